@@ -1,0 +1,21 @@
+// Whom and when an item of the plan is for. Used by every stage that picks items out of the plan.
+
+import type { Athlete, DayRange, Who } from './types.ts';
+import type { Day } from '../util/days.ts';
+
+/** Whether an item is for this athlete: everybody, or the athlete's squad or own id among those named. */
+export function appliesTo(who: Who, athlete: Pick<Athlete, 'id' | 'squad'>): boolean {
+  if (who.kind === 'everybody') return true;
+  if (who.athletes.includes(athlete.id)) return true;
+  return athlete.squad !== undefined && who.squads.includes(athlete.squad);
+}
+
+/** Whether a day lies in a range, both ends included. */
+export function holds(range: DayRange, day: Day): boolean {
+  return range.from <= day && day <= range.until;
+}
+
+/** Whether two ranges share a day. */
+export function overlap(a: DayRange, b: DayRange): boolean {
+  return a.from <= b.until && b.from <= a.until;
+}

@@ -1,0 +1,56 @@
+// What is known of an athlete on a given day: level, age, limits, stage of a return. Each takes the cautious reading
+// where the plan leaves room.
+
+import type { Athlete, DayRange, Limit, ReturnStage } from './types.ts';
+import type { Day } from '../util/days.ts';
+import type { Level } from '../library/types.ts';
+import { isoDate } from '../util/days.ts';
+import { holds } from './applies.ts';
+
+/** The level the coach has signed off by that day. */
+export function levelOn(athlete: Athlete, day: Day): Level {
+  let level: Level = athlete.levels[0]?.is ?? 'beginner';
+  for (const step of athlete.levels) {
+    if (step.from === undefined || step.from <= day) level = step.is;
+  }
+  return level;
+}
+
+/**
+ * Age in whole years on a day, by the latest birthday the plan allows (so a year alone reads as its 31 December);
+ * undefined when no birth is written.
+ */
+export function ageOn(athlete: Athlete, day: Day): number | undefined {
+  if (athlete.born === undefined) return undefined;
+  const [bornYear, bornRest] = split(athlete.born.latest);
+  const [year, rest] = split(day);
+  return year - bornYear - (rest < bornRest ? 1 : 0);
+}
+
+function split(day: Day): [year: number, monthAndDay: string] {
+  const iso = isoDate(day);
+  return [Number(iso.slice(0, -6)), iso.slice(-5)];
+}
+
+/** The limits in force on a day. */
+export function limitsOn(athlete: Athlete, day: Day): readonly Limit[] {
+  if (athlete.limits.length === 0) return athlete.limits;
+  return athlete.limits.filter((limit) => holds(limit.range, day));
+}
+
+/** Whether any limit is in force within a range. */
+export function limitedIn(athlete: Athlete, range: DayRange): boolean {
+  return athlete.limits.some((limit) => limit.range.from <= range.until && range.from <= limit.range.until);
+}
+
+/**
+ * The stage of a return that is signed by that day, or undefined when the athlete isn't returning or has signed the
+ * last stage. Before the first `since` the first stage written counts, as nothing above it is signed.
+ */
+export function returnStageOn(athlete: Athlete, day: Day): ReturnStage | undefined {
+  const first = athlete.returning[0];
+  if (first === undefined) return undefined;
+  let stage = first;
+  for (const next of athlete.returning) if (next.since <= day) stage = next;
+  return stage.stage >= stage.of && stage.since <= day ? undefined : stage;
+}

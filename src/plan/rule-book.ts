@@ -1,0 +1,45 @@
+// The rules as they stand for one athlete: the library's parameters, with what the plan changes under `rules:` put in
+// their place, and the waivers. Scheduler and audit both read it; what they do with the numbers they each do alone.
+
+import type { Athlete, DayRange, Plan, RuleChange, Waiver } from './types.ts';
+import { getRule } from '../library/rules.ts';
+import { appliesTo, overlap } from './applies.ts';
+
+export interface RuleBook {
+  /**
+   * A parameter's value over a range, in the unit its rule names; undefined where there is none until a plan sets it.
+   * Where several changes touch the range the strictest counts, so that the order of files can't matter.
+   */
+  readonly value: (rule: string, parameter: string, range: DayRange) => number | undefined;
+  /** The changes of a rule in force in a range. */
+  readonly changes: (rule: string, range: DayRange) => readonly RuleChange[];
+  /** The waiver that frees a rule in a range, or undefined. A rule that can't be waived is never free. */
+  readonly waiver: (rule: string, range: DayRange) => Waiver | undefined;
+}
+
+export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
+  const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
+  const waivers = plan.waivers.filter((waiver) => appliesTo(waiver.who, athlete) && getRule(waiver.rule).waivable);
+  const inForce = (rule: string, range: DayRange): readonly RuleChange[] =>
+    changes.filter((change) => change.rule === rule && overlap(change.range, range));
+  return {
+    value: (rule, parameter, range) => parameterValue(rule, parameter, inForce(rule, range)),
+    changes: inForce,
+    waiver: (rule, range) => waivers.find((waiver) => waiver.rule === rule && overlap(waiver.range, range)),
+  };
+}
+
+function parameterValue(ruleId: string, name: string, changes: readonly RuleChange[]): number | undefined {
+  const parameter = getRule(ruleId).parameters.find((one) => one.name === name);
+  if (parameter === undefined) throw new Error(`rule ${ruleId} has no parameter ${name}`);
+  const written = changes.flatMap((change) => change.parameters.get(name) ?? []);
+  if (written.length === 0) return parameter.value;
+  return parameter.stricter === 'smaller' ? Math.min(...written) : Math.max(...written);
+}
+
+/** As `value`, for a parameter the library always sets. */
+export function getRuleValue(book: RuleBook, rule: string, parameter: string, range: DayRange): number {
+  const value = book.value(rule, parameter, range);
+  if (value === undefined) throw new Error(`rule ${rule} has no value for ${parameter}`);
+  return value;
+}
