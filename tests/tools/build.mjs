@@ -1,0 +1,81 @@
+// Bundles src/cli/main.ts into dist/: minified ES modules, split so that a command's code is loaded when it is used.
+// Called by `npm run build`, by npm before packing, and by ready.mjs when dist/ is stale. Everything is bundled, so the
+// installed package has no dependencies; the licences of what went in travel along in dist/licences.txt.
+
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import * as esbuild from 'esbuild';
+
+const OUTPUT = 'dist';
+const STAMP = join(OUTPUT, 'source.sha256');
+
+// Some bundled packages are CommonJS and ask for Node's own modules through `require`.
+const REQUIRE = "import{createRequire as $r}from'node:module';const require=$r(import.meta.url);";
+
+/** @param {string} folder @returns {string[]} every file below it, in order of path */
+function filesBelow(folder) {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .toSorted();
+}
+
+/** One mark for everything that decides what dist/ holds. */
+function sourceMark() {
+  const mark = createHash('sha256');
+  for (const file of [...filesBelow('src'), 'package.json', 'package-lock.json', 'tests/tools/build.mjs']) {
+    mark.update(file).update('\0').update(readFileSync(file)).update('\0');
+  }
+  return mark.digest('hex');
+}
+
+/** Whether dist/ was built from the source as it now is. */
+export function isBuilt() {
+  return existsSync(STAMP) && readFileSync(STAMP, 'utf8') === sourceMark();
+}
+
+/** @param {string} folder @returns {string} */
+function licenceOf(folder) {
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+  const text = file === undefined ? `Licence: ${license}` : readFileSync(join(folder, file), 'utf8').trim();
+  return `${name} ${version}\n\n${text}\n`;
+}
+
+/** @param {readonly string[]} inputs files that went into the bundle @returns {string} */
+function licences(inputs) {
+  const folders = inputs.flatMap((file) => /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0] ?? []);
+  return [...new Set(folders)]
+    .toSorted()
+    .map(licenceOf)
+    .join(`\n${'-'.repeat(80)}\n\n`);
+}
+
+// Written beside dist/ and swapped in whole: a footfall that starts meanwhile finds the old build or the new one.
+export async function build() {
+  const mark = sourceMark();
+  const fresh = `${OUTPUT}.${process.pid}`;
+  const { metafile } = await esbuild.build({
+    entryPoints: ['src/cli/main.ts'],
+    outdir: fresh,
+    bundle: true,
+    splitting: true,
+    minify: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    banner: { js: REQUIRE },
+    chunkNames: 'chunks/[name]-[hash]',
+    legalComments: 'none',
+    metafile: true,
+    logLevel: 'warning',
+  });
+  writeFileSync(join(fresh, 'licences.txt'), licences(Object.keys(metafile.inputs)));
+  writeFileSync(join(fresh, 'source.sha256'), mark);
+  rmSync(OUTPUT, { recursive: true, force: true });
+  renameSync(fresh, OUTPUT);
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await build();
