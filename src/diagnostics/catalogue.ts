@@ -1,0 +1,52 @@
+// Every diagnostic footfall can give, by code: one file per area under catalogue/, joined here. `problem()` takes its
+// words from here, the command line explains a code from here, and a test walks the whole list.
+//
+// To add a diagnostic: add an entry to the file of its area under catalogue/ (key `area/what-is-wrong`, never
+// reused for something else), report it with `problem('area/what-is-wrong', { params, span })` where it is found, and
+// add a fixture folder under tests/diagnostics/. The parameters of the code are those `message` names:
+//
+//     'plan/end-before-start': {
+//       severity: 'error',
+//       summary: 'an end before its start',
+//       explanation: '…why it is wrong and what to do…',
+//       bad: '…', good: '…',
+//       message: ({ from, until }: { from: string; until: string }) => `until ${until} is before from ${from}`,
+//       help: () => 'swap the two dates',            // optional; also `label`
+//     },
+//
+// A new area is a new file with one exported object that `satisfies Entries`, and one line below.
+
+import { buildEntries } from './catalogue/build.ts';
+import { csvEntries } from './catalogue/csv.ts';
+import { filesEntries } from './catalogue/files.ts';
+import { languageEntries } from './catalogue/language.ts';
+import { planEntries } from './catalogue/plan.ts';
+import { rulesEntries } from './catalogue/rules.ts';
+import { scheduleEntries } from './catalogue/schedule.ts';
+import { sourceEntries } from './catalogue/source.ts';
+import { yamlEntries } from './catalogue/yaml.ts';
+import type { Entries, Entry } from './entry.ts';
+
+export const catalogue = {
+  ...sourceEntries,
+  ...yamlEntries,
+  ...filesEntries,
+  ...csvEntries,
+  ...languageEntries,
+  ...planEntries,
+  ...scheduleEntries,
+  ...rulesEntries,
+  ...buildEntries,
+} as const satisfies Entries;
+
+export type Catalogue = typeof catalogue;
+
+/** A code that is in the catalogue. */
+export type Code = keyof Catalogue;
+
+/** All codes, in the order of their text. */
+export const codes: readonly Code[] = (Object.keys(catalogue) as Code[]).sort();
+
+/** The entry of a code, or undefined for a text that is no code. */
+export const findEntry = (code: string): Entry | undefined =>
+  Object.hasOwn(catalogue, code) ? catalogue[code as Code] : undefined;

@@ -1,0 +1,68 @@
+// Dates as whole days, so that a week is seven and nothing depends on a time zone. Used by every stage that reckons
+// with dates. All of it is the proleptic Gregorian calendar in UTC; no time of day, no locale.
+
+/** Whole days since 1970-01-01; negative before it. */
+export type Day = number;
+
+/** 0 monday … 6 sunday. */
+export type Weekday = 0 | 1 | 2 | 3 | 4 | 5 | 6;
+
+const MILLISECONDS_A_DAY = 86_400_000;
+const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/** The names of the days, by Weekday. */
+export const weekdayNames = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
+
+export type WeekdayName = (typeof weekdayNames)[number];
+
+export interface CalendarDate {
+  readonly year: number;
+  /** 1 to 12. */
+  readonly month: number;
+  /** 1 to 31. */
+  readonly day: number;
+}
+
+/** Days in a month; `month` from 1 to 12. */
+export const daysInMonth = (year: number, month: number): number =>
+  month === 2 ? (isLeapYear(year) ? 29 : 28) : month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
+
+export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+
+/** The day of a calendar date that exists; years 0 to 9999. */
+export const dayOf = ({ year, month, day }: CalendarDate): Day => {
+  // Date.UTC takes the years 0 to 99 for 1900 to 1999; 400 years are a whole number of days.
+  const shifted = Date.UTC(year + 400, month - 1, day) / MILLISECONDS_A_DAY;
+  return shifted - 146_097;
+};
+
+/** The calendar date of a day. */
+export const calendarDateOf = (day: Day): CalendarDate => {
+  const date = new Date(day * MILLISECONDS_A_DAY);
+  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+};
+
+/** The day of `YYYY-MM-DD`, or undefined if the text has another form or the date doesn't exist. */
+export const parseIsoDate = (text: string): Day | undefined => {
+  const match = ISO_DATE.exec(text);
+  if (match === null) return undefined;
+  const date = { year: Number(match[1]), month: Number(match[2]), day: Number(match[3]) };
+  if (date.month < 1 || date.month > 12 || date.day < 1) return undefined;
+  return date.day > daysInMonth(date.year, date.month) ? undefined : dayOf(date);
+};
+
+/** `YYYY-MM-DD`; years 0 to 9999. */
+export const isoDate = (day: Day): string => {
+  const { year, month, day: dayOfMonth } = calendarDateOf(day);
+  return `${padded(year, 4)}-${padded(month, 2)}-${padded(dayOfMonth, 2)}`;
+};
+
+/** 1970-01-01 was a thursday. */
+export const weekdayOf = (day: Day): Weekday => ((((day + 3) % 7) + 7) % 7) as Weekday;
+
+export const weekdayNameOf = (day: Day): WeekdayName => weekdayNames[weekdayOf(day)];
+
+/** The last day at or before `day` that is `first`: the start of the week `day` is in. */
+export const startOfWeek = (day: Day, first: Weekday): Day => day - ((weekdayOf(day) - first + 7) % 7);
+
+const padded = (value: number, width: number): string => String(value).padStart(width, '0');
