@@ -12,7 +12,7 @@ const OUTPUT = 'dist';
 const STAMP = join(OUTPUT, 'source.sha256');
 
 // Some bundled packages are CommonJS and ask for Node's own modules through `require`.
-const REQUIRE = "import{createRequire as $r}from'node:module';const require=$r(import.meta.url);";
+const REQUIRE = "import{createRequire as requireFrom}from'node:module';const require=requireFrom(import.meta.url);";
 
 /** @param {string} folder @returns {string[]} every file below it, in order of path */
 function filesBelow(folder) {
@@ -63,6 +63,7 @@ export async function build() {
     bundle: true,
     splitting: true,
     minify: true,
+    lineLimit: 400,
     format: 'esm',
     platform: 'node',
     target: 'node20',
