@@ -1,0 +1,165 @@
+// Rules of who may: age, mass, strength, clearance, level, limits and pain. Joined by ../rules.ts.
+// They protect children and people who are hurt, so several can't be waived, and may be made stricter only.
+
+import { parameter } from './rule-row.ts';
+import type { RuleRow } from './rule-row.ts';
+
+export const GATE_RULES: readonly RuleRow[] = [
+  {
+    id: 'youth-ceiling',
+    holds:
+      "A child's sessions start small in the first weeks of jumping ever and have a ceiling of their own whatever the level.",
+    parameters: [
+      parameter('under', 14, 'years', 'larger', 'age below which the first weeks have a lower ceiling'),
+      parameter('first-weeks', 4, 'weeks', 'larger', 'length of the first weeks of jumping'),
+      parameter('first', 60, 'contacts', 'smaller', 'most contacts in a session of the first weeks'),
+      parameter('most', 100, 'contacts', 'smaller', 'most contacts in a session afterwards'),
+      parameter('to', 15, 'years', 'larger', 'last age, inclusive, at which that ceiling holds'),
+    ],
+    severity: 'error',
+    waivable: false,
+    refusal: 'It protects a growing body: no reason in a plan outweighs it.',
+    basis: ['V5'],
+    mark: 'P',
+  },
+  {
+    id: 'drop-age',
+    holds: 'Children are dropped from no height; in the years after that only with clearance, and from low ones.',
+    parameters: [
+      parameter('under', 14, 'years', 'larger', 'age below which nobody drops'),
+      parameter('cleared-under', 16, 'years', 'larger', 'age below which drops need clearance and stay low'),
+      parameter('most', 30, 'cm', 'smaller', 'highest drop below that age'),
+    ],
+    severity: 'error',
+    waivable: false,
+    refusal: 'It protects open growth plates: no reason in a plan outweighs it.',
+    basis: ['G6'],
+    mark: 'S',
+  },
+  {
+    id: 'drop-mass',
+    holds: 'Heavy athletes drop from moderate heights only.',
+    parameters: [
+      parameter('over', 100, 'kg', 'smaller', 'body mass above which the rule holds'),
+      parameter('most', 46, 'cm', 'smaller', 'highest drop above that mass'),
+    ],
+    severity: 'error',
+    waivable: false,
+    refusal: "The force of a landing grows with mass and height, and doesn't ask for the reason.",
+    basis: ['G1'],
+    mark: 'P',
+  },
+  {
+    id: 'drop-strength',
+    holds: 'Higher drops need a strong squat for the body mass, or a clearance that says an equal was shown.',
+    parameters: [
+      parameter('above', 30, 'cm', 'smaller', 'drop height above which strength is asked for'),
+      parameter('strength', 120, 'percent', 'larger', 'squat maximum, in per cent of body mass, for those drops'),
+      parameter('high-above', 45, 'cm', 'smaller', 'drop height above which more strength is asked for'),
+      parameter('high-strength', 150, 'percent', 'larger', 'squat maximum, in per cent of body mass, for those drops'),
+    ],
+    severity: 'warning',
+    graver: 'an error for drops above the greater of the two heights',
+    waivable: true,
+    basis: ['G2', 'G3'],
+    mark: 'S',
+  },
+  {
+    id: 'drop-clearance',
+    holds: 'Drops, and single-leg drills of the high tier, are done only by athletes the coach has cleared for them.',
+    parameters: [],
+    severity: 'error',
+    waivable: false,
+    refusal:
+      'Watch the athlete land and write the clearance down instead: `cleared: [drops]` or `cleared: [single-leg-high]`.',
+    basis: ['G4', 'G5'],
+    mark: 'S',
+  },
+  {
+    id: 'drop-height',
+    holds: "No drop is higher than the athlete's level allows.",
+    parameters: [
+      parameter('beginner', 30, 'cm', 'smaller', 'highest drop of a beginner'),
+      parameter('intermediate', 40, 'cm', 'smaller', 'highest drop of an intermediate'),
+      parameter('advanced', 60, 'cm', 'smaller', 'highest drop of an advanced athlete'),
+    ],
+    severity: 'error',
+    waivable: true,
+    basis: ['G7'],
+    mark: 'C',
+  },
+  {
+    id: 'drop-count',
+    holds: "The drops of a session stay within the level's number, those of a week within a small multiple of it.",
+    parameters: [
+      parameter('beginner', 20, 'drops', 'smaller', 'most drops in a session of a beginner'),
+      parameter('intermediate', 30, 'drops', 'smaller', 'most drops in a session of an intermediate'),
+      parameter('advanced', 40, 'drops', 'smaller', 'most drops in a session of an advanced athlete'),
+      parameter('week', 2, 'times', 'smaller', "most drops of a week, in times the session's number"),
+    ],
+    severity: 'warning',
+    waivable: true,
+    basis: [],
+    mark: 'C',
+  },
+  {
+    id: 'drill-level',
+    holds: "Every drill is one that the athlete's level may do.",
+    parameters: [],
+    severity: 'error',
+    waivable: true,
+    basis: ['G9', 'D1'],
+    mark: 'P',
+  },
+  {
+    id: 'new-drills',
+    holds: 'An athlete meets few new drills in one week.',
+    parameters: [parameter('most', 2, 'drills', 'smaller', 'most drills of a week not done before')],
+    severity: 'notice',
+    waivable: true,
+    basis: [],
+    mark: 'C',
+  },
+  {
+    id: 'limit',
+    holds: "Nothing that an athlete's limit forbids is planned while the limit is in force.",
+    parameters: [],
+    severity: 'error',
+    waivable: false,
+    refusal: 'Change or end the limit itself, where its reason stands.',
+    basis: [],
+    mark: null,
+  },
+  {
+    id: 'pain-hold',
+    holds:
+      'Pain the morning after holds the volume and leaves fast and high-tier drills out; more pain stops the jumping.',
+    parameters: [
+      parameter(
+        'hold',
+        4,
+        'pain',
+        'smaller',
+        'pain, of 10, from which nothing rises and nothing is fast or of the high tier',
+      ),
+      parameter('stop', 6, 'pain', 'smaller', 'pain, of 10, from which there are no jumps'),
+    ],
+    severity: 'error',
+    waivable: true,
+    whoDecided: true,
+    basis: ['G12'],
+    mark: 'C',
+  },
+  {
+    id: 'level-step',
+    holds: 'A level goes up one step at a time, after enough weeks near the ceiling of the level before.',
+    parameters: [
+      parameter('weeks', 4, 'weeks', 'larger', 'weeks near the lower ceiling before a step'),
+      parameter('near', 80, 'percent', 'larger', 'share of the lower ceiling that counts as near it'),
+    ],
+    severity: 'notice',
+    waivable: true,
+    basis: ['V4'],
+    mark: 'C',
+  },
+];
