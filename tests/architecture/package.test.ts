@@ -13,8 +13,8 @@ let unpacked = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'footfall-package-'));
   unpacked = join(folder, 'package');
-  const arguments_ = ['pack', '--silent', '--ignore-scripts', '--pack-destination', folder];
-  const tarball = execFileSync('npm', arguments_, { encoding: 'utf8' }).trim();
+  const command = ['pack', '--silent', '--ignore-scripts', '--pack-destination', folder];
+  const tarball = execFileSync('npm', command, { encoding: 'utf8' }).trim();
   execFileSync('tar', ['-xzf', join(folder, tarball), '-C', folder]);
 });
 

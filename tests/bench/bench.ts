@@ -1,0 +1,135 @@
+// Measures footfall on this machine: `npm run bench` for everything, `npm run bench -- 100 1000` for other squad sizes.
+// Small runs are told as multiples of starting Node at all, taken in turn in one go, so that a busy machine slows both;
+// large ones as seconds and memory, with the exponent by which they grow with the number of athletes (1 is in proportion).
+
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { measure, median } from './measure.ts';
+import type { Use } from './measure.ts';
+import { writePlan } from './write-plan.ts';
+
+const FOOTFALL = 'bin/footfall.js';
+const EXAMPLE = 'examples/handball-spring';
+const ROUNDS = 15;
+const SIZES = [100, 1_000, 10_000];
+/** Above this many athletes one run has to do. */
+const REPEATED_UP_TO = 1_000;
+
+type Commands = Readonly<Record<string, readonly string[]>>;
+
+const SMALL: Commands = {
+  'node -e 0': ['-e', '0'],
+  'footfall --help': [FOOTFALL, '--help'],
+  'footfall check': [FOOTFALL, 'check', EXAMPLE],
+  'footfall build --format csv': [FOOTFALL, 'build', EXAMPLE, '--format', 'csv'],
+};
+
+function print(rows: readonly (readonly string[])[]): void {
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  for (const row of rows) {
+    const cells = row.map((cell, column) =>
+      column === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[column] ?? 0),
+    );
+    console.log(cells.join('  '));
+  }
+}
+
+const megabytes = (kilobytes: number): string => `${(kilobytes / 1024).toFixed(0)} MB`;
+
+/** Every command once a round, so that all of them meet the same weather. */
+function inTurns(commands: Commands, rounds: number, folder: string): ReadonlyMap<string, readonly Use[]> {
+  const uses = new Map<string, Use[]>(Object.keys(commands).map((name) => [name, []]));
+  for (let round = 0; round < rounds; round += 1) {
+    for (const [name, command] of Object.entries(commands)) uses.get(name)?.push(measure(command, folder));
+  }
+  return uses;
+}
+
+function benchSmall(folder: string): void {
+  const uses = [...inTurns(SMALL, ROUNDS, folder)].map(([name, all]) => ({
+    name,
+    milliseconds: median(all.map((use) => use.milliseconds)),
+    peakKilobytes: median(all.map((use) => use.peakKilobytes)),
+  }));
+  const bare = uses[0]?.milliseconds ?? Number.NaN;
+  print([
+    [`${EXAMPLE}, median of ${ROUNDS}`, 'time', 'times node', 'memory'],
+    ...uses.map((use) => [
+      use.name,
+      `${use.milliseconds.toFixed(0)} ms`,
+      (use.milliseconds / bare).toFixed(2),
+      megabytes(use.peakKilobytes),
+    ]),
+  ]);
+}
+
+/** Growth from one size to the next: seconds or memory above what Node needs for nothing, as a power of the size. */
+function exponent(smaller: number, larger: number, sizes: readonly [number, number]): string {
+  if (smaller <= 0 || larger <= 0) return '-';
+  return (Math.log(larger / smaller) / Math.log(sizes[1] / sizes[0])).toFixed(2);
+}
+
+function benchSize(command: readonly string[], athletes: number, folder: string): Use {
+  const plan = join(folder, `plan-${athletes}`);
+  writePlan(plan, athletes);
+  const rounds = athletes <= REPEATED_UP_TO ? 3 : 1;
+  const uses = Array.from({ length: rounds }, () =>
+    measure([FOOTFALL, command[0] ?? '', plan, ...command.slice(1)], folder),
+  );
+  return {
+    milliseconds: median(uses.map((use) => use.milliseconds)),
+    cpuMilliseconds: median(uses.map((use) => use.cpuMilliseconds)),
+    peakKilobytes: median(uses.map((use) => use.peakKilobytes)),
+  };
+}
+
+function benchGrowth(command: readonly string[], sizes: readonly number[], folder: string): void {
+  const bare = measure(['-e', '0'], folder);
+  const rows = [[`footfall ${command.join(' ')}, 26 weeks`, 'time', 'exponent', 'processor', 'memory', 'exponent']];
+  let before: { readonly athletes: number; readonly use: Use } | undefined;
+  for (const athletes of sizes) {
+    const use = benchSize(command, athletes, folder);
+    const growth = (of: (use: Use) => number): string =>
+      before === undefined ? '' : exponent(of(before.use) - of(bare), of(use) - of(bare), [before.athletes, athletes]);
+    rows.push([
+      `${athletes} athletes`,
+      `${(use.milliseconds / 1000).toFixed(2)} s`,
+      growth(({ milliseconds }) => milliseconds),
+      `${(use.cpuMilliseconds / 1000).toFixed(2)} s`,
+      megabytes(use.peakKilobytes),
+      growth(({ peakKilobytes }) => peakKilobytes),
+    ]);
+    before = { athletes, use };
+  }
+  print(rows);
+}
+
+function sizesWanted(words: readonly string[]): readonly number[] {
+  const sizes = words.map(Number);
+  if (sizes.some((size) => !Number.isInteger(size) || size < 1)) throw new Error('sizes are whole numbers of athletes');
+  return sizes.length === 0 ? SIZES : sizes.toSorted((a, b) => a - b);
+}
+
+function main(): void {
+  const sizes = sizesWanted(process.argv.slice(2));
+  if (!existsSync('dist/main.js')) throw new Error('dist/main.js is missing: run `npm run build` first');
+  const folder = mkdtempSync(join(tmpdir(), 'footfall-bench-'));
+  try {
+    console.log(`${cpus()[0]?.model.trim() ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
+    benchSmall(folder);
+    for (const command of [['check'], ['build', '--table', 'weeks', '--format', 'csv']]) {
+      console.log('');
+      benchGrowth(command, sizes, folder);
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+try {
+  main();
+} catch (error) {
+  console.error(`bench: ${error instanceof Error ? error.message : String(error)}`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,68 @@
+// Writes a plan of any number of athletes for the bench: 26 weeks to one peak, squads of twenty with two slots a week,
+// practice jumps, strength tests, and a roster in CSV. The athletes are counted off, not drawn, so that every run
+// measures the same plan.
+
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const ATHLETES_A_SQUAD = 20;
+const LEVELS = ['beginner', 'intermediate', 'advanced'] as const;
+const DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday'] as const;
+const CONTACTS_NOW = { beginner: 50, intermediate: 80, advanced: 110 } as const;
+const SQUAT_NOW = { beginner: 60, intermediate: 90, advanced: 120 } as const;
+
+/** The `at`-th of a list that starts again from the front at its end. */
+function pick<T>(list: readonly [T, ...T[]], at: number): T {
+  return list[at % list.length] ?? list[0];
+}
+
+const squadId = (squad: number): string => `squad-${squad + 1}`;
+
+function squadLine(squad: number): string {
+  const level = pick(LEVELS, squad);
+  const lifts = `lifts: { back-squat: { max: ${SQUAT_NOW[level]} kg, on: 2026-12-12 } }`;
+  return `  ${squadId(squad)}: { level: ${level}, now: { contacts-a-session: ${CONTACTS_NOW[level]}, sessions-a-week: 2 }, ${lifts} }`;
+}
+
+function slotLines(squad: number): readonly string[] {
+  const squads = `squads: [${squadId(squad)}]`;
+  return [squad, squad + 2].map((day) => `  - { day: ${pick(DAYS, day)}, minutes: 75, place: hall, ${squads} }`);
+}
+
+function practiceLine(squad: number): string {
+  return `  - { day: ${pick(DAYS, squad + 1)}, jumps: ${40 + 10 * (squad % 4)}, squads: [${squadId(squad)}] }`;
+}
+
+function season(squads: readonly number[]): string {
+  return [
+    'footfall: 1',
+    'season: { title: Bench, sport: handball, starts: 2027-01-04, ends: 2027-07-04 }',
+    'places:',
+    '  hall: { surface: sprung floor, kit: { boxes: [30 cm, 45 cm], hurdles: 8, racks: 4, bars: [15 kg, 20 kg], smallest-plate: 1.25 kg } }',
+    'slots:',
+    ...squads.flatMap(slotLines),
+    'practice:',
+    ...squads.map(practiceLine),
+    'competitions:',
+    '  - { name: Final, date: 2027-07-03, prepare: peak }',
+    'squads:',
+    ...squads.map(squadLine),
+    'roster: roster.csv',
+    '',
+  ].join('\n');
+}
+
+function rosterLine(athlete: number): string {
+  const squad = squadId(Math.floor(athlete / ATHLETES_A_SQUAD));
+  const born = `${1998 + (athlete % 8)}-0${1 + (athlete % 9)}`;
+  return `a${athlete + 1},Athlete ${athlete + 1},${squad},${born},${60 + (athlete % 30)} kg`;
+}
+
+/** Writes `season.yaml` and `roster.csv` into a folder, which is made. */
+export function writePlan(folder: string, athletes: number): void {
+  const squads = Array.from({ length: Math.ceil(athletes / ATHLETES_A_SQUAD) }, (_, squad) => squad);
+  const roster = Array.from({ length: athletes }, (_, athlete) => rosterLine(athlete));
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'season.yaml'), season(squads));
+  writeFileSync(join(folder, 'roster.csv'), ['id,name,squad,born,mass', ...roster, ''].join('\n'));
+}
