@@ -1,0 +1,31 @@
+// A table that takes its rows from one compiled athlete after the other, and how such a table is drawn from a build.
+// Every table of `footfall build` is one of these, so that all of them can be written in a single walk.
+
+import type { Build, BuiltAthlete } from '../build/types.ts';
+import type { Plan } from '../plan/types.ts';
+import type { Selection } from './selection.ts';
+import { selectsAthlete } from './selection.ts';
+import type { Column, Row, Table } from './table.ts';
+
+export interface TableContext {
+  readonly plan: Plan;
+  readonly selection: Selection;
+}
+
+export interface AthleteTable {
+  readonly name: string;
+  readonly columns: readonly Column[];
+  readonly rowsOf: (built: BuiltAthlete, context: TableContext) => Iterable<Row>;
+}
+
+/** The rows of everybody who is selected, athlete by athlete in the order of the build. */
+export function drawTable(table: AthleteTable, build: Build, selection: Selection): Table {
+  return { name: table.name, columns: table.columns, rows: rowsOf(table, build, selection) };
+}
+
+function* rowsOf(table: AthleteTable, build: Build, selection: Selection): Iterable<Row> {
+  const context = { plan: build.plan, selection };
+  for (const built of build.athletes) {
+    if (selectsAthlete(selection, built.athlete)) yield* table.rowsOf(built, context);
+  }
+}

@@ -1,0 +1,56 @@
+// The table `lines`: one row per athlete and prescribed line. Cells that mean nothing for a line are empty.
+
+import { isoDate } from '../util/days.ts';
+import type { BuiltLine } from '../build/types.ts';
+import type { AthleteTable } from './athlete-table.ts';
+import { selectedSessions, selectedWeeks } from './selection.ts';
+import { columns } from './table.ts';
+import type { Row } from './table.ts';
+
+export const linesTable: AthleteTable = {
+  name: 'lines',
+  columns: [
+    ...columns('text', 'athlete'),
+    ...columns('date', 'date'),
+    ...columns('integer', 'order'),
+    ...columns('word', 'part'),
+    ...columns('text', 'exercise'),
+    ...columns('integer', 'sets', 'reps', 'contacts'),
+    ...columns('decimal', 'load_kg', 'percent'),
+    ...columns('integer', 'reserve', 'drop_cm', 'rest_s'),
+    ...columns('text', 'tempo', 'note'),
+  ],
+  *rowsOf(built, { selection }) {
+    for (const week of selectedWeeks(selection, built)) {
+      for (const session of selectedSessions(selection, week)) {
+        const date = isoDate(session.day);
+        for (const line of session.lines) yield rowOf(built.athlete.id, date, line);
+      }
+    }
+  },
+};
+
+function rowOf(athlete: string, date: string, line: BuiltLine): Row {
+  return [
+    athlete,
+    date,
+    line.order,
+    line.part,
+    line.exercise,
+    line.sets,
+    line.reps,
+    line.contacts === 0 ? undefined : line.contacts,
+    line.loadGrams === undefined ? undefined : kilos(line.loadGrams),
+    line.percent,
+    line.reserve,
+    line.dropCm,
+    line.restSeconds,
+    line.tempo,
+    line.note,
+  ];
+}
+
+/** Kilos with at most two decimals, rounded down: a load is never more than was worked out. */
+export function kilos(grams: number): number {
+  return Math.floor(grams / 10) / 100;
+}

@@ -1,0 +1,42 @@
+// Which athletes and days of a build somebody asked for. Tables and pages all leave out the rest through here, and the
+// weeks that an error keeps from being written with it.
+
+import { appliesTo } from '../plan/applies.ts';
+import type { Athlete, Who } from '../plan/types.ts';
+import type { BuiltAthlete, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { Day } from '../util/days.ts';
+
+const DAYS_A_WEEK = 7;
+
+export interface Selection {
+  /** An athlete is meant if named, or in a squad that is named; everybody when nobody is. */
+  readonly who: Who;
+  /** First and last day, both included; absent: as far as the season goes. */
+  readonly from?: Day;
+  readonly until?: Day;
+}
+
+export const EVERYTHING: Selection = { who: { kind: 'everybody' } };
+
+export function selectsAthlete(selection: Selection, athlete: Pick<Athlete, 'id' | 'squad'>): boolean {
+  return appliesTo(selection.who, athlete);
+}
+
+export function selectsDay({ from, until }: Selection, day: Day): boolean {
+  return (from === undefined || from <= day) && (until === undefined || day <= until);
+}
+
+/** Whether any day of the week is asked for. */
+export function selectsWeek({ from, until }: Selection, { starts }: { readonly starts: Day }): boolean {
+  return (from === undefined || from < starts + DAYS_A_WEEK) && (until === undefined || starts <= until);
+}
+
+/** The weeks that are asked for and may be written. */
+export function selectedWeeks(selection: Selection, built: BuiltAthlete): readonly BuiltWeek[] {
+  return built.weeks.filter((week) => !built.blocked.has(week.week) && selectsWeek(selection, week));
+}
+
+/** The sessions of a week whose day is asked for. */
+export function selectedSessions(selection: Selection, week: BuiltWeek): readonly BuiltSession[] {
+  return week.sessions.filter((session) => selectsDay(selection, session.day));
+}

@@ -1,0 +1,168 @@
+// Sessions to read out on the floor: everybody who trains at one time and place, exercise by exercise, with who does how
+// much of it. Athletes with the same dose stand together. The same sheet serves one athlete and a whole squad.
+
+import type { Build, BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { PhaseId } from '../library/types.ts';
+import type { Part, Plan, Season } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
+import { doseWords, exerciseName } from './exercise-words.ts';
+import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
+import { selectedSessions, selectedWeeks } from './selection.ts';
+import type { Selection } from './selection.ts';
+
+export interface Dose {
+  /** `4 x 5`, with the drop's height, the share of the maximum and the reserve where they apply. */
+  readonly words: string;
+  readonly rest: string;
+  /** Who does it; of those with a load, with the load: `Mira K. 72.5 kg (26.25 a side)`. */
+  readonly people: readonly string[];
+}
+
+export interface SheetExercise {
+  readonly part: Part;
+  readonly name: string;
+  readonly cue: string;
+  readonly stop: string;
+  readonly doses: readonly Dose[];
+}
+
+export interface SessionSheet {
+  readonly day: Day;
+  readonly place: string;
+  readonly at?: number;
+  /** Length of the slot. */
+  readonly slotMinutes: number;
+  /** The longest of the athletes' estimated lengths. */
+  readonly minutes: number;
+  readonly week: number;
+  readonly phases: readonly PhaseId[];
+  readonly people: readonly string[];
+  /** Least and most contacts of one athlete. */
+  readonly contacts: { readonly least: number; readonly most: number };
+  readonly exercises: readonly SheetExercise[];
+  /** What to leave out when time is short, first things first. */
+  readonly shortOnTime: readonly string[];
+}
+
+/** Takes the athletes one at a time and keeps the sessions whose day is asked for. */
+export interface SheetMaker {
+  readonly add: (built: BuiltAthlete) => void;
+  readonly finish: () => readonly SessionSheet[];
+}
+
+interface Attendance {
+  readonly name: string;
+  readonly week: BuiltWeek;
+  readonly session: BuiltSession;
+}
+
+export function createSheets({ plan }: Pick<Build, 'plan'>, selection: Selection): SheetMaker {
+  const bySlot = new Map<string, Attendance[]>();
+  const add = (built: BuiltAthlete): void => {
+    for (const week of selectedWeeks(selection, built)) {
+      for (const session of selectedSessions(selection, week)) {
+        const key = `${session.day} ${session.slot.span.file} ${session.slot.span.start}`;
+        const there = bySlot.get(key) ?? [];
+        bySlot.set(key, there);
+        there.push({ name: built.athlete.name, week, session });
+      }
+    }
+  };
+  const finish = (): readonly SessionSheet[] =>
+    [...bySlot.values()].map((there) => sheetOf(plan, there)).toSorted(inOrderOfTime);
+  return { add, finish };
+}
+
+const inOrderOfTime = (a: SessionSheet, b: SessionSheet): number => a.day - b.day || (a.at ?? 0) - (b.at ?? 0);
+
+function sheetOf(plan: Plan, there: readonly Attendance[]): SessionSheet {
+  const [first] = there;
+  if (first === undefined) throw new Error('a session without athletes');
+  const { slot, day } = first.session;
+  const contacts = there.map(({ session }) => session.contacts);
+  return {
+    day,
+    place: slot.place.id,
+    ...(slot.at !== undefined && { at: slot.at }),
+    slotMinutes: slot.minutes,
+    minutes: Math.max(...there.map(({ session }) => session.minutes)),
+    week: first.week.week,
+    phases: [...new Set(there.map(({ week }) => week.phase))],
+    people: there.map(({ name }) => name),
+    contacts: { least: Math.min(...contacts), most: Math.max(...contacts) },
+    exercises: exercisesOf(plan, there),
+    shortOnTime: shortOnTime(plan, there),
+  };
+}
+
+interface Entry {
+  readonly name: string;
+  readonly line: BuiltLine;
+}
+
+const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
+
+/** Part by part; in a part the exercises by the earliest place anybody has them at. */
+function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetExercise[] {
+  const byExercise = new Map<string, Entry[]>();
+  const entries = there.flatMap(({ name, session }) => session.lines.map((line) => ({ name, line })));
+  for (const entry of entries) {
+    const key = `${entry.line.part} ${entry.line.exercise}`;
+    byExercise.set(key, [...(byExercise.get(key) ?? []), entry]);
+  }
+  return [...byExercise.values()]
+    .toSorted((a, b) => rank(a) - rank(b))
+    .flatMap((those) => exerciseOf(plan, those));
+}
+
+const ORDER_BELOW = 1000;
+
+const rank = (entries: readonly Entry[]): number =>
+  Math.min(...entries.map(({ line }) => PARTS.indexOf(line.part) * ORDER_BELOW + line.order));
+
+function exerciseOf({ library, season }: Plan, entries: readonly Entry[]): readonly SheetExercise[] {
+  const [first] = entries;
+  if (first === undefined) return [];
+  const { exercise, part } = first.line;
+  const { cue = '', stop = '' } = library.drills.get(exercise) ?? library.lifts.get(exercise) ?? {};
+  const byWords = new Map<string, { readonly rest: string; readonly people: string[] }>();
+  for (const { name, line } of entries) {
+    const words = wordsOf(library, line, season.units);
+    const dose = byWords.get(words) ?? { rest: restWords(line.restSeconds), people: [] };
+    byWords.set(words, dose);
+    dose.people.push(personWords(name, line, season.units));
+  }
+  const doses = [...byWords].map(([words, { rest, people }]) => ({ words, rest, people }));
+  return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
+}
+
+function wordsOf(library: Plan['library'], line: BuiltLine, units: Season['units']): string {
+  const details = [
+    line.dropCm === undefined ? [] : `from ${heightWords(line.dropCm, units)}`,
+    line.percent === undefined ? [] : `${line.percent} %`,
+    line.reserve === undefined ? [] : `${line.reserve} in reserve`,
+    line.tempo ?? [],
+    line.note ?? [],
+  ].flat();
+  return [doseWords(library, line), ...details].join(', ');
+}
+
+function personWords(name: string, line: BuiltLine, units: Season['units']): string {
+  const load = line.loadGrams === undefined ? '' : ` ${loadWords(line.loadGrams, units)}${aSide(line, units)}`;
+  return `${name}${load}${line.estimated ? ' (estimated)' : ''}${line.own ? ' (own)' : ''}`;
+}
+
+function aSide({ perSideGrams }: BuiltLine, units: Season['units']): string {
+  return perSideGrams === undefined || perSideGrams === 0 ? '' : ` (${loadNumber(perSideGrams, units)} a side)`;
+}
+
+/** The exercises most athletes would leave out, in the order of the first of them. */
+function shortOnTime({ library }: Plan, there: readonly Attendance[]): readonly string[] {
+  const names = there.flatMap(({ session }) =>
+    session.shortOnTime.flatMap((order) => {
+      const line = session.lines.find((one) => one.order === order);
+      return line === undefined ? [] : exerciseName(library, line.exercise);
+    }),
+  );
+  return [...new Set(names)];
+}

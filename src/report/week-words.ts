@@ -1,0 +1,61 @@
+// A week in plain words: what kind it is, and why it has the contacts it has. Called by every page that shows weeks.
+
+import type { BoundBy, BuiltWeek } from '../build/types.ts';
+import type { WeekKind } from '../library/types.ts';
+
+const KIND_WORDS: Readonly<Record<WeekKind, string>> = {
+  load: 'build',
+  deload: 'easy',
+  taper: 'taper',
+  return: 'coming back',
+  hold: 'hold',
+  transition: 'free',
+  empty: 'no jumps',
+};
+
+/** `build`, `easy`, `coming back` … */
+export const kindWords = (kind: WeekKind): string => KIND_WORDS[kind];
+
+type Numbers = Pick<
+  BuiltWeek,
+  'adaptedBefore' | 'bounds' | 'boundBy' | 'contacts' | 'kind' | 'otherJumps' | 'possible' | 'target'
+>;
+
+const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
+  target: ({ contacts, target }) =>
+    contacts === target ? "the phase's target" : `nearest to the phase's target of ${target}`,
+  reach: ({ target }) => `over the phase's target of ${target}, to build a base`,
+  'weekly-rise': ({ adaptedBefore }) => `as far as a week may rise from ${adaptedBefore}`,
+  'session-rise': ({ adaptedBefore }) => `as far as one session may rise from ${adaptedBefore} a week`,
+  'session-ceiling': (week) => `a session may hold no more at this level${sessionsNote(week)}`,
+  'slot-minutes': (week) => `no more fits the minutes of the slot${sessionsNote(week)}`,
+  'deload-depth': (week) => `easy week: ${shareOfUsual(week)}`,
+  'taper-cut': (week) => `taper: ${shareOfUsual(week)}`,
+  'return-ramp': (week) => `coming back: ${shareOfUsual(week)} yet`,
+  'all-jumps-rise': ({ otherJumps }) => `no rise: the other jumps rose, to ${otherJumps}`,
+  'youth-ceiling': () => 'a session may hold no more at this age',
+  limit: () => "the athlete's own limit",
+  'open-days': ({ possible }) =>
+    `${possible === 0 ? 'no day is' : possible === 1 ? 'one day is' : `${possible} days are`} free for jumps`,
+  budget: () => "the coach's budget for all jumps",
+  hold: (week) => `stay fresh between peaks: ${shareOfUsual(week)}`,
+  pin: () => "the coach's own number",
+  programme: () => 'written by hand',
+  'returning-stage': () => 'the stage that is signed allows no more',
+  'pain-hold': () => 'no rise after pain the next morning',
+  'last-week': () => 'a primer, so that the week is not empty',
+  transition: () => 'rest from jumping',
+  empty: () => 'no day for jumps',
+};
+
+/** Why a week has the contacts it has, without a full stop. Numbers are contacts a week. */
+export const whyContacts = (week: Numbers): string => WHY[week.boundBy](week);
+
+function shareOfUsual({ contacts, adaptedBefore }: Numbers): string {
+  if (adaptedBefore === 0) return `${contacts} contacts`;
+  return `${Math.round((100 * contacts) / adaptedBefore)} % of the usual ${adaptedBefore}`;
+}
+
+function sessionsNote({ possible }: Numbers): string {
+  return possible === 1 ? ', and one day is free' : '';
+}
