@@ -1,0 +1,15 @@
+// The process itself: what it was started with and how it ends. Never ended by force, so that nothing written is lost.
+
+/** The words after the program's name. */
+export const programArguments = (): readonly string[] => process.argv.slice(2);
+
+/** Leaves the exit status behind; the process ends when its output is written. */
+export function setExitStatus(status: number): void {
+  process.exitCode = status;
+}
+
+/** Hands whatever nobody caught to `report`, once, instead of Node's own words. */
+export function onUncaught(report: (error: unknown) => void): void {
+  process.once('uncaughtException', report);
+  process.once('unhandledRejection', report);
+}
