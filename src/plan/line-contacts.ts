@@ -3,6 +3,7 @@
 // is a lift, yet each of its landings counts, since the ground doesn't ask what is held.
 
 import type { WrittenLine } from './types.ts';
+import { contactsOfSets } from '../library/drill-facts.ts';
 import type { Drill, Lift } from '../library/types.ts';
 
 /** Where the exercises of a line are found. */
@@ -12,31 +13,9 @@ export interface Exercises {
 }
 
 const LEGS = 2;
-/** Keeps 3.6 m at 1.2 m a contact from counting as four. */
-const ROUNDING_SLACK = 1e-9;
-
-/**
- * Contacts of one set of a drill: one contact each time a foot, or both feet together, meets the ground (V12, S).
- * `reps` are those of one leg where the drill is done on each, and metres where the drill is given as distance, of
- * which a part of a stride counts as a whole one.
- */
-export function setContacts(drill: Drill, reps: number): number {
-  const oneWay =
-    drill.metresPerContact === undefined
-      ? reps * (drill.contactsPerRep ?? 1)
-      : wholeStrides(reps / drill.metresPerContact);
-  return drill.legs === 'each' ? oneWay * LEGS : oneWay;
-}
-
-const wholeStrides = (strides: number): number => Math.ceil(strides - ROUNDING_SLACK);
-
-/** Contacts of all sets of a drill. */
-export function drillContacts(drill: Drill, sets: number, reps: number): number {
-  return sets * setContacts(drill, reps);
-}
 
 /** Contacts of all sets of a lift: the landings of a loaded jump; 0 for lifts that don't leave the ground. */
-export function liftContacts(lift: Lift, sets: number, reps: number): number {
+export function liftContacts(lift: Pick<Lift, 'pattern' | 'each'>, sets: number, reps: number): number {
   return lift.pattern === 'loaded-jump' ? sets * reps * (lift.each === true ? LEGS : 1) : 0;
 }
 
@@ -52,11 +31,11 @@ export function writtenContacts(line: WrittenLine, exercises: Exercises): number
 /** Contacts of one written exercise without its pair, done for so many sets. */
 export function exerciseContacts(line: WrittenLine, sets: number, exercises: Exercises): number {
   const { kind, id } = line.exercise;
-  if (kind === 'drill') return drillContacts(found(exercises.drills, id), sets, line.reps);
-  return liftContacts(found(exercises.lifts, id), sets, line.reps);
+  if (kind === 'drill') return contactsOfSets(getExercise(exercises.drills, id), sets, line.reps);
+  return liftContacts(getExercise(exercises.lifts, id), sets, line.reps);
 }
 
-function found<T>(map: ReadonlyMap<string, T>, id: string): T {
+function getExercise<T>(map: ReadonlyMap<string, T>, id: string): T {
   const value = map.get(id);
   if (value === undefined) throw new Error(`no exercise ${id} in the library`);
   return value;
