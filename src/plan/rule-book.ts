@@ -3,6 +3,7 @@
 
 import type { Athlete, DayRange, Plan, RuleChange, Waiver } from './types.ts';
 import { getRule } from '../library/rules.ts';
+import type { RuleId } from '../library/rules.ts';
 import { appliesTo, overlap } from './applies.ts';
 
 export interface RuleBook {
@@ -10,17 +11,17 @@ export interface RuleBook {
    * A parameter's value over a range, in the unit its rule names; undefined where there is none until a plan sets it.
    * Where several changes touch the range the strictest counts, so that the order of files can't matter.
    */
-  readonly value: (rule: string, parameter: string, range: DayRange) => number | undefined;
+  readonly value: (rule: RuleId, parameter: string, range: DayRange) => number | undefined;
   /** The changes of a rule in force in a range. */
-  readonly changes: (rule: string, range: DayRange) => readonly RuleChange[];
+  readonly changes: (rule: RuleId, range: DayRange) => readonly RuleChange[];
   /** The waiver that frees a rule in a range, or undefined. A rule that can't be waived is never free. */
-  readonly waiver: (rule: string, range: DayRange) => Waiver | undefined;
+  readonly waiver: (rule: RuleId, range: DayRange) => Waiver | undefined;
 }
 
 export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
   const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
   const waivers = plan.waivers.filter((waiver) => appliesTo(waiver.who, athlete) && getRule(waiver.rule).waivable);
-  const inForce = (rule: string, range: DayRange): readonly RuleChange[] =>
+  const inForce = (rule: RuleId, range: DayRange): readonly RuleChange[] =>
     changes.filter((change) => change.rule === rule && overlap(change.range, range));
   return {
     value: (rule, parameter, range) => parameterValue(rule, parameter, inForce(rule, range)),
@@ -29,7 +30,7 @@ export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
   };
 }
 
-function parameterValue(ruleId: string, name: string, changes: readonly RuleChange[]): number | undefined {
+function parameterValue(ruleId: RuleId, name: string, changes: readonly RuleChange[]): number | undefined {
   const parameter = getRule(ruleId).parameters.find((one) => one.name === name);
   if (parameter === undefined) throw new Error(`rule ${ruleId} has no parameter ${name}`);
   const written = changes.flatMap((change) => change.parameters.get(name) ?? []);
@@ -38,7 +39,7 @@ function parameterValue(ruleId: string, name: string, changes: readonly RuleChan
 }
 
 /** As `value`, for a parameter the library always sets. */
-export function getRuleValue(book: RuleBook, rule: string, parameter: string, range: DayRange): number {
+export function getRuleValue(book: RuleBook, rule: RuleId, parameter: string, range: DayRange): number {
   const value = book.value(rule, parameter, range);
   if (value === undefined) throw new Error(`rule ${rule} has no value for ${parameter}`);
   return value;

@@ -4,6 +4,7 @@
 import type { Span, SourceFile } from '../source/types.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import type { Library } from '../library/index.ts';
+import type { RuleId } from '../library/rules.ts';
 import type { DirectionShares, KitId, Level, PhaseId, WeekKind } from '../library/types.ts';
 
 /** Both ends belong to it. */
@@ -218,7 +219,7 @@ export interface Squad {
 
 /** A changed rule parameter; where several are in force for one athlete and day the strictest counts. */
 export interface RuleChange {
-  readonly rule: string;
+  readonly rule: RuleId;
   readonly parameters: ReadonlyMap<string, number>;
   readonly range: DayRange;
   readonly who: Who;
@@ -278,7 +279,7 @@ export interface Always {
 }
 
 export interface Waiver {
-  readonly rule: string;
+  readonly rule: RuleId;
   readonly range: DayRange;
   readonly who: Who;
   readonly because: string;

@@ -1,0 +1,73 @@
+// The bounds of one week at a given A, and what A becomes. Every bound rises with A, which is what makes the search in
+// search.ts exact over A alone. Integer arithmetic throughout.
+
+import type { Bound, BoundBy } from '../../build/types.ts';
+import { VOLUME } from '../../library/volume.ts';
+import type { WeekTerms } from './terms.ts';
+
+/** Largest multiple of the step of contacts that is not over `contacts`. */
+export function roundDown(contacts: number): number {
+  return Math.floor(contacts / VOLUME.step) * VOLUME.step;
+}
+
+/** Whole part of so many per cent. */
+export function share(percent: number, of: number): number {
+  return Math.floor((percent * of) / 100);
+}
+
+/** A as the week begins: less than before it only on the first rung of a ladder. */
+export function openingVolume(terms: WeekTerms, adapted: number): number {
+  return share(terms.openingPercent, adapted);
+}
+
+/** Most contacts the week may rise to; `adapted` is A as the week begins. */
+export function growthBound(terms: WeekTerms, adapted: number): number {
+  const { growth } = terms;
+  if (growth.kind === 'free') return Infinity;
+  if (growth.kind === 'share') return share(growth.percent, adapted);
+  return Math.max(share(100 + growth.percent, adapted), adapted + growth.contacts);
+}
+
+/** Most contacts one session may have by what the athlete is used to, a multiple of the step. */
+export function sessionBound(terms: WeekTerms, adapted: number): number {
+  const { sessionGrowth, frequency } = terms;
+  if (sessionGrowth.kind === 'free' || frequency === 0) return Infinity;
+  const usual = Math.floor(adapted / frequency);
+  if (sessionGrowth.kind === 'share') return roundDown(share(sessionGrowth.percent, usual));
+  return roundDown(Math.max(share(100 + sessionGrowth.percent, usual), usual + sessionGrowth.contacts));
+}
+
+/** The most the week may have, a multiple of the step; never negative. */
+export function mostAllowed(terms: WeekTerms, adapted: number): number {
+  let most = growthBound(terms, adapted);
+  if (!terms.primer) most = Math.min(most, terms.possible * Math.min(sessionBound(terms, adapted), terms.sessionCeiling));
+  for (const bound of terms.weekCeilings) most = Math.min(most, bound.most);
+  return Math.max(0, roundDown(most));
+}
+
+/** Every bound of the week by name, for the reasons; the first of the lowest is the one that holds. */
+export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
+  const bounds: Bound[] = [];
+  if (terms.growth.kind !== 'free') bounds.push({ by: terms.growth.by, most: growthBound(terms, adapted) });
+  bounds.push(...terms.weekCeilings);
+  if (terms.primer) return bounds;
+  for (const bound of terms.sessionCeilings) bounds.push({ by: bound.by, most: bound.most * terms.possible });
+  const session = sessionBound(terms, adapted);
+  if (session !== Infinity) bounds.push({ by: sessionBy(terms), most: session * terms.possible });
+  return bounds;
+}
+
+/** A session bound holds a week back by itself, or because there are fewer days than the phase has sessions. */
+function sessionBy(terms: WeekTerms): BoundBy {
+  if (terms.possible < terms.frequency) return 'open-days';
+  return terms.sessionGrowth.kind === 'share' ? terms.sessionGrowth.by : 'session-rise';
+}
+
+/** A after the week: what was done, or what is kept of before, whichever is more. */
+export function nextVolume(terms: WeekTerms, adapted: number, contacts: number): number {
+  const { keep } = terms;
+  if (keep.kind === 'fade') return share(keep.leftPercent, adapted);
+  if (keep.kind === 'stay') return Math.max(contacts, adapted);
+  const { keepOwn, keepPlanned } = VOLUME;
+  return Math.max(contacts, Math.floor((adapted * keepOwn + contacts * keepPlanned) / (keepOwn + keepPlanned)));
+}

@@ -1,0 +1,106 @@
+// The contacts of all weeks together. Everything allowed rises with A, so A alone is the state and dynamic programming
+// is exact: least shortfall in the decisive weeks, then least distance from the targets, then the least contacts week by
+// week. Called by ../contacts.ts.
+
+import { VOLUME } from '../../library/volume.ts';
+import { mostAllowed, nextVolume, openingVolume, roundDown } from './bounds.ts';
+import type { WeekTerms } from './terms.ts';
+
+/** Larger than any season's distance from its targets, so that one contact of shortfall outweighs it. */
+const SHORTFALL_WEIGHT = 1_000_000;
+
+interface Option {
+  readonly contacts: number;
+  /** A after the week. */
+  readonly adapted: number;
+}
+
+interface Outlook {
+  readonly cost: number;
+  readonly best: Option | undefined;
+}
+
+/** V of every week from the given A on, or undefined where fixed weeks can't be met. */
+export function searchContacts(weeks: readonly WeekTerms[], adapted: number): readonly number[] | undefined {
+  const states = reachableStates(weeks, adapted);
+  const outlooks = states.map(() => new Map<number, Outlook>());
+  for (let week = weeks.length - 1; week >= 0; week -= 1) {
+    const terms = weeks[week]!;
+    const later = outlooks[week + 1];
+    for (const state of states[week] ?? []) outlooks[week]?.set(state, bestOption(terms, state, later));
+  }
+  return readOff(weeks, adapted, outlooks);
+}
+
+function reachableStates(weeks: readonly WeekTerms[], adapted: number): readonly ReadonlySet<number>[] {
+  const states: Set<number>[] = [new Set([adapted])];
+  for (const terms of weeks) {
+    const next = new Set<number>();
+    for (const state of states.at(-1) ?? []) for (const option of optionsAt(terms, state)) next.add(option.adapted);
+    states.push(next);
+  }
+  return states;
+}
+
+function bestOption(terms: WeekTerms, adapted: number, later: ReadonlyMap<number, Outlook> | undefined): Outlook {
+  let chosen: Outlook = { cost: Infinity, best: undefined };
+  for (const option of optionsAt(terms, adapted)) {
+    const cost = weekCost(terms, option.contacts) + (later?.get(option.adapted)?.cost ?? 0);
+    if (cost < chosen.cost) chosen = { cost, best: option };
+  }
+  return chosen;
+}
+
+/**
+ * The contacts worth considering, ascending. Less than the target is never better where the target is allowed: it is
+ * further off now, and every later bound is no higher for it. So only the target itself, or the most allowed under it,
+ * and what lies between it and the reach.
+ */
+function optionsAt(terms: WeekTerms, before: number): readonly Option[] {
+  const adapted = openingVolume(terms, before);
+  const option = (contacts: number): Option => ({ contacts, adapted: nextVolume(terms, adapted, contacts) });
+  if (terms.fixed?.kind === 'programme') return [option(terms.fixed.contacts)];
+  const most = mostAllowed(terms, adapted);
+  if (terms.fixed !== undefined) return terms.fixed.contacts <= most ? [option(terms.fixed.contacts)] : [];
+  if (terms.target === undefined) return [option(most)];
+  const options: Option[] = [];
+  const last = Math.min(most, roundDown(terms.reach));
+  for (let contacts = Math.min(most, roundDown(terms.target)); contacts <= last; contacts += VOLUME.step) {
+    options.push(option(contacts));
+  }
+  return options;
+}
+
+/** Both levels of the objective in one number. */
+export function weekCost(terms: WeekTerms, contacts: number): number {
+  if (terms.target === undefined) return 0;
+  const shortfall = terms.decisive ? Math.max(0, terms.target - contacts) : 0;
+  return shortfall * SHORTFALL_WEIGHT + Math.abs(contacts - terms.target);
+}
+
+function readOff(
+  weeks: readonly WeekTerms[],
+  adapted: number,
+  outlooks: readonly ReadonlyMap<number, Outlook>[],
+): readonly number[] | undefined {
+  const contacts: number[] = [];
+  let state = adapted;
+  for (let week = 0; week < weeks.length; week += 1) {
+    const best = outlooks[week]?.get(state)?.best;
+    if (best === undefined) return undefined;
+    contacts.push(best.contacts);
+    state = best.adapted;
+  }
+  return contacts;
+}
+
+/** The highest safe volume of each week: always the most, whatever the targets, pins and programmes. */
+export function ceilingLine(weeks: readonly WeekTerms[], adapted: number): readonly number[] {
+  let state = adapted;
+  return weeks.map((terms) => {
+    const opening = openingVolume(terms, state);
+    const most = mostAllowed(terms, opening);
+    state = nextVolume(terms, opening, most);
+    return most;
+  });
+}

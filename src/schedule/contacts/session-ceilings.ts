@@ -1,0 +1,66 @@
+// The ceilings of one jump session that don't hang on what the athlete is used to: level, age, limits, the stage of a
+// return, the minutes of the slot. A fence, not an aim. Called by week-terms.ts.
+
+import type { Bound } from '../../build/types.ts';
+import { VOLUME } from '../../library/volume.ts';
+import { ageOn, limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
+import { getRuleValue } from '../../plan/rule-book.ts';
+import { weekStart } from '../grid.ts';
+import { roundDown } from './bounds.ts';
+import { jumpSlot } from './week-facts.ts';
+import type { WeekFacts } from './week-facts.ts';
+
+const DAYS_A_WEEK = 7;
+const TENTHS = 10;
+
+/** Each a multiple of the step, those of people before those of the place. */
+export function sessionCeilings(facts: WeekFacts): readonly Bound[] {
+  return [limitCeiling, stageCeiling, youthCeiling, minutesCeiling, levelCeiling]
+    .flatMap((ceiling) => ceiling(facts) ?? [])
+    .map((bound) => ({ by: bound.by, most: roundDown(bound.most) }));
+}
+
+/** V1 (S); in season C. */
+function levelCeiling({ book, range, phase, level }: WeekFacts): Bound | undefined {
+  if (book.waiver('session-ceiling', range) !== undefined) return undefined;
+  const inSeason = phase.id === 'maintenance' || phase.id === 'sharpening';
+  return {
+    by: 'session-ceiling',
+    most: getRuleValue(book, 'session-ceiling', inSeason ? `in-season-${level}` : level, range),
+  };
+}
+
+function limitCeiling({ athlete, usable, range }: WeekFacts): Bound | undefined {
+  const days = usable.length > 0 ? usable.map((cell) => cell.day) : [range.from];
+  const limits = days.flatMap((day) => limitsOn(athlete, day));
+  const most = Math.min(...limits.map((limit) => limit.contactsASession ?? Infinity));
+  return most === Infinity ? undefined : { by: 'limit', most };
+}
+
+/** G11 (P) for the order of the stages; the contacts of each C. */
+function stageCeiling({ athlete, usable, range, book }: WeekFacts): Bound | undefined {
+  const stage = returnStageOn(athlete, usable[0]?.day ?? range.from);
+  if (stage === undefined) return undefined;
+  return { by: 'limit', most: getRuleValue(book, 'returning-stage', `stage-${stage.stage}`, range) };
+}
+
+/** V5 (P). The first weeks of the season count as the first of jumping, as nothing says otherwise. */
+function youthCeiling({ athlete, plan, week, book, range }: WeekFacts): Bound | undefined {
+  const age = ageOn(athlete, week.starts);
+  if (age === undefined || age > getRuleValue(book, 'youth-ceiling', 'to', range)) return undefined;
+  const weeksIn = (week.starts - weekStart(plan, plan.season.starts)) / DAYS_A_WEEK;
+  const young = age < getRuleValue(book, 'youth-ceiling', 'under', range);
+  const first = young && weeksIn < getRuleValue(book, 'youth-ceiling', 'first-weeks', range);
+  return { by: 'youth-ceiling', most: getRuleValue(book, 'youth-ceiling', first ? 'first' : 'most', range) };
+}
+
+/** The contacts that the week's shortest slot has time for, behind the warm-up and the lifting. */
+function minutesCeiling({ usable, phase }: WeekFacts): Bound | undefined {
+  const fits = usable.flatMap((cell) => {
+    const slot = jumpSlot(cell);
+    if (slot === undefined) return [];
+    const working = slot.minutes - VOLUME.warmUpMinutes - (slot.use === 'both' ? VOLUME.liftingMinutes : 0);
+    return [Math.max(0, Math.floor((working * phase.contactsPerMinuteTenths) / TENTHS))];
+  });
+  return fits.length === 0 ? undefined : { by: 'slot-minutes', most: Math.min(...fits) };
+}

@@ -1,0 +1,60 @@
+// What a week's contacts may be, as a function of the one thing that moves: A, the weekly contacts an athlete is used to.
+// Plain data made by week-terms.ts, read by bounds.ts, search.ts and split.ts; all numbers are whole contacts.
+
+import type { Bound, BoundBy } from '../../build/types.ts';
+import type { Level, PhaseId, WeekKind } from '../../library/types.ts';
+import type { Span } from '../../source/types.ts';
+
+/** How far a week may go from A. */
+export type Growth =
+  /** The larger of a percentage of A and A plus a number. */
+  | { readonly kind: 'rise'; readonly by: BoundBy; readonly percent: number; readonly contacts: number }
+  /** A percentage of A. */
+  | { readonly kind: 'share'; readonly by: BoundBy; readonly percent: number }
+  /** A waiver leaves it out. */
+  | { readonly kind: 'free' };
+
+/** How far a session may go from the usual one, A shared among the phase's sessions. */
+export type SessionGrowth =
+  | { readonly kind: 'rise'; readonly percent: number; readonly contacts: number }
+  | { readonly kind: 'share'; readonly by: BoundBy; readonly percent: number }
+  | { readonly kind: 'free' };
+
+/** What A becomes. */
+export type Keep =
+  /** The larger of V and the mean of A and V, V counted more. */
+  | { readonly kind: 'follow' }
+  /** A, or V if that is more. */
+  | { readonly kind: 'stay' }
+  /** A percentage of A, whatever was done. */
+  | { readonly kind: 'fade'; readonly leftPercent: number };
+
+export interface WeekTerms {
+  readonly week: WeekKind;
+  readonly phase: PhaseId;
+  readonly level: Level;
+  readonly possible: number;
+  readonly frequency: number;
+  /** Per cent of A that is left before the week begins: the first rung of a ladder. */
+  readonly openingPercent: number;
+  readonly growth: Growth;
+  readonly sessionGrowth: SessionGrowth;
+  readonly keep: Keep;
+  /** Ceilings of one session that don't hang on A, the lowest first; and the one that counts. */
+  readonly sessionCeilings: readonly Bound[];
+  readonly sessionCeiling: number;
+  /** Bounds on the week that don't hang on A. */
+  readonly weekCeilings: readonly Bound[];
+  /** The target; undefined where the week takes the most allowed. */
+  readonly target: number | undefined;
+  /** The most a week may be planned at over its target. */
+  readonly reach: number;
+  /** Fixed by the coach: a pin keeps the rules, a programme written by hand doesn't ask. */
+  readonly fixed?: { readonly contacts: number; readonly kind: 'pin' | 'programme'; readonly span: Span };
+  /** Sizes of a programme's sessions. */
+  readonly fixedSessions?: readonly number[];
+  /** Nothing usable, and a primer stands in. */
+  readonly primer: boolean;
+  /** Its shortfall counts first: a loading week of its segment's last phase. */
+  readonly decisive: boolean;
+}

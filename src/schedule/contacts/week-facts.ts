@@ -1,0 +1,87 @@
+// What is known of one week of one athlete before its contacts are worked out: phase, kind, level, usable days, pins.
+// Made once a week by ../contacts/week-terms.ts and read by it and by session-ceilings.ts.
+
+import { getPhase } from '../../library/phases.ts';
+import type { Level, PhaseRow } from '../../library/types.ts';
+import { VOLUME } from '../../library/volume.ts';
+import { appliesTo, overlap } from '../../plan/applies.ts';
+import { levelOn } from '../../plan/athlete-facts.ts';
+import { getRuleValue } from '../../plan/rule-book.ts';
+import type { RuleBook } from '../../plan/rule-book.ts';
+import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
+import { weekdayOf } from '../../util/days.ts';
+import type { AthleteGrid, AthletePhases, DayCell, KindWeek, WeekCells } from '../types.ts';
+
+const DAYS_A_WEEK = 7;
+
+export interface WeekFacts {
+  readonly plan: Plan;
+  readonly athlete: Athlete;
+  readonly book: RuleBook;
+  readonly week: WeekCells;
+  readonly range: DayRange;
+  readonly kind: KindWeek;
+  readonly phase: PhaseRow;
+  readonly level: Level;
+  readonly usable: readonly DayCell[];
+  readonly frequency: number;
+  /** Other jumping rises by more than the load should bear at once. */
+  readonly otherJumpsRise: boolean;
+  readonly decisive: boolean;
+}
+
+/** The facts of one week. */
+export function weekFacts(
+  plan: Plan,
+  book: RuleBook,
+  grid: AthleteGrid,
+  phases: AthletePhases,
+  kinds: readonly KindWeek[],
+  week: WeekCells,
+): WeekFacts {
+  const range = { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+  const phase = getPhase(phases.weeks[week.index]?.phase ?? 'closed');
+  const kind = kinds[week.index] ?? { kind: 'load' };
+  const usable = usableDays(plan, grid.athlete, week, range);
+  const level = levelOn(grid.athlete, usable[0]?.day ?? week.starts);
+  const idle = kind.kind === 'empty' || kind.kind === 'transition';
+  const segment = phases.segments[phases.weeks[week.index]?.segment ?? -1];
+  return {
+    plan,
+    athlete: grid.athlete,
+    book,
+    week,
+    range,
+    kind,
+    phase,
+    level,
+    usable: idle ? [] : usable,
+    frequency: idle ? 0 : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),
+    otherJumpsRise: risesTooFast(week.otherJumps, grid.weeks[week.index - 1]?.otherJumps),
+    decisive: kind.kind === 'load' && segment !== undefined && segment.form !== 'hold' && week.index >= segment.lastPhaseFrom,
+  };
+}
+
+function risesTooFast(now: number, before: number | undefined): boolean {
+  return before !== undefined && now * 100 > before * (100 + VOLUME.otherJumpsRise);
+}
+
+/** Days usable for jumps, narrowed to those the coach names for the week. */
+function usableDays(plan: Plan, athlete: Athlete, week: WeekCells, range: DayRange): readonly DayCell[] {
+  const usable = week.cells.filter((cell) => cell.usable);
+  const named = pinsIn(plan, athlete, range).flatMap((pin) =>
+    pin.effects.flatMap((effect) => (effect.kind === 'on' ? effect.days : [])),
+  );
+  return named.length === 0 ? usable : usable.filter((cell) => named.includes(weekdayOf(cell.day)));
+}
+
+/** The pins in force on a day of a range. */
+export function pinsIn(plan: Plan, athlete: Athlete, range: DayRange): readonly Pin[] {
+  return plan.pins.filter((pin) => overlap(pin.range, range) && appliesTo(pin.who, athlete));
+}
+
+/** The slot a jump session of this day would take: the longest that takes jumps. */
+export function jumpSlot(cell: DayCell): Slot | undefined {
+  const slots = cell.slots.filter((slot) => slot.use !== 'lifts');
+  return slots.reduce<Slot | undefined>((best, slot) => (best === undefined || slot.minutes > best.minutes ? slot : best), undefined);
+}

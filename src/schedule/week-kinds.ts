@@ -1,0 +1,153 @@
+// Stage 3: one kind for every week. Where several fit, the first of transition, empty, return, taper, hold, deload and
+// load stands. Pinned kinds stand before them all, but for a week in which nothing can be trained.
+
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
+import type { WeekKind } from '../library/types.ts';
+import { appliesTo, overlap } from '../plan/applies.ts';
+import { returnStageOn } from '../plan/athlete-facts.ts';
+import { getRuleValue } from '../plan/rule-book.ts';
+import type { RuleBook } from '../plan/rule-book.ts';
+import type { Plan } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
+import { isoDate } from '../util/days.ts';
+import type { AthleteGrid, AthletePhases, KindWeek, WeekCells } from './types.ts';
+import { placeDeloads } from './week-kinds/deloads.ts';
+import type { LoadableWeek } from './week-kinds/deloads.ts';
+import { timeAway } from './week-kinds/time-away.ts';
+import type { AwayWeek } from './week-kinds/time-away.ts';
+
+const DAYS_A_WEEK = 7;
+
+/** The kinds of one athlete's weeks. */
+export function chooseWeekKinds(
+  plan: Plan,
+  book: RuleBook,
+  grid: AthleteGrid,
+  phases: AthletePhases,
+): Staged<readonly KindWeek[]> {
+  const pins = pinnedKinds(plan, grid);
+  const tapers = taperSteps(grid, phases);
+  const away = timeAway(grid, phases, book);
+  const diagnostics: Diagnostic[] = [];
+  const kinds = grid.weeks.map((week): KindWeek | undefined => {
+    const before = beforeLoading(grid, phases, week, away[week.index], tapers.get(week.index));
+    if (before?.kind === 'return' && tapers.has(week.index)) diagnostics.push(returnInTaper(grid, phases, week));
+    const pin = pins.get(week.index);
+    if (pin === undefined || before?.kind === 'transition' || before?.kind === 'empty') return before;
+    return pinnedWeek(pin, before);
+  });
+  return { value: withDeloads(book, grid, phases, kinds), diagnostics };
+}
+
+interface PinnedKind {
+  readonly kind: WeekKind;
+  readonly span: Span;
+}
+
+function pinnedKinds(plan: Plan, grid: AthleteGrid): ReadonlyMap<number, PinnedKind> {
+  const pinned = new Map<number, PinnedKind>();
+  for (const pin of plan.pins) {
+    if (!appliesTo(pin.who, grid.athlete)) continue;
+    for (const effect of pin.effects) {
+      if (effect.kind !== 'week-kind') continue;
+      for (const week of grid.weeks) {
+        if (overlap(pin.range, weekRange(week))) pinned.set(week.index, { kind: effect.weekKind, span: pin.span });
+      }
+    }
+  }
+  return pinned;
+}
+
+function pinnedWeek(pin: PinnedKind, before: KindWeek | undefined): KindWeek {
+  if (before?.kind === pin.kind) return { ...before, pinnedBy: pin.span };
+  return { kind: pin.kind, pinnedBy: pin.span, ...(pin.kind === 'taper' ? { step: 1, steps: 1 } : {}) };
+}
+
+function weekRange(week: WeekCells): { readonly from: number; readonly until: number } {
+  return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+}
+
+/** The kind of a week that isn't left to loading and deloads; undefined for one that is. */
+function beforeLoading(
+  grid: AthleteGrid,
+  phases: AthletePhases,
+  week: WeekCells,
+  away: AwayWeek | undefined,
+  taper: TaperStep | undefined,
+): KindWeek | undefined {
+  const phase = phases.weeks[week.index]?.phase;
+  if (phase === 'transition') return { kind: 'transition' };
+  if (week.empty) return { kind: 'empty', decayPercent: away?.decayPercent ?? 0 };
+  if (away?.step !== undefined) return { kind: 'return', step: away.step, steps: away.steps ?? away.step };
+  if (returnStageOn(grid.athlete, week.starts) !== undefined) return { kind: 'return' };
+  if (taper !== undefined) return { kind: 'taper', ...taper };
+  return phase === 'hold' ? { kind: 'hold' } : undefined;
+}
+
+interface TaperStep {
+  readonly step: number;
+  readonly steps: number;
+}
+
+/** The last weeks that aren't empty of each segment that ends in a peak; a held one and a foundation have none. */
+function taperSteps(grid: AthleteGrid, phases: AthletePhases): ReadonlyMap<number, TaperStep> {
+  const tapers = new Map<number, TaperStep>();
+  for (const [at, segment] of phases.segments.entries()) {
+    if (segment.peak === undefined || segment.form === 'hold' || segment.form === 'foundation') continue;
+    const before = phases.segments[at - 1];
+    const joined = segment.form === 'in-season' && before?.form === 'path' && before.until + 1 === segment.from;
+    const from = joined ? before.from : segment.from;
+    const open = grid.weeks.slice(from, segment.until + 1).filter((week) => !week.empty);
+    const long = open.length >= SEASON_SHAPE.longTaperFromWeeks;
+    const steps = Math.min(long ? SEASON_SHAPE.longTaperWeeks : SEASON_SHAPE.shortTaperWeeks, open.length);
+    open.slice(-steps).forEach((week, index) => tapers.set(week.index, { step: index + 1, steps }));
+  }
+  return tapers;
+}
+
+function withDeloads(
+  book: RuleBook,
+  grid: AthleteGrid,
+  phases: AthletePhases,
+  kinds: readonly (KindWeek | undefined)[],
+): readonly KindWeek[] {
+  const found = [...kinds];
+  const loadable = grid.weeks.map((week): LoadableWeek | undefined => {
+    const phase = phases.weeks[week.index]?.phase;
+    const kind = kinds[week.index];
+    if (kind !== undefined && kind.kind !== 'load' && kind.kind !== 'deload') return undefined;
+    if (phase === undefined || !getPhase(phase).deloads) return undefined;
+    const next = grid.weeks.slice(week.index + 1).find((one) => !one.empty);
+    return {
+      tests: week.cells.filter((cell) => cell.test !== undefined).length,
+      endsPhase: next === undefined || phases.weeks[next.index]?.phase !== phase,
+      ...(kind === undefined ? {} : { pinned: kind.kind === 'deload' }),
+      ...rhythm(book, week),
+    };
+  });
+  const deloads = placeDeloads(loadable);
+  return found.map((kind, index) => kind ?? { kind: deloads.has(index) ? 'deload' : 'load' });
+}
+
+function rhythm(book: RuleBook, week: WeekCells): Pick<LoadableWeek, 'mostInRow' | 'leastBetween'> {
+  const range = weekRange(week);
+  if (book.waiver('deload-rhythm', range) !== undefined) return { mostInRow: Infinity, leastBetween: 0 };
+  return {
+    mostInRow: getRuleValue(book, 'deload-rhythm', 'loading-weeks', range),
+    leastBetween: getRuleValue(book, 'deload-rhythm', 'between', range),
+  };
+}
+
+function returnInTaper(grid: AthleteGrid, phases: AthletePhases, week: WeekCells): Diagnostic {
+  const peak = phases.weeks[week.index]?.peak;
+  return problem('schedule/return-in-taper', {
+    params: { athlete: grid.athlete.name, week: isoDate(week.starts), peak: peak?.name ?? '' },
+    span: grid.athlete.span,
+    related: peak === undefined ? [] : [{ span: peak.span, message: 'the peak it would have tapered for' }],
+    rule: 'return-ramp',
+    athlete: grid.athlete.id,
+    week: week.index + 1,
+  });
+}

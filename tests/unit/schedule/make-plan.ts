@@ -1,0 +1,114 @@
+// Small plans for the tests of the scheduler's stages, with everything that a test doesn't speak of left at its plainest.
+
+import type { Athlete, Competition, Kit, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
+const BUILT_IN = { drills: new Map(), lifts: new Map() } as never;
+import type { Level } from '../../../src/library/types.ts';
+import type { Span } from '../../../src/source/types.ts';
+import { parseIsoDate } from '../../../src/util/days.ts';
+import type { Day, Weekday } from '../../../src/util/days.ts';
+
+export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
+
+export const EVERYBODY = { kind: 'everybody' } as const;
+
+export function day(iso: string): Day {
+  const found = parseIsoDate(iso);
+  if (found === undefined) throw new Error(`${iso} is no date`);
+  return found;
+}
+
+const KIT: Kit = {
+  counts: new Map(),
+  boxesCm: [],
+  barsGrams: [],
+  smallestPlateGrams: 1250,
+  dumbbellsGrams: [],
+  kettlebellsGrams: [],
+};
+
+export const HALL: TrainingPlace = { id: 'hall', kit: KIT, span: HERE };
+
+export const ALWAYS = { from: day('2000-01-01'), until: day('2100-01-01') };
+
+export function slot(weekday: Weekday, change: Partial<Slot> = {}): Slot {
+  return {
+    id: `slot-${weekday}`,
+    day: weekday,
+    minutes: 120,
+    place: HALL,
+    use: 'both',
+    range: ALWAYS,
+    who: EVERYBODY,
+    span: HERE,
+    ...change,
+  };
+}
+
+export function peak(date: string, change: Partial<Competition> = {}): Competition {
+  return {
+    name: `Peak of ${date}`,
+    range: { from: day(date), until: day(date) },
+    prepare: 'peak',
+    jumps: 0,
+    who: EVERYBODY,
+    span: HERE,
+    ...change,
+  };
+}
+
+export function athlete(level: Level, contactsASession: number, change: Partial<Athlete> = {}): Athlete {
+  return {
+    id: 'ada',
+    name: 'Ada',
+    levels: [{ is: level, span: HERE }],
+    levelOrigin: { kind: 'written', span: HERE },
+    now: { value: { contactsASession, sessionsAWeek: 2 }, origin: { kind: 'written', span: HERE } },
+    lifts: new Map(),
+    cleared: new Set(),
+    limits: [],
+    returning: [],
+    away: [],
+    span: HERE,
+    ...change,
+  };
+}
+
+export interface Season {
+  readonly starts: string;
+  readonly ends: string;
+}
+
+/** A season with slots on Tuesday, Thursday and Saturday. */
+export function plan(season: Season, change: Partial<Plan> = {}): Plan {
+  return {
+    files: [],
+    season: {
+      title: 'Test',
+      sport: 'general',
+      starts: day(season.starts),
+      ends: day(season.ends),
+      endsOrigin: { kind: 'written', span: HERE },
+      weekStarts: 0,
+      units: 'metric',
+      inSeason: [],
+      span: HERE,
+    },
+    library: BUILT_IN,
+    places: new Map([['hall', HALL]]),
+    slots: [slot(1), slot(3), slot(5)],
+    competitions: [],
+    closures: [],
+    practice: [],
+    tests: [],
+    squads: new Map(),
+    athletes: [],
+    ruleChanges: [],
+    pins: [],
+    always: [],
+    waivers: [],
+    programmes: new Map(),
+    uses: [],
+    record: { done: [], tests: [] },
+    ...change,
+  };
+}
