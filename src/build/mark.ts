@@ -1,0 +1,19 @@
+// A short mark of what a plan means, printed on every sheet so that an old one is recognised. Places and comments don't
+// count: two plans that say the same have the same mark.
+
+import { createHash } from 'node:crypto';
+import type { Plan } from '../plan/types.ts';
+
+const LENGTH = 7;
+/** Says where something is written, not what it says. */
+const PLACES: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'origin', 'endsOrigin', 'levelOrigin']);
+
+/** Seven hexadecimal characters. */
+export function buildMark(plan: Plan): string {
+  const meaning = JSON.stringify(plan, (key: string, value: unknown) => {
+    if (PLACES.has(key)) return undefined;
+    if (value instanceof Map) return [...value];
+    return value instanceof Set ? [...value] : value;
+  });
+  return createHash('sha256').update(meaning).digest('hex').slice(0, LENGTH);
+}
