@@ -1,0 +1,54 @@
+// The library as a plan carries it: drills, lifts and families by id, the built-in ones with the plan's own added or put
+// in their place. Made once by plan/resolve; read by every later stage. Families are ordered from easiest to hardest.
+
+import { DRILLS } from './drills.ts';
+import { LIFTS } from './lifts.ts';
+import type { Drill, Lift } from './types.ts';
+
+export interface Library {
+  /** In the library's order, a plan's own behind. */
+  readonly drills: ReadonlyMap<string, Drill>;
+  readonly lifts: ReadonlyMap<string, Lift>;
+  /** Drills of each family, lowest rung first; of equal rungs the one whose id is first by code unit. */
+  readonly families: ReadonlyMap<string, readonly Drill[]>;
+}
+
+export const BUILT_IN: Library = makeLibrary(DRILLS, LIFTS);
+
+/** A library with these drills and lifts added; one with an id that is there takes its place, and its place in order. */
+export function extendLibrary(library: Library, drills: readonly Drill[], lifts: readonly Lift[]): Library {
+  if (drills.length === 0 && lifts.length === 0) return library;
+  return makeLibrary([...library.drills.values(), ...drills], [...library.lifts.values(), ...lifts]);
+}
+
+/** The family a drill belongs to, lowest rung first. */
+export function getFamily(library: Library, drill: Drill): readonly Drill[] {
+  const family = library.families.get(drill.family);
+  if (family === undefined) throw new Error(`the drill ${drill.id} is not of this library`);
+  return family;
+}
+
+function makeLibrary(drills: readonly Drill[], lifts: readonly Lift[]): Library {
+  const byId = new Map(drills.map((drill) => [drill.id, drill]));
+  return {
+    drills: byId,
+    lifts: new Map(lifts.map((lift) => [lift.id, lift])),
+    families: groupFamilies([...byId.values()]),
+  };
+}
+
+function groupFamilies(drills: readonly Drill[]): ReadonlyMap<string, readonly Drill[]> {
+  const families = new Map<string, Drill[]>();
+  for (const drill of drills) {
+    const family = families.get(drill.family);
+    if (family === undefined) families.set(drill.family, [drill]);
+    else family.push(drill);
+  }
+  for (const family of families.values()) family.sort(byRung);
+  return families;
+}
+
+function byRung(a: Drill, b: Drill): number {
+  if (a.rung !== b.rung) return a.rung - b.rung;
+  return a.id < b.id ? -1 : 1;
+}
