@@ -7,7 +7,8 @@ import { levelOn } from '../plan/athlete-facts.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { exerciseName } from './exercise-words.ts';
-import { createPlaces, boundSpans } from './places.ts';
+import { boundSpans, createPlaces } from './places.ts';
+import type { Places } from './places.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { kindWords, whyContacts } from './week-words.ts';
@@ -62,9 +63,10 @@ export interface AthletePage {
 export function reportAthlete(plan: Plan, built: BuiltAthlete, selection: Selection): AthletePage {
   const { athlete, blocked } = built;
   const weeks = selectedWeeks(selection, built);
+  const places = createPlaces(plan.files);
   return {
     ...personOf(athlete, plan),
-    weeks: weeks.map((week) => weekEntry(plan, week)),
+    weeks: weeks.map((week) => weekEntry(places, week)),
     blocked: [...blocked].toSorted((a, b) => a - b),
     sessions: weeks.flatMap((week) =>
       selectedSessions(selection, week).map((session) => sessionEntry(plan, week, session)),
@@ -83,7 +85,7 @@ function personOf(athlete: Athlete, { season }: Plan): Omit<AthletePage, 'weeks'
   };
 }
 
-function weekEntry(plan: Plan, week: BuiltWeek): WeekEntry {
+function weekEntry(places: Places, week: BuiltWeek): WeekEntry {
   return {
     week: week.week,
     starts: week.starts,
@@ -96,12 +98,11 @@ function weekEntry(plan: Plan, week: BuiltWeek): WeekEntry {
     adapted: week.adapted,
     otherJumps: week.otherJumps,
     liftSessions: liftSessions(week.sessions),
-    why: whyWithPlace(plan, week),
+    why: whyWithPlace(places, week),
   };
 }
 
-function whyWithPlace({ files }: Plan, week: BuiltWeek): string {
-  const places = createPlaces(files);
+function whyWithPlace(places: Places, week: BuiltWeek): string {
   const [first] = boundSpans(week);
   return first === undefined ? whyContacts(week) : `${whyContacts(week)}, ${places.words(first)}`;
 }

@@ -2,8 +2,9 @@
 // the pages. A drill that goes two ways counts in both by its shares, and the rounding never loses a contact.
 
 import type { BuiltLine } from '../build/types.ts';
+import { LOADED_JUMP_COUNTS_AS } from '../library/lifting.ts';
 import { DIRECTIONS } from '../library/types.ts';
-import type { Direction, Drill, DirectionShares, Tier } from '../library/types.ts';
+import type { Direction, Drill, Tier } from '../library/types.ts';
 
 export interface ContactShares {
   /** Add up to the session's contacts. */
@@ -13,13 +14,6 @@ export interface ContactShares {
   /** Add up to the session's contacts. */
   readonly tiers: Readonly<Record<Tier, number>>;
 }
-
-/** How a lift that leaves the ground counts: a loaded jump goes up and down, slowly. */
-const LOADED_JUMP: { readonly direction: DirectionShares; readonly fast: boolean; readonly tier: Tier } = {
-  direction: { vertical: 100, horizontal: 0, lateral: 0 },
-  fast: false,
-  tier: 'moderate',
-};
 
 const WHOLE = 100;
 
@@ -35,10 +29,10 @@ export function contactShares(
   for (const { contacts, exercise } of lines) {
     if (contacts === 0) continue;
     const drill = findDrill(exercise);
-    const direction = drill?.direction ?? LOADED_JUMP.direction;
+    const direction = drill?.direction ?? LOADED_JUMP_COUNTS_AS.direction;
     for (const way of DIRECTIONS) hundredths[way] += contacts * direction[way];
-    tiers[drill?.tier ?? LOADED_JUMP.tier] += contacts;
-    if (drill === undefined ? LOADED_JUMP.fast : drill.cycle === 'fast') fast += contacts;
+    tiers[drill?.tier ?? LOADED_JUMP_COUNTS_AS.tier] += contacts;
+    if ((drill?.cycle ?? LOADED_JUMP_COUNTS_AS.cycle) === 'fast') fast += contacts;
     total += contacts;
   }
   return { directions: wholeShares(hundredths, total), fast, tiers };

@@ -1,6 +1,7 @@
-// An exercise and its dose as people read them: `Hurdle hop`, `4 x 5`, `2 x 6 each side`, `3 x 30 s`, `3 x 20 m`.
+// An exercise and its dose as people read them: `Hurdle hop`, `4 x 5`, `2 x 6 each side`, `3 x 30 s`, `3 x 10 (15 m)`.
 
 import type { BuiltLine } from '../build/types.ts';
+import { metresOfReps } from '../library/drill-facts.ts';
 import type { Drill, Lift } from '../library/types.ts';
 
 /** Where exercises are looked up. */
@@ -15,16 +16,18 @@ export function exerciseName({ drills, lifts }: Exercises, id: string): string {
 
 /** Sets and repetitions of a line, with what a repetition is. */
 export function doseWords(exercises: Exercises, { sets, reps, exercise }: BuiltLine): string {
-  return `${sets} x ${reps}${repsNote(exercises, exercise)}`;
+  return `${sets} x ${reps}${repsNote(exercises, exercise, reps)}`;
 }
 
-function repsNote({ drills, lifts }: Exercises, id: string): string {
+function repsNote({ drills, lifts }: Exercises, id: string, reps: number): string {
   const drill = drills.get(id);
   if (drill !== undefined) {
-    const unit = drill.metresPerContact === undefined ? '' : ' m';
-    return drill.legs === 'each' ? `${unit} each leg` : unit;
+    const metres = metresOfReps(drill, reps);
+    return `${drill.legs === 'each' ? ' each leg' : ''}${metres === undefined ? '' : ` (${oneDecimal(metres)} m)`}`;
   }
   const lift = lifts.get(id);
   const unit = lift?.held === true ? ' s' : '';
   return lift?.each === true ? `${unit} each side` : unit;
 }
+
+const oneDecimal = (value: number): number => Math.round(10 * value) / 10;

@@ -18,6 +18,8 @@ import type { Selection } from './selection.ts';
 /** From this many athletes on, a row is a group and not a person. */
 const MOST_PEOPLE = 40;
 
+export type { EventRow, PeakEvent } from './glance-events.ts';
+
 export interface GlanceWeek {
   /** From 1. */
   readonly week: number;

@@ -14,8 +14,13 @@ export interface Dose {
   /** `4 x 5`, with the drop's height, the share of the maximum and the reserve where they apply. */
   readonly words: string;
   readonly rest: string;
-  /** Who does it; of those with a load, with the load: `Mira K. 72.5 kg (26.25 a side)`. */
-  readonly people: readonly string[];
+  readonly people: readonly DosePerson[];
+}
+
+export interface DosePerson {
+  readonly name: string;
+  /** `72.5 kg (26.25 a side)`, and what else is this person's own; empty where nothing is. */
+  readonly own: string;
 }
 
 export interface SheetExercise {
@@ -108,11 +113,11 @@ function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetEx
   const entries = there.flatMap(({ name, session }) => session.lines.map((line) => ({ name, line })));
   for (const entry of entries) {
     const key = `${entry.line.part} ${entry.line.exercise}`;
-    byExercise.set(key, [...(byExercise.get(key) ?? []), entry]);
+    const those = byExercise.get(key) ?? [];
+    byExercise.set(key, those);
+    those.push(entry);
   }
-  return [...byExercise.values()]
-    .toSorted((a, b) => rank(a) - rank(b))
-    .flatMap((those) => exerciseOf(plan, those));
+  return [...byExercise.values()].toSorted((a, b) => rank(a) - rank(b)).flatMap((those) => exerciseOf(plan, those));
 }
 
 const ORDER_BELOW = 1000;
@@ -125,12 +130,12 @@ function exerciseOf({ library, season }: Plan, entries: readonly Entry[]): reado
   if (first === undefined) return [];
   const { exercise, part } = first.line;
   const { cue = '', stop = '' } = library.drills.get(exercise) ?? library.lifts.get(exercise) ?? {};
-  const byWords = new Map<string, { readonly rest: string; readonly people: string[] }>();
+  const byWords = new Map<string, { readonly rest: string; readonly people: DosePerson[] }>();
   for (const { name, line } of entries) {
     const words = wordsOf(library, line, season.units);
     const dose = byWords.get(words) ?? { rest: restWords(line.restSeconds), people: [] };
     byWords.set(words, dose);
-    dose.people.push(personWords(name, line, season.units));
+    dose.people.push({ name, own: ownWords(line, season.units) });
   }
   const doses = [...byWords].map(([words, { rest, people }]) => ({ words, rest, people }));
   return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
@@ -147,9 +152,12 @@ function wordsOf(library: Plan['library'], line: BuiltLine, units: Season['units
   return [doseWords(library, line), ...details].join(', ');
 }
 
-function personWords(name: string, line: BuiltLine, units: Season['units']): string {
-  const load = line.loadGrams === undefined ? '' : ` ${loadWords(line.loadGrams, units)}${aSide(line, units)}`;
-  return `${name}${load}${line.estimated ? ' (estimated)' : ''}${line.own ? ' (own)' : ''}`;
+function ownWords(line: BuiltLine, units: Season['units']): string {
+  return [
+    ...(line.loadGrams === undefined ? [] : [`${loadWords(line.loadGrams, units)}${aSide(line, units)}`]),
+    ...(line.estimated ? ['estimated'] : []),
+    ...(line.own ? ['instead'] : []),
+  ].join(', ');
 }
 
 function aSide({ perSideGrams }: BuiltLine, units: Season['units']): string {

@@ -1,0 +1,8 @@
+// What a report for scripts is made of.
+
+/** Anything JSON can hold; a member that is undefined is left out. */
+export type JsonValue = string | number | boolean | null | readonly JsonValue[] | JsonObject;
+
+export interface JsonObject {
+  readonly [name: string]: JsonValue | undefined;
+}

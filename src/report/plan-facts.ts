@@ -1,0 +1,74 @@
+// What a plan says about the season as a whole, as plain data: the head of a build's JSON. Competitions, closures, tests,
+// and all that the coach changed: rules, pins, waivers, each with its reason and place.
+
+import type { Pin, PinEffect, Plan, Who } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
+import { isoDate, weekdayNames } from '../util/days.ts';
+import type { JsonObject } from './json-value.ts';
+import type { Places } from './places.ts';
+
+interface Dated {
+  readonly range: { readonly from: number; readonly until: number };
+  readonly who: Who;
+  readonly span: Span;
+}
+
+export function planFacts(plan: Plan, places: Places): JsonObject {
+  const { season } = plan;
+  const common = ({ range, who, span }: Dated): JsonObject => ({
+    from: isoDate(range.from),
+    until: isoDate(range.until),
+    ...whoObject(who),
+    place: { ...places.at(span) },
+  });
+  return {
+    season: {
+      title: season.title,
+      sport: season.sport,
+      starts: isoDate(season.starts),
+      ends: isoDate(season.ends),
+      week_starts: weekdayNames[season.weekStarts],
+      units: season.units,
+      time_zone: season.timeZone,
+      in_season: season.inSeason.map(({ from, until }) => ({ from: isoDate(from), until: isoDate(until) })),
+    },
+    files: plan.files.map(({ path }) => path),
+    competitions: plan.competitions.map((one) => ({
+      name: one.name,
+      prepare: one.prepare,
+      jumps: one.jumps,
+      ...common(one),
+    })),
+    closures: plan.closures.map((one) => ({
+      because: one.because,
+      trained: one.trained,
+      places: one.places,
+      ...common(one),
+    })),
+    tests: plan.tests.map((one) => ({
+      what: one.what,
+      contacts: one.contacts,
+      ...common({ ...one, range: { from: one.day, until: one.day } }),
+    })),
+    rule_changes: plan.ruleChanges.map((one) => ({
+      rule: one.rule,
+      parameters: Object.fromEntries(one.parameters),
+      because: one.because,
+      ...common(one),
+    })),
+    pins: plan.pins.map((one) => ({ effects: effectsOf(one), because: one.because, ...common(one) })),
+    waivers: plan.waivers.map((one) => ({
+      rule: one.rule,
+      because: one.because,
+      decided: one.decided,
+      ...common(one),
+    })),
+  };
+}
+
+function whoObject(who: Who): JsonObject {
+  return who.kind === 'everybody' ? {} : { squads: who.squads, athletes: who.athletes };
+}
+
+/** The kinds of what a pin sets; the numbers stand in the weeks and lines they made. */
+const effectsOf = ({ effects }: Pin): readonly PinEffect['kind'][] => effects.map(({ kind }) => kind);
