@@ -1,0 +1,109 @@
+// How drill families are chosen for a group, and how a session's contacts are shared among its drills: numbers of
+// families, which phase's families a phase builds on, and what departures cost. Read by the stage that writes the lines.
+// All of it is common practice (C): mixed jumping beat one kind (V7, P), but no source says how many kinds.
+
+import type { PhaseId } from './types.ts';
+
+export const FAMILIES = {
+  /** Families of a block: fewest, usual, most. */
+  least: 3,
+  usual: 4,
+  most: 5,
+  /** Contacts of a session for each of its families, at least. */
+  contactsEach: 10,
+  /** Families that change from the phase before, at most. */
+  change: 2,
+} as const;
+
+/** The phase whose families a phase keeps as many of as it can. */
+const BUILDS_ON: Partial<Record<PhaseId, PhaseId>> = {
+  hypertrophy: 'foundation',
+  strength: 'hypertrophy',
+  'strength-power': 'strength',
+  power: 'strength-power',
+  sharpening: 'power',
+  maintenance: 'strength-power',
+  hold: 'power',
+};
+
+export function findPhaseBuiltOn(phase: PhaseId): PhaseId | undefined {
+  return BUILDS_ON[phase];
+}
+
+/**
+ * Families that a phase is usually built of, where several would do: those that learn to land and jump softly first,
+ * quick and high ones later. A family not named here is taken where the named ones don't fit the place or the members.
+ */
+const USUAL: Partial<Record<PhaseId, readonly string[]>> = {
+  foundation: ['landing', 'jump-in-place', 'long-jump', 'side-jump', 'pogo'],
+  hypertrophy: ['jump-in-place', 'box-jump', 'long-jump', 'skater', 'pogo'],
+  strength: ['box-jump', 'jump-in-place', 'long-jump', 'skater', 'rebound', 'pogo'],
+  'strength-power': ['rebound', 'box-jump', 'jump-series', 'long-jump', 'skater', 'drop'],
+  power: ['rebound', 'drop', 'approach-jump', 'bound', 'skater', 'skater-series', 'jump-series'],
+  sharpening: ['rebound', 'drop', 'approach-jump', 'bound', 'skater', 'skater-series', 'jump-series'],
+  maintenance: ['rebound', 'box-jump', 'long-jump', 'skater', 'line-hop'],
+  hold: ['rebound', 'box-jump', 'long-jump', 'skater', 'line-hop'],
+};
+
+/** Whether a family is one of those that a phase is usually built of. */
+export function isUsualFamily(phase: PhaseId, family: string): boolean {
+  return USUAL[phase]?.includes(family) ?? false;
+}
+
+/** What a set of families costs; the least sum is chosen. Shares are in points of 100. */
+export const FAMILY_COST = {
+  /** A point squared that the nearest mixture is off a direction's share. */
+  directionPoint: 1,
+  /** A point squared that it is outside the phase's band of fast work. */
+  fastPoint: 1,
+  /** No drill of the high tier where the phase has room for some. */
+  noHighTier: 60,
+  /** A family that isn't usual in the phase. */
+  unusual: 15,
+  /** A family that the phase before didn't have, and one over the number that may change. */
+  change: 10,
+  changeTooMany: 1000,
+  /** A family more or fewer than usual. */
+  count: 6,
+  /** A member in a hundred whom no rung of a family fits. */
+  memberLeftOut: 3,
+  /** A point of the mixture without a counter-movement, over the rule's share. */
+  staticPoint: 2,
+  /** A time and a half, or more, of a set's own time spent in the queue for it. */
+  queue: 20,
+  /** Two drops, or two families of the high tier: a session has room for one. */
+  secondHigh: 40,
+  /** The mixtures looked at: shares in steps of this many points. */
+  mixtureStep: 10,
+  /** Families of one kind (the same directions and cycle) that are looked at. */
+  ofOneKind: 2,
+} as const;
+
+/** What a way to share out a session's contacts costs; the least sum is chosen. Departures are in contacts of the week. */
+export const ALLOTTING = {
+  /** A contact squared off a direction's share. */
+  direction: 2,
+  /** A contact squared outside the band of fast work. */
+  fast: 2,
+  /** A contact squared off an equal part for each drill. */
+  even: 0.1,
+  /** A drill of the session left out. */
+  leftOut: 120,
+  /** A set under or over the usual number. */
+  oddSets: 6,
+  usualSets: { from: 3, to: 5 },
+  /** A set, for the time it takes. */
+  set: 1,
+  /** Sets and reps when no drill's own range meets the session's contacts. */
+  widestSets: { from: 1, to: 10 },
+  widestReps: { from: 1, to: 15 },
+  /** The drop an athlete starts with, in cm. */
+  firstDropCm: 20,
+  /** A box stands for another that is lower by no more than this, or higher by the other, in cm. */
+  boxLowerCm: 5,
+  boxHigherCm: 1,
+  /** How far a drill of another cycle is from one it stands in for, in points of direction. */
+  otherCycle: 100,
+  /** Drills of a session that are done on each leg in turn, at most: one leg is a part of the work, not all of it. */
+  eachLegDrills: 1,
+} as const;
