@@ -3,4 +3,301 @@
 
 import type { Entries } from '../entry.ts';
 
-export const languageEntries = {} as const satisfies Entries;
+export const languageEntries = {
+  'language/not-a-plan': {
+    severity: 'error',
+    summary: 'a file that holds no keys',
+    explanation:
+      'A plan file is a group of keys at its left edge, such as `season:` and `athletes:`. This one is a list, or a single text.',
+    bad: '- season\n- athletes',
+    good: 'season:\n  title: Spring\n  starts: 2027-01-04',
+    message: ({ found }: { found: string }) => `a plan file is a group of keys, and this one is ${found}`,
+  },
+  'language/version-missing': {
+    severity: 'error',
+    summary: 'an entry file without its version',
+    explanation:
+      'The entry file of a plan says which version of the language it is written in, so that a later footfall reads it as it was meant.',
+    bad: 'season:\n  title: Spring',
+    good: 'footfall: 1\nseason:\n  title: Spring',
+    message: () => 'this file does not say which version of the plan language it is written in',
+    help: () => 'write `footfall: 1` as the first line',
+  },
+  'language/version-unknown': {
+    severity: 'error',
+    summary: 'a version of the language this footfall does not know',
+    explanation: 'This footfall reads version 1 of the plan language. A higher one needs a newer footfall.',
+    bad: 'footfall: 2',
+    good: 'footfall: 1',
+    message: ({ found, known }: { found: number; known: number }) =>
+      `this plan is written in version ${String(found)} of the language, and this footfall reads version ${String(known)}`,
+  },
+  'language/unknown-key': {
+    severity: 'error',
+    summary: 'a key nobody knows',
+    explanation:
+      'Every key of a plan has a meaning, and one without is refused, because a slip in a key would otherwise leave a limit or a date out without a word.',
+    bad: 'athletes:\n  mira:\n    mas: 68 kg',
+    good: 'athletes:\n  mira:\n    mass: 68 kg',
+    message: ({ key, where }: { key: string; where: string }) => `there is no key "${key}" ${where}`,
+  },
+  'language/misplaced-key': {
+    severity: 'error',
+    summary: 'a key at the wrong level',
+    explanation:
+      'The key is known, and belongs somewhere else. Mostly the line is indented too far or not far enough, so that it belongs to another group than meant.',
+    bad: 'athletes:\n  mira:\n  mass: 68 kg',
+    good: 'athletes:\n  mira:\n    mass: 68 kg',
+    message: ({ key, where, belongs }: { key: string; where: string; belongs: string }) =>
+      `there is no key "${key}" ${where}: it belongs ${belongs}`,
+    help: () => 'look at the indentation: a key belongs to the line above it that is indented less',
+  },
+  'language/unknown-rule': {
+    severity: 'error',
+    summary: 'a rule nobody knows',
+    explanation: 'Below `rules:` stand the ids of rules, as `footfall rules` prints them.',
+    bad: 'rules:\n  weekly-raise: [{ most: 8 %, because: two back from injury }]',
+    good: 'rules:\n  weekly-rise: [{ most: 8 %, because: two back from injury }]',
+    message: ({ found }: { found: string }) => `there is no rule "${found}"`,
+    help: () => '`footfall rules` lists them',
+  },
+  'language/contacts-of-what': {
+    severity: 'error',
+    summary: 'contacts that do not say of what',
+    explanation:
+      'Ranges of foot contacts are printed in books per session and per week, and the two differ by a factor of two to four. So contacts always say of what: a session or a week.',
+    bad: 'now: { contacts: 80, sessions-a-week: 2 }',
+    good: 'now: { contacts-a-session: 80, sessions-a-week: 2 }',
+    message: ({ where }: { where: string }) => `"contacts" ${where} does not say of what: a session or a week`,
+    help: () => 'write contacts-a-session or contacts-a-week',
+  },
+  'language/duplicate-key': {
+    severity: 'error',
+    summary: 'a key in two files',
+    explanation:
+      'The files of a plan are put together key by key. The same key in two of them would leave one value out, and nobody could say which the coach meant.',
+    bad: 'athletes: { mira: { mass: 68 kg } }     # in squad/seniors.yaml, and again in squad/juniors.yaml',
+    good: 'athletes: { mira: { mass: 68 kg } }     # in one of them',
+    message: ({ key, first }: { key: string; first: string }) => `"${key}" is in ${first} already`,
+    label: () => 'again here',
+    help: () => 'delete one of the two, or merge them',
+  },
+  'language/missing-key': {
+    severity: 'error',
+    summary: 'a key that is needed and not there',
+    explanation: 'Some keys have no default that would be right for everybody, so they are written down.',
+    bad: 'competitions:\n  - { name: County cup final, prepare: peak }',
+    good: 'competitions:\n  - { name: County cup final, date: 2027-04-24, prepare: peak }',
+    message: ({ key, where }: { key: string; where: string }) => `"${key}" is missing ${where}`,
+  },
+  'language/because-missing': {
+    severity: 'error',
+    summary: 'a reason that is missing',
+    explanation:
+      'Where a coach overrules the tool, or bars something, the reason is written beside it. It is printed where it acts, and is there next year when nobody remembers.',
+    bad: 'pins:\n  - { athletes: [mira], date: 2027-03-18, rest: true }',
+    good: 'pins:\n  - { athletes: [mira], date: 2027-03-18, rest: true, because: travel }',
+    message: ({ where }: { where: string }) => `the reason is missing ${where}`,
+    help: () => 'add `because:` and a few words',
+  },
+  'language/wrong-kind': {
+    severity: 'error',
+    summary: 'a list, a group or a single value in the place of another',
+    explanation:
+      'A value is one word or number, a list in `[ ]` or with `- ` before each item, or a group of keys. Each key wants one of them.',
+    bad: 'slots: { day: tuesday, minutes: 75, place: hall }',
+    good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }',
+    message: ({ key, wanted, found }: { key: string; wanted: string; found: string }) =>
+      `${key} wants ${wanted}, and this is ${found}`,
+  },
+  'language/empty-value': {
+    severity: 'error',
+    summary: 'a key without a value',
+    explanation: 'There is nothing behind the colon. Write the value, or delete the line.',
+    bad: 'mass:',
+    good: 'mass: 68 kg',
+    message: ({ wanted }: { wanted: string }) => `there is nothing here, and ${wanted} is wanted`,
+  },
+  'language/no-word': {
+    severity: 'error',
+    summary: 'a yes, a no or a nothing where a word is meant',
+    explanation:
+      'Older readers of YAML take an unquoted yes, no, on, off, true, false or null for a switch or for nothing, and others for a word. In quotes everybody reads the same word.',
+    bad: 'name: no',
+    good: 'name: "No"',
+    message: ({ found }: { found: string }) => `${found} without quotes is not a word to every reader of this file`,
+    help: () => 'put it in quotes if that is the word, or write what is meant',
+  },
+  'language/too-long': {
+    severity: 'error',
+    summary: 'a text too long to print',
+    explanation: 'Texts of a plan are printed on cards and boards. Mostly a quote is missing further up.',
+    bad: 'because: (a page of text)',
+    good: 'because: exam week',
+    message: ({ found, most }: { found: number; most: number }) =>
+      `this text has ${String(found)} letters, and ${String(most)} are the most`,
+  },
+  'language/wrong-word': {
+    severity: 'error',
+    summary: 'a word that is none of the choice',
+    explanation: 'This key takes one of a few words, in lower case.',
+    bad: 'prepare: peek',
+    good: 'prepare: peak',
+    message: ({ found, wanted }: { found: string; wanted: string }) =>
+      `"${found}" is none of the words that fit: ${wanted}`,
+  },
+  'language/bad-id': {
+    severity: 'error',
+    summary: 'an id that cannot be one',
+    explanation:
+      'Ids name files and columns, so they are short and plain: letters, digits and hyphens, beginning with a letter or digit. The name that is printed is written under `name:`.',
+    bad: 'athletes:\n  "Mira K.": { mass: 68 kg }',
+    good: 'athletes:\n  mira-k: { name: Mira K., mass: 68 kg }',
+    message: ({ found }: { found: string }) =>
+      `"${found}" cannot be an id: letters, digits and hyphens only, at most 64`,
+  },
+  'language/same-id': {
+    severity: 'error',
+    summary: 'two ids that differ in letter case alone',
+    explanation: 'Each athlete has a page named after the id, and some systems do not tell the two apart.',
+    bad: 'athletes:\n  mira: {}\n  Mira: {}',
+    good: 'athletes:\n  mira: {}\n  mira-l: {}',
+    message: ({ found, other }: { found: string; other: string }) =>
+      `"${found}" and "${other}" differ in letter case alone`,
+  },
+  'language/not-a-quantity': {
+    severity: 'error',
+    summary: 'something that is no quantity',
+    explanation: 'A quantity is a number, a space and a unit.',
+    bad: 'mass: heavy',
+    good: 'mass: 68 kg',
+    message: ({ found, what, example }: { found: string; what: string; units: string; example: string }) =>
+      `"${found}" is not ${what}: write it as in ${example}`,
+  },
+  'language/bare-number': {
+    severity: 'error',
+    summary: 'a number without its unit',
+    explanation: 'Kilos or pounds, centimetres or inches: a plan may use either, so a number says which.',
+    bad: 'mass: 68',
+    good: 'mass: 68 kg',
+    message: ({ found, units }: { found: string; what: string; units: string; example: string }) =>
+      `${found} has no unit: ${units}`,
+    help: ({ units, example }: { units: string; example: string }) =>
+      `the units that fit are ${units}, as in ${example}`,
+  },
+  'language/wrong-unit': {
+    severity: 'error',
+    summary: 'a unit that does not fit',
+    explanation: 'The unit measures something else, or is not one that plans know.',
+    bad: 'mass: 176 cm',
+    good: 'mass: 68 kg',
+    message: ({
+      found,
+      unit,
+      what,
+      units,
+    }: {
+      found: string;
+      unit: string;
+      what: string;
+      units: string;
+      example: string;
+    }) => `"${found}" is in ${unit}, and ${what} is wanted here, in ${units}`,
+    help: ({ units, example }: { units: string; example: string }) =>
+      `the units that fit are ${units}, as in ${example}`,
+  },
+  'language/unit-not-wanted': {
+    severity: 'error',
+    summary: 'a unit behind a plain number',
+    explanation: 'The key says what is counted, so the number stands alone.',
+    bad: 'minutes: 75 min',
+    good: 'minutes: 75',
+    message: ({ found, number }: { found: string; number: string }) =>
+      `"${found}" has words behind its number, and the key says already what is counted: write ${number}`,
+  },
+  'language/decimal-comma': {
+    severity: 'error',
+    summary: 'a decimal comma',
+    explanation: 'Numbers are written with a decimal point, as a comma separates items.',
+    bad: 'mass: 68,5 kg',
+    good: 'mass: 68.5 kg',
+    message: ({ found, wanted }: { found: string; wanted: string }) =>
+      `"${found}" has a decimal comma: write ${wanted}`,
+  },
+  'language/too-fine': {
+    severity: 'error',
+    summary: 'a quantity finer than it is kept',
+    explanation: 'Quantities are kept in whole grams, centimetres and seconds, so that no sum depends on rounding.',
+    bad: 'rest: 2.5 s',
+    good: 'rest: 3 s',
+    message: ({ found, whole }: { found: string; whole: string }) => `"${found}" does not come out in whole ${whole}`,
+  },
+  'language/not-positive': {
+    severity: 'error',
+    summary: 'a quantity of nothing or less',
+    explanation: 'A mass, a height or a time is more than nothing. Leave the line out if it is not known.',
+    bad: 'mass: 0 kg',
+    good: 'mass: 68 kg',
+    message: ({ found, what }: { found: string; what: string }) => `${what} is more than 0, and this is ${found}`,
+    help: () => 'if it is not known, leave the line out',
+  },
+  'language/out-of-range': {
+    severity: 'error',
+    summary: 'a number nobody can mean',
+    explanation: 'The number is far outside of what there is. Mostly a digit too many, or the wrong unit.',
+    bad: 'mass: 680 kg',
+    good: 'mass: 68 kg',
+    message: ({ found, wanted }: { found: string; wanted: string }) =>
+      `${found} is outside of what is possible: ${wanted}`,
+  },
+  'language/not-a-number': {
+    severity: 'error',
+    summary: 'something that is no number',
+    explanation: 'This key counts something, so it takes a plain number in digits.',
+    bad: 'jumps: many',
+    good: 'jumps: 60',
+    message: ({ found, wanted }: { found: string; wanted: string }) => `"${found}" is not ${wanted}`,
+  },
+  'language/not-a-set': {
+    severity: 'error',
+    summary: 'a lifted set in another form',
+    explanation: 'A set that was done is a load, an x and the repetitions.',
+    bad: 'did: 5 reps with 70 kg',
+    good: 'did: 70 kg x 5',
+    message: ({ found }: { found: string }) => `"${found}" is not a set: write it as in 70 kg x 5`,
+  },
+  'language/date-form': {
+    severity: 'error',
+    summary: 'a date in another form',
+    explanation:
+      'Dates are written year, month, day, as 2027-01-04, because 1/4 is January to some and April to others.',
+    bad: 'starts: 4/1/2027',
+    good: 'starts: 2027-01-04',
+    message: ({ found }: { found: string }) => `"${found}" is not a date in the form 2027-01-04`,
+  },
+  'language/no-such-date': {
+    severity: 'error',
+    summary: 'a date that does not exist',
+    explanation: 'The calendar has no such day.',
+    bad: 'date: 2027-02-29',
+    good: 'date: 2027-02-28',
+    message: ({ found, why }: { found: string; why: string }) => `${found} does not exist: ${why}`,
+  },
+  'language/no-such-day': {
+    severity: 'error',
+    summary: 'a day of the week that is none',
+    explanation: 'Days are monday to sunday, or mon to sun, in lower case.',
+    bad: 'day: teusday',
+    good: 'day: tuesday',
+    message: ({ found }: { found: string }) => `"${found}" is no day of the week: monday to sunday, or mon to sun`,
+  },
+  'language/time-form': {
+    severity: 'error',
+    summary: 'a time of day in another form',
+    explanation:
+      'Times are hours and minutes of 24 hours with a colon, in quotes, as older readers of YAML take 18:00 for a number.',
+    bad: 'at: 6 pm',
+    good: 'at: "18:00"',
+    message: ({ found }: { found: string }) => `"${found}" is not a time of day in the form "18:00"`,
+  },
+} as const satisfies Entries;

@@ -1,0 +1,135 @@
+// Dates, days of the week, times of day and births as they are written. Called by the shapes. A date in another form is
+// refused with the ISO form, and one that doesn't exist with what its month has; nothing is guessed.
+
+import type * as z from 'zod';
+import type { ScalarNode } from '../read/types.ts';
+import { dayOf, daysInMonth, parseIsoDate, weekdayNames } from '../util/days.ts';
+import type { Day, Weekday } from '../util/days.ts';
+import { leaf, refuse } from './reading.ts';
+import type { Reading } from './reading.ts';
+import { didYouMean } from './words.ts';
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
+const NEARLY_ISO = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/;
+const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
+
+export function readDate(text: string): Reading<Day> {
+  const day = parseIsoDate(text);
+  if (day !== undefined) return { value: day };
+  const match = ISO_FORM.exec(text);
+  if (match === null) return refuse('language/date-form', { params: { found: text }, ...isoHelp(text) });
+  return refuse('language/no-such-date', {
+    params: { found: text, why: whyNot(Number(match[1]), Number(match[2]), Number(match[3])) },
+  });
+}
+
+function isoHelp(text: string): { readonly help?: string } {
+  const match = NEARLY_ISO.exec(text);
+  if (match === null) return {};
+  const [, year = '', month = '', day = ''] = match;
+  const iso = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+  return parseIsoDate(iso) === undefined ? {} : { help: `write ${iso}` };
+}
+
+function whyNot(year: number, month: number, day: number): string {
+  const name = MONTHS[month - 1];
+  if (name === undefined) return `there is no month ${String(month)}`;
+  if (day === 0) return 'the first of a month is 01';
+  return `${name} ${String(year)} has ${String(daysInMonth(year, month))} days`;
+}
+
+export function date(): z.ZodType<Day> {
+  const read = ({ text, value }: ScalarNode): Reading<Day> =>
+    value === null
+      ? refuse('language/empty-value', { params: { wanted: 'a date, as in 2027-01-04' } })
+      : readDate(text);
+  return leaf(read, { type: 'string', pattern: DATE_PATTERN, examples: ['2027-01-04'] });
+}
+
+const SHORT_DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+const weekdays: ReadonlyMap<string, Weekday> = new Map(
+  [...weekdayNames, ...SHORT_DAYS].map((name, index) => [name, (index % weekdayNames.length) as Weekday]),
+);
+
+/** The day of a name in full or of three letters. */
+export function findWeekday(name: string): Weekday | undefined {
+  return weekdays.get(name);
+}
+
+export function weekday(): z.ZodType<Weekday> {
+  const read = ({ text }: ScalarNode): Reading<Weekday> => {
+    const day = findWeekday(text);
+    if (day !== undefined) return { value: day };
+    return refuse('language/no-such-day', { params: { found: text }, ...didYouMean(text, weekdayNames) });
+  };
+  return leaf(read, { enum: [...weekdayNames, ...SHORT_DAYS] });
+}
+
+const TIME = /^([01]?\d|2[0-3]):([0-5]\d)$/;
+
+/** Minutes after midnight. */
+export function timeOfDay(): z.ZodType<number> {
+  const read = ({ text }: ScalarNode): Reading<number> => {
+    const match = TIME.exec(text);
+    if (match === null) return refuse('language/time-form', { params: { found: text } });
+    return { value: Number(match[1]) * 60 + Number(match[2]) };
+  };
+  return leaf(read, { type: 'string', pattern: '^([01]?\\d|2[0-3]):[0-5]\\d$', examples: ['18:00'] });
+}
+
+/** Earliest and latest day that what is written allows. */
+export interface BornDays {
+  readonly earliest: Day;
+  readonly latest: Day;
+}
+
+const YEAR = /^\d{4}$/;
+const YEAR_MONTH = /^(\d{4})-(\d{2})$/;
+
+export function readBorn(text: string): Reading<BornDays> {
+  if (YEAR.test(text)) {
+    const year = Number(text);
+    return { value: { earliest: dayOf({ year, month: 1, day: 1 }), latest: dayOf({ year, month: 12, day: 31 }) } };
+  }
+  const match = YEAR_MONTH.exec(text);
+  if (match === null) {
+    const day = readDate(text);
+    return 'value' in day ? { value: { earliest: day.value, latest: day.value } } : day;
+  }
+  const year = Number(match[1]);
+  const month = Number(match[2]);
+  if (month < 1 || month > 12) {
+    return refuse('language/no-such-date', { params: { found: text, why: whyNot(year, month, 1) } });
+  }
+  return {
+    value: { earliest: dayOf({ year, month, day: 1 }), latest: dayOf({ year, month, day: daysInMonth(year, month) }) },
+  };
+}
+
+export function born(): z.ZodType<BornDays> {
+  const read = ({ text, value }: ScalarNode): Reading<BornDays> =>
+    value === null
+      ? refuse('language/empty-value', { params: { wanted: 'a year, a month or a date, as in 2003-06' } })
+      : readBorn(text);
+  return leaf(read, {
+    anyOf: [
+      { type: 'integer', minimum: 1900, maximum: 2999 },
+      { type: 'string', pattern: '^\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?$' },
+    ],
+    examples: ['2003-06'],
+  });
+}

@@ -1,0 +1,226 @@
+// Documents → Authored: puts the files of a plan together and reads every item by its shape. Called by plan/load. Lists
+// of all files are appended, groups put together key by key; a key in two files keeps the first and names both places.
+
+import type * as z from 'zod';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { Document, Documents, MapEntry, MapNode, Node } from '../read/types.ts';
+import type { Span } from '../source/types.ts';
+import type { Authored, Item, Located, RuleItem } from './authored.ts';
+import { decodeItem } from './decode-item.ts';
+import { didYouMean } from './words.ts';
+import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
+import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes, SECTION_KEYS } from './sections.ts';
+import type { ListKey, MapKey } from './sections.ts';
+import { ruleShapes } from './shapes/rules.ts';
+import type { RuleFields } from './shapes/rules.ts';
+import { VERSION, versionShape } from './shapes/season.ts';
+
+/** The plan's files decoded; every problem found in them, in the order of the files. */
+export function decode(documents: Documents): Staged<Authored> {
+  const diagnostics: Diagnostic[] = [];
+  const sections = gatherSections(documents.documents, diagnostics);
+  const entry = documents.documents[0];
+  const authored: Authored = {
+    files: documents.files,
+    start: startOf(entry),
+    ...decodeLists(sections, diagnostics),
+    ...decodeMaps(sections, diagnostics),
+    ...decodeGroups(sections, diagnostics),
+    rules: decodeRules(sections, diagnostics),
+  };
+  if (entry !== undefined) checkVersion(entry, sections, diagnostics);
+  return { value: authored, diagnostics };
+}
+
+function startOf(entry: Document | undefined): Span {
+  const file = entry?.file.path ?? '';
+  const first = entry?.root.kind === 'map' ? entry.root.entries[0]?.keySpan : undefined;
+  return first ?? { file, start: 0, end: 0 };
+}
+
+/** What each key at the left edge holds, file by file. */
+type Sections = ReadonlyMap<string, readonly MapEntry[]>;
+
+function gatherSections(documents: readonly Document[], diagnostics: Diagnostic[]): Sections {
+  const sections = new Map<string, MapEntry[]>();
+  for (const { root } of documents) {
+    if (root.kind !== 'map') {
+      if (root.kind === 'sequence' || root.value !== null) {
+        diagnostics.push(problem('language/not-a-plan', { params: { found: kindOf(root) }, span: root.span }));
+      }
+      continue;
+    }
+    for (const entry of root.entries) {
+      if (SECTION_KEYS.includes(entry.key)) sections.set(entry.key, [...(sections.get(entry.key) ?? []), entry]);
+      else
+        diagnostics.push(
+          unknownKeyProblem(entry.key, SECTION_KEYS, { span: entry.keySpan, path: entry.key }, whereOf('')),
+        );
+    }
+  }
+  return sections;
+}
+
+function checkVersion(entry: Document, sections: Sections, diagnostics: Diagnostic[]): void {
+  const written = sections.get('footfall') ?? [];
+  if (!written.some((version) => version.keySpan.file === entry.file.path)) {
+    diagnostics.push(problem('language/version-missing', { span: startOf(entry) }));
+  }
+  for (const { key, keySpan, value } of written) {
+    const item = decodeItem(versionShape, { node: value, path: key, span: keySpan }, diagnostics);
+    if (item.kind === 'whole' && item.value !== VERSION) {
+      const params = { found: item.value, known: VERSION };
+      diagnostics.push(problem('language/version-unknown', { params, span: value.span, path: key }));
+    }
+  }
+}
+
+type Lists = Pick<Authored, ListKey>;
+
+function decodeLists(sections: Sections, diagnostics: Diagnostic[]): Lists {
+  const lists: Partial<Record<ListKey, readonly Item<unknown>[]>> = {};
+  for (const key of LIST_KEYS) {
+    const shape: z.ZodType = listShapes[key];
+    lists[key] = listItems(sections.get(key) ?? [], diagnostics).map((item) => decodeItem(shape, item, diagnostics));
+  }
+  return lists as Lists;
+}
+
+function listItems(entries: readonly MapEntry[], diagnostics: Diagnostic[]): readonly Located[] {
+  return entries.flatMap(({ key, keySpan, value }) => {
+    if (isNothing(value)) return [];
+    if (value.kind === 'sequence') {
+      return value.items.map((node, index) => ({
+        node,
+        path: `${key}[${String(index)}]`,
+        span: itemSpan(node, keySpan),
+      }));
+    }
+    diagnostics.push(wrongSection(key, keySpan, value, 'a list'));
+    return [];
+  });
+}
+
+/** A list item is marked at its first key: its whole is too much to show. */
+function itemSpan(node: Node, keySpan: Span): Span {
+  if (node.kind === 'map') return node.entries[0]?.keySpan ?? keySpan;
+  return node.kind === 'scalar' && node.text !== '' ? node.span : keySpan;
+}
+
+const isNothing = (node: Node): boolean => node.kind === 'scalar' && node.value === null;
+
+function wrongSection(key: string, span: Span, node: Node, wanted: string): Diagnostic {
+  return problem('language/wrong-kind', { params: { key, wanted, found: kindOf(node) }, span, path: key });
+}
+
+type Maps = Pick<Authored, MapKey>;
+
+function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
+  const maps: Partial<Record<MapKey, ReadonlyMap<string, Item<unknown>>>> = {};
+  for (const key of MAP_KEYS) {
+    const shape: z.ZodType = mapShapes[key];
+    const items = new Map<string, Item<unknown>>();
+    for (const { key: id, keySpan, value } of mergedEntries(key, sections, diagnostics)) {
+      const path = `${key}.${id}`;
+      if (!isId(id)) diagnostics.push(problem('language/bad-id', { params: { found: id }, span: keySpan, path }));
+      items.set(id, decodeItem(shape, { node: value, path, span: keySpan }, diagnostics));
+    }
+    reportSameIds(key, items, diagnostics);
+    maps[key] = items;
+  }
+  return maps as Maps;
+}
+
+const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;
+
+const isId = (text: string): boolean => ID.test(text);
+
+function reportSameIds(section: string, items: ReadonlyMap<string, Located>, diagnostics: Diagnostic[]): void {
+  const seen = new Map<string, string>();
+  for (const [id, { span, path }] of items) {
+    const folded = id.normalize('NFC').toLowerCase();
+    const other = seen.get(folded);
+    if (other === undefined) seen.set(folded, id);
+    else if (section === 'athletes') {
+      const first = items.get(other)?.span;
+      const related = first === undefined ? [] : [{ span: first, message: 'the other is here' }];
+      diagnostics.push(problem('language/same-id', { params: { found: id, other }, span, path, related }));
+    }
+  }
+}
+
+/** The entries of a section in all files, each key once. */
+function mergedEntries(section: string, sections: Sections, diagnostics: Diagnostic[]): readonly MapEntry[] {
+  const merged = new Map<string, MapEntry>();
+  for (const { key, keySpan, value } of sections.get(section) ?? []) {
+    if (isNothing(value)) continue;
+    if (value.kind !== 'map') {
+      diagnostics.push(wrongSection(key, keySpan, value, 'a group of keys'));
+      continue;
+    }
+    for (const entry of value.entries) {
+      const first = merged.get(entry.key);
+      if (first === undefined) merged.set(entry.key, entry);
+      else diagnostics.push(keyTwice(section, first, entry));
+    }
+  }
+  return [...merged.values()];
+}
+
+function keyTwice(section: string, first: MapEntry, again: MapEntry): Diagnostic {
+  const path = `${section}.${again.key}`;
+  return problem('language/duplicate-key', {
+    params: { key: path, first: first.keySpan.file },
+    span: again.keySpan,
+    path,
+    related: [{ span: first.keySpan, message: 'first here' }],
+  });
+}
+
+function decodeGroups(sections: Sections, diagnostics: Diagnostic[]): Pick<Authored, 'season' | 'record'> {
+  const season = groupOf('season', sections, diagnostics);
+  const record = groupOf('record', sections, diagnostics);
+  return {
+    ...(season !== undefined && { season: decodeItem(groupShapes.season, season, diagnostics) }),
+    ...(record !== undefined && { record: decodeItem(groupShapes.record, record, diagnostics) }),
+  };
+}
+
+function groupOf(section: string, sections: Sections, diagnostics: Diagnostic[]): Located | undefined {
+  const first = sections.get(section)?.[0];
+  if (first === undefined) return undefined;
+  const entries = mergedEntries(section, sections, diagnostics);
+  const node: MapNode = { kind: 'map', span: first.value.span, entries };
+  return { node, path: section, span: first.keySpan };
+}
+
+function decodeRules(sections: Sections, diagnostics: Diagnostic[]): readonly RuleItem[] {
+  return mergedEntries('rules', sections, diagnostics).flatMap((entry) => decodeRule(entry, diagnostics));
+}
+
+function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]): readonly RuleItem[] {
+  const shape = ruleShapes.get(key);
+  const path = `rules.${key}`;
+  if (shape === undefined) {
+    diagnostics.push(
+      problem('language/unknown-rule', {
+        params: { found: key },
+        span: keySpan,
+        path,
+        ...didYouMean(key, ruleShapes.keys()),
+      }),
+    );
+    return [];
+  }
+  const nodes = value.kind === 'sequence' ? value.items : [value];
+  return nodes.map((node, index) => ({
+    rule: key,
+    keySpan,
+    item: decodeItem<RuleFields>(
+      shape,
+      { node, path: value.kind === 'sequence' ? `${path}[${String(index)}]` : path, span: itemSpan(node, keySpan) },
+      diagnostics,
+    ),
+  }));
+}

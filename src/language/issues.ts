@@ -1,0 +1,103 @@
+// Turns what zod says of an item into diagnostics at the nodes it means. zod reports an unknown key and a missing one at
+// their parent; here the unknown key is marked itself and the missing one at the key of the group it is missing from.
+
+import * as z from 'zod';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import type { Node } from '../read/types.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import type { Located } from './authored.ts';
+import { knownKeys } from './groups.ts';
+import { findHome } from './homes.ts';
+import { findEntry, follow, markOf, pathText } from './nodes.ts';
+import type { Found, Step } from './nodes.ts';
+import { findRefusal } from './reading.ts';
+import type { At } from './reading.ts';
+
+/** The problems of one item, in zod's order. */
+export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): readonly Diagnostic[] {
+  return issues.flatMap((issue) => diagnoseIssue(item, issue));
+}
+
+function diagnoseIssue(item: Located, issue: z.core.$ZodIssue): readonly Diagnostic[] {
+  const steps = issue.path.filter((step): step is Step => typeof step !== 'symbol');
+  const found = follow(item.node, steps);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => unknownKey(item, found.node, steps, { key, known: knownKeys(issue) }));
+  }
+  const at: At = { span: spanOf(item, found), path: pathText(item.path, steps) };
+  const refusal = findRefusal(issue);
+  if (refusal !== undefined) return [refusal(at)];
+  if (!found.whole) return [missingKey(item, steps, at)];
+  return [wrongKind(steps, found.node, wantedBy(issue), at)];
+}
+
+function spanOf(item: Located, found: Found): At['span'] {
+  return found.node === item.node && found.keySpan === undefined ? item.span : markOf(found);
+}
+
+function unknownKey(
+  item: Located,
+  parent: Node,
+  steps: readonly Step[],
+  { key, known }: { readonly key: string; readonly known: readonly string[] },
+): Diagnostic {
+  const path = pathText(item.path, steps);
+  const span = findEntry(parent, key)?.keySpan ?? item.span;
+  return unknownKeyProblem(key, known, { span, path: pathText(path, [key]) }, whereOf(path));
+}
+
+/** A key that a group doesn't have: near one that it has, at home somewhere else, or known nowhere. */
+export function unknownKeyProblem(key: string, known: readonly string[], at: At, where: string): Diagnostic {
+  if (key === 'contacts' && known.some((one) => one.startsWith('contacts-a-'))) {
+    return problem('language/contacts-of-what', { ...at, params: { where } });
+  }
+  const near = nearest(key, known);
+  if (near !== undefined) {
+    return problem('language/unknown-key', { ...at, params: { key, where }, help: `did you mean "${near}"?` });
+  }
+  const belongs = findHome(key);
+  if (belongs !== undefined) return problem('language/misplaced-key', { ...at, params: { key, where, belongs } });
+  return problem('language/unknown-key', {
+    ...at,
+    params: { key, where },
+    help: `the keys here are ${known.join(', ')}`,
+  });
+}
+
+/** `in athletes.mira`, or for the file itself `at the left edge of a plan file`. */
+export function whereOf(path: string): string {
+  return path === '' ? 'at the left edge of a plan file' : `in ${path}`;
+}
+
+function missingKey(item: Located, steps: readonly Step[], at: At): Diagnostic {
+  const key = String(steps.at(-1) ?? '');
+  const where = whereOf(pathText(item.path, steps.slice(0, -1)));
+  if (key === 'because') return problem('language/because-missing', { ...at, params: { where } });
+  return problem('language/missing-key', { ...at, params: { key, where } });
+}
+
+type Wanted = 'a single value' | 'a list' | 'a group of keys';
+
+function wantedBy(issue: z.core.$ZodIssue): Wanted {
+  if (issue.code !== 'invalid_type') return 'a single value';
+  return issue.expected === 'array' ? 'a list' : 'a group of keys';
+}
+
+function wrongKind(steps: readonly Step[], node: Node, wanted: Wanted, at: At): Diagnostic {
+  if (node.kind === 'scalar' && node.value === null)
+    return problem('language/empty-value', { ...at, params: { wanted } });
+  const key = steps.findLast((step) => typeof step === 'string') ?? 'this';
+  return problem('language/wrong-kind', { ...at, params: { key, wanted, found: kindOf(node) } });
+}
+
+/** What a node is, in words. */
+export function kindOf(node: Node): string {
+  if (node.kind === 'map') return 'a group of keys';
+  if (node.kind === 'sequence') return 'a list';
+  return node.value === null ? 'empty' : `"${shortened(node.text)}"`;
+}
+
+const MOST_SHOWN = 40;
+
+const shortened = (text: string): string => (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text);

@@ -1,0 +1,27 @@
+// Keys that many items share: for whom, when, and why. Spread into the shapes beside this file.
+
+import { date } from '../dates.ts';
+import { nameOf, oneOrMore, text } from '../words.ts';
+
+export const whoKeys = {
+  squads: oneOrMore(nameOf('names of squads'))
+    .describe('Only for these squads. With `athletes` as well it is for either; without both it is for everybody.')
+    .optional(),
+  athletes: oneOrMore(nameOf('ids of athletes')).describe('Only for these athletes, by id.').optional(),
+};
+
+export const rangeKeys = {
+  from: date().describe('First day, included. Left out: from the start of the season.').optional(),
+  until: date().describe('Last day, included. Left out: to the end of the season.').optional(),
+};
+
+export const weekKey = { week: date().describe('Any date in the week that is meant.').optional() };
+
+export const becauseKey = {
+  because: text('the reason, in a few words').describe(
+    'Why. Printed where it acts; a health reason is printed on coach pages only. Put it in quotes if it has a colon.',
+  ),
+};
+
+/** Most contacts of a session or a week, and of jumps, that are taken for meant. */
+export const MOST_CONTACTS = 2000;

@@ -1,0 +1,79 @@
+// The shapes of lines written by hand, and of what holds them: `always:`, `programmes:` and `use:`.
+
+import * as z from 'zod';
+import { weekdayNames } from '../../util/days.ts';
+import { date } from '../dates.ts';
+import { group } from '../groups.ts';
+import { count } from '../numbers.ts';
+import { duration, length, mass, percent } from '../quantity.ts';
+import { nameOf, text, word } from '../words.ts';
+import { DRILL_NAMES, LIFT_NAMES } from '../known-names.ts';
+import { becauseKey, rangeKeys, whoKeys } from './common.ts';
+
+export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
+const MOST_SETS = 50;
+const MOST_REPS = 500;
+const MOST_PROGRAMME_WEEKS = 104;
+const MOST_MINUTES = 240;
+
+const exerciseKeys = {
+  drill: nameOf('a drill', DRILL_NAMES).describe('A drill of the library or of `drills`.').optional(),
+  lift: nameOf('a lift', LIFT_NAMES).describe('A lift of the library or of `lifts`.').optional(),
+};
+
+const exerciseChoice = { oneOf: [{ required: ['drill'] }, { required: ['lift'] }] };
+
+const loadKeys = {
+  reps: count(1, MOST_REPS).describe(
+    'Repetitions in a set; of one side where each side is done, metres or seconds where the exercise has them.',
+  ),
+  percent: percent().describe('Of the one-repetition maximum: 80 %.').optional(),
+  load: mass().describe('What is on the bar, bar included: 60 kg.').optional(),
+  reserve: count(0, 10).describe('Repetitions left in reserve.').optional(),
+  drop: length().describe('Height dropped from: 30 cm.').optional(),
+  rest: duration().describe('Rest after a set: 90 s or 3 min.').optional(),
+  tempo: text('a tempo').describe('As printed.').optional(),
+  note: text('a note').describe('Printed beside the line.').optional(),
+};
+
+const pairShape = group({ ...exerciseKeys, ...loadKeys })
+  .meta(exerciseChoice)
+  .describe('Done in each set of the line, after it.');
+
+export const lineShape = group({
+  ...exerciseKeys,
+  sets: count(1, MOST_SETS).describe('Sets.'),
+  ...loadKeys,
+  pair: pairShape.optional(),
+})
+  .meta(exerciseChoice)
+  .describe('One line of a session: a drill or a lift.');
+
+export const alwaysShape = group({
+  part: word(PARTS).describe('Where in the session.'),
+  minutes: count(1, MOST_MINUTES).describe('How long it takes, where the lines alone do not say.').optional(),
+  lines: z.array(lineShape).describe('What is done.'),
+  ...rangeKeys,
+  ...whoKeys,
+  ...becauseKey,
+}).describe('Lines in every session.');
+
+const SHORT = 3;
+export const DAY_KEYS: readonly string[] = weekdayNames.flatMap((name) => [name, name.slice(0, SHORT)]);
+
+const dayShapes = Object.fromEntries(
+  DAY_KEYS.map((name) => [name, z.array(lineShape).describe('The lines of this day.').optional()]),
+);
+
+export const programmeWeekShape = group({
+  week: count(1, MOST_PROGRAMME_WEEKS).describe('Which week of the programme, from 1.'),
+  ...dayShapes,
+}).describe('One week of a programme: days with their lines.');
+
+export const programmeShape = z.array(programmeWeekShape).describe('Sessions written by hand, week by week.');
+
+export const useShape = group({
+  programme: nameOf('a programme').describe('One of `programmes`.'),
+  from: date().describe('A day in the first week it is used.'),
+  ...whoKeys,
+}).describe('Where a programme takes the place of what would be planned.');

@@ -1,0 +1,38 @@
+// The shape of `places:`: a surface and the kit that is really there, as the library lists kit.
+
+import * as z from 'zod';
+import { KIT } from '../../library/kit.ts';
+import type { KitItem } from '../../library/kit.ts';
+import type { KitId } from '../../library/types.ts';
+import { group } from '../groups.ts';
+import { count } from '../numbers.ts';
+import { length, mass } from '../quantity.ts';
+import { either, isList, text } from '../words.ts';
+
+const MOST_PIECES = 999;
+
+/** A number of pieces, or for boxes their heights and for weights their masses, one each. */
+export type KitValue = number | readonly number[];
+
+function kitShape(item: KitItem): z.ZodType<KitValue> {
+  const pieces = count(0, MOST_PIECES).describe(`How many ${item.many}.`);
+  if (item.listed === 'count') return pieces;
+  const [each, kind] = item.listed === 'heights' ? [length(), 'height'] : [mass(), 'mass'];
+  return either<readonly number[], number>(isList, z.array(each), pieces).describe(
+    `The ${kind} of each of the ${item.many}.`,
+  );
+}
+
+const kitShapes = Object.fromEntries(KIT.map((item) => [item.id, kitShape(item).optional()])) as Readonly<
+  Record<KitId, z.ZodOptional<z.ZodType<KitValue>>>
+>;
+
+export const placeShape = group({
+  surface: text('a surface').describe('What is jumped on: sprung floor, rubber track, grass.').optional(),
+  kit: group({
+    ...kitShapes,
+    'smallest-plate': mass().describe('The lightest plate there is a pair of: loads are made of it.').optional(),
+  })
+    .describe('What is really there.')
+    .optional(),
+}).describe('A place to train.');

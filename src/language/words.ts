@@ -1,0 +1,97 @@
+// Texts, words of a fixed choice, names of things, yes or no, and "one or several". Called by the shapes. A text that
+// other readers of YAML would take for a yes, a no or nothing must be quoted, so that everybody reads the same word.
+
+import * as z from 'zod';
+import type { ScalarNode } from '../read/types.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import { inWords } from './list-words.ts';
+import { isScalar } from './nodes.ts';
+import { leaf, refuse } from './reading.ts';
+import type { JsonShape, Reading } from './reading.ts';
+
+const MOST_LETTERS = 1000;
+const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
+
+export function isAmbiguous({ text, quoted }: Pick<ScalarNode, 'text' | 'quoted'>): boolean {
+  return !quoted && AMBIGUOUS.has(text.toLowerCase());
+}
+
+function readText(scalar: ScalarNode, wanted: string): Reading<string> {
+  if (isAmbiguous(scalar)) return refuse('language/no-word', { params: { found: scalar.text } });
+  const text = scalar.text.trim();
+  if (text === '') return refuse('language/empty-value', { params: { wanted } });
+  if (text.length > MOST_LETTERS) {
+    return refuse('language/too-long', { params: { found: text.length, most: MOST_LETTERS } });
+  }
+  return { value: text };
+}
+
+const TEXT_JSON: JsonShape = { anyOf: [{ type: 'string', minLength: 1, maxLength: MOST_LETTERS }, { type: 'number' }] };
+
+/** Any words. A number is taken as it is written. */
+export function text(wanted = 'some words'): z.ZodType<string> {
+  return leaf((scalar) => readText(scalar, wanted), TEXT_JSON);
+}
+
+/** The name of something defined elsewhere, with the built-in ones an editor can offer. */
+export function nameOf(wanted: string, known: readonly string[] = []): z.ZodType<string> {
+  const any = { type: 'string', minLength: 1 };
+  return leaf((scalar) => readText(scalar, wanted), known.length === 0 ? TEXT_JSON : { anyOf: [{ enum: known }, any] });
+}
+
+/** One word of a fixed choice. */
+export function word<const W extends string>(choice: readonly W[]): z.ZodType<W> {
+  const known: ReadonlySet<string> = new Set(choice);
+  const read = ({ text: found, value }: ScalarNode): Reading<W> => {
+    if (value === null) return refuse('language/empty-value', { params: { wanted: inWords(choice, 'or') } });
+    if (known.has(found)) return { value: found as W };
+    return refuse('language/wrong-word', {
+      params: { found, wanted: inWords(choice, 'or') },
+      ...didYouMean(found, choice),
+    });
+  };
+  return leaf(read, { enum: choice });
+}
+
+/** `help` for a word that is near a known one, or nothing. */
+export function didYouMean(found: string, known: Iterable<string>): { readonly help?: string } {
+  const near = nearest(found, known);
+  return near === undefined ? {} : { help: `did you mean "${near}"?` };
+}
+
+/** `true` or `false`; `yes` and `no` read the same. */
+export function yesOrNo(): z.ZodType<boolean> {
+  const read = ({ text: found, value }: ScalarNode): Reading<boolean> => {
+    if (value === true || found === 'yes') return { value: true };
+    if (value === false || found === 'no') return { value: false };
+    return refuse('language/wrong-word', { params: { found, wanted: 'true or false' } });
+  };
+  return leaf(read, { anyOf: [{ type: 'boolean' }, { enum: ['yes', 'no'] }] });
+}
+
+/** Either of two shapes, told apart by what is written before any is tried, so that problems keep their paths. */
+export function either<A, B>(
+  isFirst: (input: unknown) => boolean,
+  first: z.ZodType<A>,
+  second: z.ZodType<B>,
+): z.ZodType<A | B> {
+  return z
+    .transform((input: unknown, context): A | B => {
+      const tried = (isFirst(input) ? first : second).safeParse(input);
+      if (tried.success) return tried.data;
+      for (const issue of tried.error.issues) {
+        context.issues.push({ ...issue, input, path: [...issue.path] } as z.core.$ZodRawIssue);
+      }
+      return z.NEVER;
+    })
+    .meta({ choices: [first, second] });
+}
+
+/** Several of something, or one written without the brackets. */
+export function oneOrMore<T>(item: z.ZodType<T>): z.ZodType<readonly T[]> {
+  return z.preprocess((input) => (isList(input) ? input : [input]), z.array(item)).meta({ oneOrMore: item });
+}
+
+export const isList = (input: unknown): boolean => Array.isArray(input);
+
+export const isWord = (input: unknown): boolean => isScalar(input);
