@@ -5,6 +5,8 @@
 import type { Day } from '../../util/days.ts';
 
 export interface PossibleWeek {
+  /** Last day of the week. */
+  readonly until: Day;
   /** Days usable for jumps, ascending. */
   readonly days: readonly Day[];
   /** Sessions a week of the phase and level; 0 keeps the week free. */
@@ -21,26 +23,37 @@ interface Choice {
   readonly last: Day;
 }
 
+/** Sessions of the weeks so far, as a chain from the last back. */
 interface Line {
   readonly total: number;
   readonly without: number;
-  /** Sessions of each week so far. */
-  readonly counts: readonly number[];
+  readonly count: number;
+  readonly before: Line | undefined;
   /** Date of the last session so far. */
   readonly last: Day;
 }
 
+const START: Line = { total: 0, without: 0, count: 0, before: undefined, last: -Infinity };
+
 /** The number of jump sessions each week can hold. Two sessions stand `apart` days or more from each other (S1). */
 export function possibleSessions(weeks: readonly PossibleWeek[]): readonly number[] {
-  let lines: readonly Line[] = [{ total: 0, without: 0, counts: [], last: -Infinity }];
-  for (const week of weeks) lines = step(lines, week);
-  return lines.reduce((best, line) => (compare(line, best) < 0 ? line : best)).counts;
+  const apart = weeks.reduce((most, week) => Math.max(most, week.apart), 0);
+  let lines: readonly Line[] = [START];
+  for (const week of weeks) lines = withoutStale(step(lines, week), week.until - apart + 1);
+  return countsOf(lines.reduce((best, line) => (compare(line, best) < 0 ? line : best)));
+}
+
+function countsOf(line: Line): readonly number[] {
+  const counts: number[] = [];
+  for (let at = line; at.before !== undefined; at = at.before) counts.push(at.count);
+  return counts.toReversed();
 }
 
 function step(lines: readonly Line[], week: PossibleWeek): readonly Line[] {
   const byLast = new Map<Day, Line>();
+  const found = choices(week);
   for (const line of lines) {
-    for (const choice of choices(week)) {
+    for (const choice of found) {
       if (choice.count > 0 && choice.first - line.last < week.apart) continue;
       const next = extend(line, week, choice);
       const known = byLast.get(next.last);
@@ -50,40 +63,60 @@ function step(lines: readonly Line[], week: PossibleWeek): readonly Line[] {
   return [...byLast.values()];
 }
 
+/** Lines whose last session is too long ago to bar any day to come differ by nothing; the best of them stands. */
+function withoutStale(lines: readonly Line[], until: Day): readonly Line[] {
+  const recent: Line[] = [];
+  let stale: Line | undefined;
+  for (const line of lines) {
+    if (line.last > until) recent.push(line);
+    else if (stale === undefined || compare(line, stale) < 0) stale = line;
+  }
+  return stale === undefined ? recent : [...recent, stale];
+}
+
 function extend(line: Line, week: PossibleWeek, choice: Choice): Line {
   return {
     total: line.total + choice.count,
     without: line.without + (choice.count === 0 && week.open ? 1 : 0),
-    counts: [...line.counts, choice.count],
+    count: choice.count,
+    before: line,
     last: choice.count === 0 ? line.last : choice.last,
   };
 }
 
 /** Of the sets of days that are far enough apart, one for each count, first and last day. */
 function choices(week: PossibleWeek): readonly Choice[] {
-  const found = new Map<string, Choice>();
-  const add = (choice: Choice): void => void found.set(`${choice.count} ${choice.first} ${choice.last}`, choice);
+  const found: Choice[] = [];
+  const add = (choice: Choice): void => {
+    const known = found.some(
+      (one) => one.count === choice.count && one.first === choice.first && one.last === choice.last,
+    );
+    if (!known) found.push(choice);
+  };
   const grow = (from: number, choice: Choice): void => {
     add(choice);
     if (choice.count >= week.frequency) return;
-    week.days.forEach((day, index) => {
-      if (index < from || (choice.count > 0 && day - choice.last < week.apart)) return;
+    for (let index = from; index < week.days.length; index += 1) {
+      const day = week.days[index] ?? 0;
+      if (choice.count > 0 && day - choice.last < week.apart) continue;
       grow(index + 1, { count: choice.count + 1, first: choice.count === 0 ? day : choice.first, last: day });
-    });
+    }
   };
   grow(0, { count: 0, first: 0, last: 0 });
-  return [...found.values()];
+  return found;
 }
 
 function compare(a: Line, b: Line): number {
-  return b.total - a.total || a.without - b.without || compareCounts(a.counts, b.counts);
+  return b.total - a.total || a.without - b.without || compareCounts(a, b);
 }
 
 /** Negative where `a` has more sessions in the last week in which they differ. */
-function compareCounts(a: readonly number[], b: readonly number[]): number {
-  for (let week = a.length - 1; week >= 0; week -= 1) {
-    const difference = (b[week] ?? 0) - (a[week] ?? 0);
-    if (difference !== 0) return difference;
+function compareCounts(a: Line, b: Line): number {
+  let [one, other]: [Line | undefined, Line | undefined] = [a, b];
+  while (one !== undefined && other !== undefined && one !== other) {
+    if (one.count !== other.count) return other.count - one.count;
+    one = one.before;
+    other = other.before;
   }
   return 0;
 }

@@ -33,6 +33,7 @@ export function weekTerms(
   const facts = grid.weeks.map((week) => weekFacts(plan, book, grid, phases, kinds, week));
   const possible = possibleSessions(
     facts.map((one) => ({
+      until: one.range.until,
       days: one.usable.map((cell) => cell.day),
       frequency: one.frequency,
       apart: daysApart(one),

@@ -137,6 +137,7 @@ describe('possible sessions', () => {
       fc.property(fc.array(week, { minLength: 1, maxLength: 3 }), (drawnWeeks) => {
         const weeks = drawnWeeks.map(
           (one, at): PossibleWeek => ({
+            until: at * 7 + 6,
             days: one.days.map((day) => day + at * 7),
             frequency: one.frequency,
             apart: 2,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { athlete, peak, plan } from './make-plan.ts';
+import type { Pin, Plan } from '../../../src/plan/types.ts';
+import { athlete, day, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const FOUR_MONTHS = { starts: '2027-01-04', ends: '2027-04-25' };
@@ -19,5 +20,163 @@ describe('four months to a peak', () => {
     expect(contacts.map((week) => week.contacts)).toEqual([
       170, 170, 180, 105, 195, 210, 230, 135, 250, 275, 300, 180, 330, 360, 215, 90,
     ]);
+  });
+});
+
+const season = (change: Partial<Plan> = {}): Plan => plan(FOUR_MONTHS, { competitions: [peak('2027-04-24')], ...change });
+const beginner = athlete('beginner', 50);
+const numbers = (change: Partial<Plan>, who = beginner): readonly number[] =>
+  stages(season(change), who).contacts.map((week) => week.contacts);
+const bounds = (change: Partial<Plan>, who = beginner): readonly string[] =>
+  stages(season(change), who).contacts.map((week) => week.boundBy);
+
+const away = (from: string, until: string, trained: 'none' | 'some' | 'full' = 'none') => ({
+  range: { from: day(from), until: day(until) },
+  because: 'ill',
+  trained,
+  span: HERE,
+});
+
+const pin = (week: string, contactsAWeek: number): Pin => ({
+  range: { from: day(week), until: day(week) },
+  who: EVERYBODY,
+  effects: [{ kind: 'contacts', contactsAWeek }],
+  because: 'camp',
+  span: HERE,
+});
+
+describe('what holds a week', () => {
+  it('is told by name', () => {
+    expect(bounds({})).toEqual([
+      'target', 'target', 'reach', 'deload-depth', 'weekly-rise', 'target', 'reach', 'deload-depth',
+      'weekly-rise', 'target', 'target', 'deload-depth', 'target', 'target', 'taper-cut', 'open-days',
+    ]);
+  });
+
+  it('is a limit while it lasts', () => {
+    const limit = {
+      range: { from: day('2027-01-04'), until: day('2027-01-10') },
+      avoid: [],
+      contactsASession: 30,
+      because: 'knee',
+      span: HERE,
+    };
+    const limited = { ...beginner, limits: [limit] };
+    expect(numbers({}, limited)[0]).toBe(60);
+    expect(bounds({}, limited)[0]).toBe('target');
+    const weekly = { ...limit, contactsASession: 30, contactsAWeek: 25 };
+    expect(numbers({}, { ...beginner, limits: [weekly] })[0]).toBe(25);
+    expect(bounds({}, { ...beginner, limits: [weekly] })[0]).toBe('limit');
+  });
+
+  it('is nothing but the closed hall where a limit allows no contacts', () => {
+    const limit = {
+      range: { from: day('2027-01-04'), until: day('2027-01-10') },
+      avoid: [],
+      contactsASession: 0,
+      because: 'knee',
+      span: HERE,
+    };
+    expect(numbers({}, { ...beginner, limits: [limit] })[0]).toBe(0);
+  });
+
+  it('is a budget of all jumps', () => {
+    const budget = {
+      rule: 'budget' as const,
+      parameters: new Map([['jumps-a-week', 150]]),
+      range: { from: day('2027-01-04'), until: day('2027-04-25') },
+      who: EVERYBODY,
+      because: 'knees',
+      span: HERE,
+    };
+    const practice = { day: 0 as const, jumps: 60, range: { from: day('2027-01-04'), until: day('2027-04-25') }, who: EVERYBODY, span: HERE };
+    expect(numbers({ ruleChanges: [budget], practice: [practice] }).slice(0, 3)).toEqual([90, 90, 90]);
+    expect(bounds({ ruleChanges: [budget], practice: [practice] })[0]).toBe('budget');
+  });
+
+  it('is other jumping that rises at once', () => {
+    const practice = { day: 0 as const, jumps: 80, range: { from: day('2027-02-01'), until: day('2027-04-25') }, who: EVERYBODY, span: HERE };
+    expect(bounds({ practice: [practice] })[4]).toBe('all-jumps-rise');
+    const week = stages(season({ practice: [practice] }), beginner).contacts[4];
+    expect(week?.contacts).toBe(5 * Math.floor((week?.adaptedBefore ?? 0) / 5));
+  });
+
+  it('is the minutes of a short slot', () => {
+    const short = numbers({ slots: [slot(1, { minutes: 42, use: 'jumps' }), slot(4, { minutes: 42, use: 'jumps' })] });
+    // 42 - 12 = 30 minutes; 4 a minute, then 3.5, 3 and 2.5: 120, 105, 90 and 75 contacts a session.
+    expect(short.slice(12, 14)).toEqual([150, 150]);
+  });
+});
+
+describe('time away', () => {
+  it('cuts the adapted volume to half and climbs 50, 70 after two weeks', () => {
+    const found = stages(season(), { ...beginner, away: [away('2027-01-25', '2027-02-07')] }).contacts;
+    // A stands at 125 when the time away begins: ⌊125/2⌋ = 62, then ⌊1.40 x 62⌋ = 86.
+    expect(found[4]?.adapted).toBe(125);
+    expect(found.slice(3, 7).map((week) => week.contacts)).toEqual([0, 0, 60, 85]);
+    expect(found[5]?.boundBy).toBe('return-ramp');
+  });
+
+  it('costs a tenth for a single week, and nothing where training went on in full', () => {
+    const one = stages(season(), { ...beginner, away: [away('2027-01-25', '2027-01-31')] }).contacts;
+    expect(one[3]).toMatchObject({ contacts: 0, adaptedBefore: 125, adapted: 112 });
+    const full = stages(season(), { ...beginner, away: [away('2027-01-25', '2027-01-31', 'full')] }).contacts;
+    expect(full[3]?.adapted).toBe(full[3]?.adaptedBefore);
+  });
+});
+
+describe('pins', () => {
+  it('fix a week, and the rest is planned round it', () => {
+    const found = numbers({ pins: [pin('2027-01-13', 105)] });
+    expect(found[1]).toBe(105);
+    expect(bounds({ pins: [pin('2027-01-13', 105)] })[1]).toBe('pin');
+  });
+
+  it('make earlier weeks reach where that is what it takes', () => {
+    expect(numbers({ pins: [pin('2027-01-18', 125)] }).slice(0, 3)).toEqual([110, 115, 125]);
+  });
+
+  it('that ask for too much are an error with the most there could be, and are let go', () => {
+    const found = stages(season({ pins: [pin('2027-01-11', 200)] }), beginner);
+    expect(found.diagnostics).toMatchObject([
+      { code: 'schedule/pin-too-high', params: { wanted: 200, most: 120, rule: 'weekly-rise' }, span: HERE },
+    ]);
+    expect(found.contacts[1]?.contacts).toBeLessThanOrEqual(120);
+  });
+
+  it('stand over a rule that is waived', () => {
+    const waiver = { rule: 'weekly-rise' as const, range: { from: day('2027-01-11'), until: day('2027-01-17') }, who: EVERYBODY, because: 'camp', span: HERE };
+    const found = stages(season({ pins: [pin('2027-01-11', 140)], waivers: [waiver] }), beginner);
+    expect(found.diagnostics).toEqual([]);
+    expect(found.contacts[1]?.contacts).toBe(140);
+  });
+});
+
+describe('between peaks and in season', () => {
+  it('two peaks a week apart hold at six tenths or less', () => {
+    const change = { competitions: [peak('2027-04-17'), peak('2027-04-24')] };
+    const found = stages(season(change), athlete('advanced', 100));
+    expect(found.kinds.at(-1)?.kind).toBe('hold');
+    const last = found.contacts.at(-1);
+    expect(last?.contacts).toBeGreaterThan(0);
+    expect(last?.contacts).toBeLessThanOrEqual(Math.floor(0.6 * (last?.adaptedBefore ?? 0)));
+    expect(last?.boundBy).toMatch(/hold|open-days/);
+  });
+
+  it('a peak with no usable day before it gets a primer', () => {
+    const found = stages(
+      season({ competitions: [peak('2027-04-20')], slots: [slot(0), slot(3)] }),
+      beginner,
+    );
+    expect(found.contacts[15]).toMatchObject({ contacts: 20, primer: true, sessions: [20], boundBy: 'open-days' });
+  });
+
+  it('ceilings fall in season', () => {
+    const range = { from: day('2027-02-15'), until: day('2027-04-25'), span: HERE };
+    const base = season({ competitions: [peak('2027-04-24')] });
+    const inSeason = { ...base, season: { ...base.season, inSeason: [range] } };
+    const found = stages(inSeason, athlete('intermediate', 100, { goal: { value: 120, origin: { kind: 'written', span: HERE } } }));
+    expect(found.contacts.slice(6, 14).every((week) => week.sessionCeiling === 80)).toBe(true);
+    expect(found.contacts[7]?.contacts).toBe(60);
   });
 });

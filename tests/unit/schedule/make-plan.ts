@@ -1,7 +1,7 @@
 // Small plans for the tests of the scheduler's stages, with everything that a test doesn't speak of left at its plainest.
 
 import type { Athlete, Competition, Kit, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
-const BUILT_IN = { drills: new Map(), lifts: new Map() } as never;
+import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Level } from '../../../src/library/types.ts';
 import type { Span } from '../../../src/source/types.ts';
 import { parseIsoDate } from '../../../src/util/days.ts';
