@@ -13,7 +13,9 @@ export interface BuildParts {
 /** The document in pieces of a line. */
 export function* renderBuild({ head, athletes, findings }: BuildParts): Iterable<string> {
   yield '{\n';
-  for (const [name, value] of Object.entries(head)) yield `${JSON.stringify(name)}:${JSON.stringify(value)},\n`;
+  for (const [name, value] of Object.entries(head)) {
+    if (value !== undefined) yield `${JSON.stringify(name)}:${JSON.stringify(value)},\n`;
+  }
   yield '"athletes":';
   yield* list(athletes);
   yield ',\n"findings":';
