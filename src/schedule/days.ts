@@ -1,0 +1,56 @@
+// Stage 5: the days of every session of one athlete, jumps and lifts of all weeks chosen together at least cost, and
+// what each session may hold: how many contacts, heavy lifting or not, drops or not. The choice is exact over the whole
+// season; the numbers it weighs stand in library/days.ts.
+
+import type { Staged } from '../diagnostics/types.ts';
+import type { Plan } from '../plan/types.ts';
+import { dayProblems } from './days/day-problems.ts';
+import { sessionReasons, weekReasons } from './days/day-reasons.ts';
+import type { Patterns } from './days/day-reasons.ts';
+import { daysOf, NO_DAYS } from './days/day-sets.ts';
+import { placeDays } from './days/place-days.ts';
+import type { PlacedWeek } from './days/place-days.ts';
+import { seasonDays } from './days/season-days.ts';
+import type { DaysInput, Published, SeasonDays } from './days/season-days.ts';
+import { placeSessions, sessionOf } from './days/sessions.ts';
+import { liftsWanted, weekDays } from './days/week-days.ts';
+import type { WeekDays } from './days/week-days.ts';
+import type { DaysWeek } from './types.ts';
+
+export type { DaysInput, Published, PublishedDay } from './days/season-days.ts';
+
+const NOTHING_PUBLISHED: Published = new Map();
+
+/**
+ * The sessions of each week. `published` holds the days of the sheets handed out last, where sessions should stay; a
+ * week in which the athlete has none is free. Sessions that fit on no days are left out and reported.
+ */
+export function scheduleDays(
+  plan: Plan,
+  input: DaysInput,
+  published: Published = NOTHING_PUBLISHED,
+): Staged<readonly DaysWeek[]> {
+  const season = seasonDays(plan, input, published);
+  const weeks = input.grid.weeks.map((week) => weekDays(season, week));
+  const placed = placeDays(weeks.map((week) => week.toPlace));
+  return { value: describeWeeks(season, weeks, placed), diagnostics: dayProblems(season, weeks, placed) };
+}
+
+function describeWeeks(
+  season: SeasonDays,
+  weeks: readonly WeekDays[],
+  placed: readonly PlacedWeek[],
+): readonly DaysWeek[] {
+  const jumpDates = new Set(
+    weeks.flatMap((days, index) => daysOf(placed[index]?.jumps ?? NO_DAYS).map((place) => days.week.starts + place)),
+  );
+  let patterns: Patterns = { jumps: NO_DAYS, lifts: NO_DAYS };
+  return weeks.map((days, index) => {
+    const chosen = placed[index] ?? { jumps: NO_DAYS, lifts: NO_DAYS };
+    const sessions = placeSessions(season, days, chosen, jumpDates).map((session) =>
+      sessionOf(session, days, sessionReasons(season, days, chosen, patterns, session)),
+    );
+    patterns = { jumps: chosen.jumps || patterns.jumps, lifts: chosen.lifts || patterns.lifts };
+    return { sessions, liftSessionsWanted: liftsWanted(days), reasons: weekReasons(days, chosen) };
+  });
+}

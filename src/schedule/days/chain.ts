@@ -1,0 +1,159 @@
+// One kind of session (jumps or lifts) through the season: for each week the sets of days that fit, and from which of
+// them one can go on to which. Built twice by place-days.ts, which weighs the two against each other. A chain first
+// takes only sets that hold as many sessions as the week alone allows; just where no way leads through the whole season
+// so, it is built again with the smaller sets. That is exact, since a session not held outweighs everything else.
+
+import { countDays, DAYS_A_WEEK, firstDay, includesDay, lastDay, listSpacedSets, NO_DAYS } from './day-sets.ts';
+import type { DaySet } from './day-sets.ts';
+
+/** What is asked of one week, for jumps or for lifts. */
+export interface UseOfWeek {
+  /** Days that can hold one. */
+  readonly days: DaySet;
+  /** Sessions to hold. */
+  readonly wanted: number;
+  /** Fewest days from one to the next. */
+  readonly apart: number;
+  /** Days a coach asks for. */
+  readonly pinned: DaySet;
+  /** The very days, whatever their spacing; absent where they are to be chosen. */
+  readonly fixed?: DaySet;
+  /** What a session costs on each day of the week. */
+  readonly dayCosts: readonly number[];
+}
+
+export interface ChainCosts {
+  readonly missing: number;
+  /** On top, where none of those wanted is held although a day is open. */
+  readonly none: number;
+  readonly pinUnmet: number;
+  /** A day that the last week with sessions didn't have. */
+  readonly offPattern: number;
+}
+
+/** What a week has to know of those before it. */
+export interface Entry {
+  /** Days of the last week that had any. */
+  readonly pattern: DaySet;
+  /** Days from the last session to the first day of this week. */
+  readonly ago: number;
+}
+
+export interface Link {
+  readonly entries: readonly Entry[];
+  /** Earlier days first. */
+  readonly choices: readonly DaySet[];
+  /** At [entry x choices + choice]: the place among the next week's entries, or -1 where too close to the last one. */
+  readonly next: Int32Array;
+  /** At the same places: what the choice costs. */
+  readonly costs: Float64Array;
+}
+
+export interface Chain {
+  readonly links: readonly Link[];
+  /** How many entries lead out of the last week. */
+  readonly ends: number;
+}
+
+/** The chain of a season. */
+export function linkWeeks(weeks: readonly UseOfWeek[], costs: ChainCosts): Chain {
+  const chain = findChain(weeks, costs, fullestSets) ?? findChain(weeks, costs, setsUpToWanted);
+  if (chain === undefined) throw new Error('no way through the season, although a week may stay without sessions');
+  return chain;
+}
+
+type Sets = (week: UseOfWeek, costs: ChainCosts) => readonly DaySet[];
+
+function findChain(weeks: readonly UseOfWeek[], costs: ChainCosts, setsOf: Sets): Chain | undefined {
+  const farthest = weeks.reduce((most, week) => Math.max(most, week.apart), 0);
+  const links: Link[] = [];
+  let entries: readonly Entry[] = [{ pattern: NO_DAYS, ago: farthest }];
+  let before: UseOfWeek | undefined;
+  for (const week of weeks) {
+    const { link, after } = linkWeek(week, entries, apartFrom(before, week), setsOf(week, costs), costs, farthest);
+    if (after.length === 0) return undefined;
+    links.push(link);
+    entries = after;
+    before = week;
+  }
+  return { links, ends: entries.length };
+}
+
+/** Across the turn of a week the later week's distance counts; between days that are both fixed, none. */
+function apartFrom(before: UseOfWeek | undefined, week: UseOfWeek): number {
+  if (before === undefined) return 0;
+  return before.fixed !== undefined && week.fixed !== undefined ? 0 : week.apart;
+}
+
+function linkWeek(
+  week: UseOfWeek,
+  entries: readonly Entry[],
+  apart: number,
+  choices: readonly DaySet[],
+  costs: ChainCosts,
+  farthest: number,
+): { readonly link: Link; readonly after: readonly Entry[] } {
+  const after: Entry[] = [];
+  const places = new Map<number, number>();
+  const next = new Int32Array(entries.length * choices.length);
+  const costOf = new Float64Array(next.length);
+  const own = choices.map((set) => ownCost(week, set, costs));
+  let at = 0;
+  for (const entry of entries) {
+    for (const [place, set] of choices.entries()) {
+      if (set !== NO_DAYS && entry.ago + firstDay(set) < apart) {
+        next[at] = -1;
+      } else {
+        next[at] = placeAfter(entry, set, farthest, places, after);
+        costOf[at] = (own[place] ?? 0) + costs.offPattern * offPattern(entry.pattern, set);
+      }
+      at += 1;
+    }
+  }
+  return { link: { entries, choices, next, costs: costOf }, after };
+}
+
+function offPattern(pattern: DaySet, set: DaySet): number {
+  return pattern === NO_DAYS ? 0 : countDays(set & ~pattern);
+}
+
+function placeAfter(entry: Entry, set: DaySet, farthest: number, places: Map<number, number>, after: Entry[]): number {
+  const pattern = set === NO_DAYS ? entry.pattern : set;
+  const ago = Math.min(farthest, set === NO_DAYS ? entry.ago + DAYS_A_WEEK : DAYS_A_WEEK - lastDay(set));
+  const key = pattern * (farthest + 1) + ago;
+  let place = places.get(key);
+  if (place === undefined) {
+    place = after.length;
+    places.set(key, place);
+    after.push({ pattern, ago });
+  }
+  return place;
+}
+
+function ownCost(week: UseOfWeek, set: DaySet, costs: ChainCosts): number {
+  let cost = shortfall(week, set, costs);
+  for (let day = 0; day < DAYS_A_WEEK; day += 1) if (includesDay(set, day)) cost += week.dayCosts[day] ?? 0;
+  return cost;
+}
+
+/** What the set costs for sessions not held and pins not met. */
+function shortfall(week: UseOfWeek, set: DaySet, costs: ChainCosts): number {
+  if (week.fixed !== undefined) return 0;
+  const held = countDays(set);
+  const none = held === 0 && week.wanted > 0 && week.days !== NO_DAYS ? costs.none : 0;
+  const unmet = Math.min(week.wanted, countDays(week.pinned)) - countDays(set & week.pinned);
+  return (week.wanted - held) * costs.missing + none + unmet * costs.pinUnmet;
+}
+
+function setsUpToWanted(week: UseOfWeek): readonly DaySet[] {
+  if (week.fixed !== undefined) return [week.fixed];
+  return listSpacedSets(week.days, week.apart).filter((set) => countDays(set) <= week.wanted);
+}
+
+function fullestSets(week: UseOfWeek, costs: ChainCosts): readonly DaySet[] {
+  const sets = setsUpToWanted(week);
+  if (sets.length < 2) return sets;
+  const shortfalls = sets.map((set) => shortfall(week, set, costs));
+  const least = Math.min(...shortfalls);
+  return sets.filter((_, place) => shortfalls[place] === least);
+}

@@ -1,0 +1,148 @@
+// What cannot be held as asked: pinned days that are barred or too close, sessions that fit on no days, lines written
+// by hand for a day on which nothing is open. Called by ../days.ts once all days are chosen; a pin that fails in many
+// weeks is told once, with the first of them.
+
+import { problem } from '../../diagnostics/problem.ts';
+import type { Diagnostic, RelatedPlace } from '../../diagnostics/types.ts';
+import type { Pin, ProgrammeUse } from '../../plan/types.ts';
+import { isoDate, weekdayNameOf } from '../../util/days.ts';
+import type { DayCell } from '../types.ts';
+import { includesDay, NO_DAYS } from './day-sets.ts';
+import { namesDay } from './week-days.ts';
+import type { WeekDays } from './week-days.ts';
+import type { SeasonDays } from './season-days.ts';
+import type { PlacedWeek } from './place-days.ts';
+
+/** The problems of a season, in order of week. */
+export function dayProblems(
+  season: SeasonDays,
+  weeks: readonly WeekDays[],
+  placed: readonly PlacedWeek[],
+): readonly Diagnostic[] {
+  return [
+    ...pinProblems(season, weeks, placed),
+    ...weeks.flatMap((days, index) => {
+      const chosen = placed[index];
+      return chosen === undefined ? [] : [...writtenProblems(season, days), ...shortProblems(season, days, chosen)];
+    }),
+  ];
+}
+
+interface Unmet {
+  readonly pin: Pin;
+  readonly cell: DayCell;
+  readonly days: WeekDays;
+}
+
+function pinProblems(
+  season: SeasonDays,
+  weeks: readonly WeekDays[],
+  placed: readonly PlacedWeek[],
+): readonly Diagnostic[] {
+  if (season.dayPins.length === 0) return [];
+  const met = new Set(weeks.flatMap((days, index) => metPins(days, placed[index])));
+  const first = new Map<string, Unmet>();
+  const seen = new Map<string, number>();
+  weeks.forEach((days, index) => {
+    for (const unmet of unmetPins(days, placed[index])) {
+      const key = `${unmet.pin.span.file} ${unmet.pin.span.start} ${weekdayNameOf(unmet.cell.day)}`;
+      if (!first.has(key)) first.set(key, unmet);
+      seen.set(key, (seen.get(key) ?? 0) + 1);
+    }
+  });
+  return [...first].map(([key, unmet]) => pinProblem(season, unmet, seen.get(key) ?? 1, met.has(unmet.pin)));
+}
+
+function metPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Pin[] {
+  const held = days.week.cells.filter((_, place) => includesDay(placed?.jumps ?? NO_DAYS, place));
+  return days.pins.filter((pin) => held.some((cell) => namesDay(pin, cell)));
+}
+
+/**
+ * Days a pin names that hold no session: open ones while a session stands elsewhere or nowhere, barred ones where they
+ * leave the week without a pinned day or with fewer sessions than its phase has.
+ */
+function unmetPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Unmet[] {
+  if (days.pins.length === 0 || placed === undefined || restsAnyway(days)) return [];
+  const { jumps } = days.toPlace;
+  const elsewhere = jumps.wanted > heldOnPins(days, placed);
+  const fewer = jumps.pinned === NO_DAYS || days.contacts.possible < (days.phase.jumpSessions?.[days.contacts.level] ?? 0);
+  return days.pins.flatMap((pin) =>
+    days.week.cells.flatMap((cell, place) => {
+      const counts = includesDay(jumps.days, place) ? elsewhere : fewer;
+      return counts && namesDay(pin, cell) && !includesDay(placed.jumps, place) ? [{ pin, cell, days }] : [];
+    }),
+  );
+}
+
+function restsAnyway({ kind }: WeekDays): boolean {
+  return kind.kind === 'empty' || kind.kind === 'transition';
+}
+
+function heldOnPins(days: WeekDays, placed: PlacedWeek): number {
+  return days.week.cells.filter(
+    (cell, place) => includesDay(placed.jumps, place) && days.pins.some((pin) => namesDay(pin, cell)),
+  ).length;
+}
+
+/** A warning where the pin is met in other weeks; an error where nobody could meet it. */
+function pinProblem(season: SeasonDays, { pin, cell, days }: Unmet, weeks: number, metElsewhere: boolean): Diagnostic {
+  const athlete = season.grid.athlete;
+  const severity = metElsewhere ? ('warning' as const) : undefined;
+  const about = { span: pin.span, athlete: athlete.id, week: days.week.starts, severity };
+  const params = { athlete: athlete.name, day: weekdayNameOf(cell.day), date: isoDate(cell.day), weeks };
+  if (cell.barred !== undefined && days.written === undefined) {
+    return problem('schedule/pinned-day-barred', {
+      params: { ...params, why: cell.barred },
+      related: barredBy(cell),
+      ...about,
+    });
+  }
+  return problem('schedule/pinned-day-not-held', {
+    params: { ...params, apart: days.rules.jumpsApart, written: days.written !== undefined },
+    related: (days.written ?? []).slice(0, 1).map(programmePlace),
+    rule: 'session-spacing',
+    ...about,
+  });
+}
+
+function programmePlace({ use }: { readonly use: ProgrammeUse }): RelatedPlace {
+  return { span: use.span, message: 'a programme sets the days of this week' };
+}
+
+function barredBy(cell: DayCell): readonly RelatedPlace[] {
+  return cell.barredBy === undefined ? [] : [{ span: cell.barredBy, message: 'this keeps the day free of jumps' }];
+}
+
+/** Days written by hand on which the athlete has no slot. Away, shut and competition days go without a word. */
+function writtenProblems(season: SeasonDays, days: WeekDays): readonly Diagnostic[] {
+  const athlete = season.grid.athlete;
+  return (days.written ?? [])
+    .filter((day) => day.cell.barred === 'no-slot')
+    .map(({ written, use, cell }) =>
+      problem('schedule/programme-day-without-slot', {
+        params: { athlete: athlete.name, programme: use.programme.id, date: isoDate(cell.day), day: weekdayNameOf(cell.day) },
+        span: written.span,
+        related: [{ span: use.span, message: 'the programme is used here' }],
+        athlete: athlete.id,
+        week: days.week.starts,
+      }),
+    );
+}
+
+function shortProblems(season: SeasonDays, days: WeekDays, placed: PlacedWeek): readonly Diagnostic[] {
+  const { athlete } = season.grid;
+  const held = days.week.cells.filter((_, place) => includesDay(placed.jumps, place)).length;
+  const wanted = days.contacts.sessions.length;
+  if (held >= wanted) return [];
+  return [
+    problem('schedule/sessions-not-held', {
+      params: { athlete: athlete.name, week: isoDate(days.week.starts), wanted, held, apart: days.rules.jumpsApart },
+      span: days.pins[0]?.span ?? days.written?.[0]?.use.span ?? athlete.span,
+      related: days.week.cells.flatMap((cell) => (cell.barred === 'rest-pin' ? barredBy(cell) : [])),
+      rule: 'session-spacing',
+      athlete: athlete.id,
+      week: days.week.starts,
+    }),
+  ];
+}

@@ -1,0 +1,191 @@
+// Says why a session stands on its day, why its lifting stays light and why drops stay out of it, and why a week has
+// fewer sessions than wanted. Called by ../days.ts once all days are chosen; words are made from these by the report.
+
+import type { Reason } from '../../build/types.ts';
+import { isoDate, weekdayNameOf } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
+import type { Span } from '../../source/types.ts';
+import type { DayCell } from '../types.ts';
+import type { UseOfWeek } from './chain.ts';
+import { countDays, daysOf, firstDay, includesDay, listSpacedSets, NO_DAYS } from './day-sets.ts';
+import type { DaySet } from './day-sets.ts';
+import type { PlacedWeek } from './place-days.ts';
+import type { SeasonDays } from './season-days.ts';
+import type { PlacedSession } from './sessions.ts';
+import { liftsWanted, namesDay } from './week-days.ts';
+import type { WeekDays } from './week-days.ts';
+
+/** One of the two uses of a day, as the reasons look at it. */
+interface UseTold {
+  readonly about: 'day' | 'lift-day';
+  readonly use: UseOfWeek;
+  readonly chosen: DaySet;
+  /** Days of the last week that had any. */
+  readonly pattern: DaySet;
+  readonly wasPublished: (day: Day) => boolean;
+}
+
+/** The days of the last weeks that had any jumps and any lifts. */
+export type Patterns = PlacedWeek;
+
+/** The reasons of one session. */
+export function sessionReasons(
+  season: SeasonDays,
+  days: WeekDays,
+  placed: PlacedWeek,
+  patterns: Patterns,
+  session: PlacedSession,
+): readonly Reason[] {
+  const reasons: Reason[] = [];
+  if (session.jumps) {
+    reasons.push(jumpDayReason(season, days, placed, patterns, session));
+    if (days.rules.jumpsWaiver !== undefined) reasons.push(waived('session-spacing', days.rules.jumpsWaiver.span));
+    if (session.demand !== undefined) reasons.push(demandReason(session.demand));
+  }
+  if (session.lifts) {
+    reasons.push(liftDayReason(season, days, placed, patterns, session));
+    if (days.rules.liftsWaiver !== undefined) reasons.push(waived('lift-spacing', days.rules.liftsWaiver.span));
+    if (session.light !== undefined) reasons.push(lightReason(session.light));
+  }
+  return reasons;
+}
+
+function waived(rule: string, span: Span): Reason {
+  return { about: 'spacing', by: 'waiver', params: { rule }, spans: [span] };
+}
+
+function jumpDayReason(
+  season: SeasonDays,
+  days: WeekDays,
+  placed: PlacedWeek,
+  patterns: Patterns,
+  { cell }: PlacedSession,
+): Reason {
+  if (cell === days.primerDay) return primerReason(days, cell);
+  const pin = days.pins.find((one) => namesDay(one, cell));
+  if (pin !== undefined && days.written === undefined) return dayReason('day', 'pin', cell, {}, [pin.span]);
+  return chosenReason(days, cell, {
+    about: 'day',
+    use: days.toPlace.jumps,
+    chosen: placed.jumps,
+    pattern: patterns.jumps,
+    wasPublished: (day) => season.published.get(day)?.jumps === true,
+  });
+}
+
+function liftDayReason(
+  season: SeasonDays,
+  days: WeekDays,
+  placed: PlacedWeek,
+  patterns: Patterns,
+  { cell }: PlacedSession,
+): Reason {
+  return chosenReason(days, cell, {
+    about: 'lift-day',
+    use: days.toPlace.lifts,
+    chosen: placed.lifts,
+    pattern: patterns.lifts,
+    wasPublished: (day) => season.published.get(day)?.lifts === true,
+  });
+}
+
+function dayReason(
+  about: UseTold['about'],
+  by: string,
+  cell: DayCell,
+  params: Reason['params'],
+  spans: readonly Span[],
+): Reason {
+  return { about, by, params: { weekday: weekdayNameOf(cell.day), ...params }, spans };
+}
+
+function primerReason({ week }: WeekDays, cell: DayCell): Reason {
+  const event = week.cells.find((one) => one.day > cell.day && one.competition !== undefined)?.competition;
+  const spans = event === undefined ? [] : [event.span];
+  return dayReason('day', 'last-week', cell, event === undefined ? {} : { event: event.name }, spans);
+}
+
+function chosenReason(days: WeekDays, cell: DayCell, told: UseTold): Reason {
+  const written = days.written?.find((day) => day.cell === cell);
+  if (written !== undefined) {
+    return dayReason(told.about, 'programme', cell, { programme: written.use.programme.id }, [written.written.span]);
+  }
+  const place = cell.day - days.week.starts;
+  if (told.wasPublished(cell.day)) return dayReason(told.about, 'published', cell, {}, []);
+  if (includesDay(told.pattern, place)) return dayReason(told.about, 'pattern', cell, {}, []);
+  return onlyWay(told, cell) ?? leftReason(days, cell, told) ?? dayReason(told.about, 'least-cost', cell, {}, []);
+}
+
+/** Where the week leaves no choice. */
+function onlyWay({ about, use, chosen }: UseTold, cell: DayCell): Reason | undefined {
+  const open = countDays(use.days);
+  const held = countDays(chosen);
+  if (open <= held) return dayReason(about, 'open-days', cell, { open }, []);
+  const ways = listSpacedSets(use.days, use.apart).filter((set) => countDays(set) === held).length;
+  if (ways > 1) return undefined;
+  const by = about === 'day' ? 'session-spacing' : 'lift-spacing';
+  return dayReason(about, by, cell, { open, apart: use.apart }, []);
+}
+
+/** Why a day of the week before was left: the first of its days that isn't open. */
+function leftReason(days: WeekDays, cell: DayCell, { about, use, chosen, pattern }: UseTold): Reason | undefined {
+  const shut = pattern & ~chosen & ~use.days;
+  if (shut === NO_DAYS) return undefined;
+  const left = days.week.cells[firstDay(shut)];
+  if (left === undefined) return undefined;
+  const params = { instead: weekdayNameOf(left.day), ...(left.barred === undefined ? {} : { barred: left.barred }) };
+  return dayReason(about, 'open-days', cell, params, left.barredBy === undefined ? [] : [left.barredBy]);
+}
+
+function demandReason(demand: NonNullable<PlacedSession['demand']>): Reason {
+  return {
+    about: 'drops',
+    by: 'fast-spacing',
+    params: { next: demand.kind, on: isoDate(demand.day) },
+    spans: demand.competition === undefined ? [] : [demand.competition.span],
+  };
+}
+
+function lightReason(light: NonNullable<PlacedSession['light']>): Reason {
+  const { by, days } = light;
+  if (light.by === 'test-fresh') return { about: 'heavy', by, params: { days }, spans: [light.test.span] };
+  return { about: 'heavy', by, params: { days, event: light.competition.name }, spans: [light.competition.span] };
+}
+
+/** Reasons of the week itself: how many lift sessions it should have, and what kept sessions out. */
+export function weekReasons(days: WeekDays, placed: PlacedWeek): readonly Reason[] {
+  const { jumps, lifts } = days.toPlace;
+  const reasons: Reason[] = [liftCountReason(days, placed)];
+  if (countDays(placed.lifts) < lifts.wanted) reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts, placed.lifts));
+  if (days.written === undefined && countDays(placed.jumps) < jumps.wanted) {
+    reasons.push(fewerReason('sessions', 'session-spacing', jumps, placed.jumps));
+  }
+  return reasons;
+}
+
+function liftCountReason(days: WeekDays, placed: PlacedWeek): Reason {
+  const wanted = liftsWanted(days);
+  return {
+    about: 'lift-sessions',
+    by: liftCountBy(days),
+    params: { wanted, held: countDays(placed.lifts) },
+    spans: days.written?.slice(0, 1).map((day) => day.use.span) ?? [],
+  };
+}
+
+function liftCountBy(days: WeekDays): string {
+  if (days.written !== undefined) return 'programme';
+  if (days.kind.kind === 'transition' || days.kind.kind === 'empty') return days.kind.kind;
+  if (days.crowded && liftsWanted({ ...days, crowded: false }) > days.rules.crowdedLifts) return 'congested-week';
+  return days.phase.liftSessions < days.rules.leastLifts ? 'strength-always' : days.phase.id;
+}
+
+function fewerReason(about: string, spacing: string, use: UseOfWeek, chosen: DaySet): Reason {
+  const open = countDays(use.days);
+  return {
+    about,
+    by: open < use.wanted ? 'open-days' : spacing,
+    params: { wanted: use.wanted, held: daysOf(chosen).length, open, apart: use.apart },
+    spans: [],
+  };
+}

@@ -1,0 +1,39 @@
+// Whether lower-body lifting may be heavy on a day, and what keeps it light: a competition in the days after (S7, S12), a
+// test beside it, or a peak that has passed in the same week, behind which nothing heavy serves anything. Called by
+// week-days.ts for the choice and by sessions.ts for the reason.
+
+import type { Competition, TestDay } from '../../plan/types.ts';
+import type { DayCell, WeekCells } from '../types.ts';
+import type { DayRules } from './day-rules.ts';
+import { findCell } from './season-days.ts';
+import type { SeasonDays } from './season-days.ts';
+
+export type LightCause =
+  | { readonly by: 'lift-event-gap' | 'after-peak'; readonly competition: Competition; readonly days: number }
+  | { readonly by: 'test-fresh'; readonly test: TestDay; readonly days: number };
+
+/** What keeps lower-body lifting light on a day, or undefined where it may be heavy. `days` from the one to the other. */
+export function findLightCause(
+  season: SeasonDays,
+  rules: DayRules,
+  week: WeekCells,
+  cell: DayCell,
+): LightCause | undefined {
+  for (const competition of season.competitions) {
+    const days = competition.range.from - cell.day;
+    const gap = competition.prepare === 'peak' ? rules.liftGapPeak : rules.liftGapMatch;
+    if (days >= 0 && days <= gap) return { by: 'lift-event-gap', competition, days };
+    if (days < 0 && competition.prepare === 'peak' && competition.range.from >= week.starts) {
+      return { by: 'after-peak', competition, days: -days };
+    }
+  }
+  return findTestBeside(season, rules, cell);
+}
+
+function findTestBeside(season: SeasonDays, rules: DayRules, cell: DayCell): LightCause | undefined {
+  for (let days = 0; days < rules.testApart; days += 1) {
+    const test = findCell(season, cell.day + days)?.test ?? findCell(season, cell.day - days)?.test;
+    if (test !== undefined) return { by: 'test-fresh', test, days };
+  }
+  return undefined;
+}

@@ -1,0 +1,94 @@
+// What the choice of days has to know of one athlete's season, looked up once: rules by week, competitions, matches that
+// crowd together, hard days, programmes and pins. Made by ../days.ts and read by the other files of this folder.
+
+import { appliesTo, overlap } from '../../plan/applies.ts';
+import { ruleBook } from '../../plan/rule-book.ts';
+import type { Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
+import type { Day } from '../../util/days.ts';
+import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
+import { crowdedStretches } from './crowded-matches.ts';
+import { dayRules } from './day-rules.ts';
+import type { DayRules } from './day-rules.ts';
+import { DAYS_A_WEEK } from './day-sets.ts';
+import { programmeUses } from './programme-days.ts';
+
+export interface DaysInput {
+  readonly grid: AthleteGrid;
+  readonly phases: AthletePhases;
+  readonly kinds: readonly KindWeek[];
+  readonly contacts: readonly ContactsWeek[];
+}
+
+/** What stood on a day of the sheets that were handed out. */
+export interface PublishedDay {
+  readonly jumps: boolean;
+  readonly lifts: boolean;
+}
+
+/** Of each athlete, by id: the days that had a session. */
+export type Published = ReadonlyMap<string, ReadonlyMap<Day, PublishedDay>>;
+
+export interface SeasonDays extends DaysInput {
+  readonly plan: Plan;
+  readonly published: ReadonlyMap<Day, PublishedDay>;
+  /** By week. */
+  readonly rules: readonly DayRules[];
+  readonly competitions: readonly Competition[];
+  readonly stretches: readonly DayRange[];
+  readonly uses: readonly ProgrammeUse[];
+  /** Pins that name days. */
+  readonly dayPins: readonly Pin[];
+}
+
+const NO_DAYS_PUBLISHED: ReadonlyMap<Day, PublishedDay> = new Map();
+
+export function seasonDays(plan: Plan, input: DaysInput, published: Published): SeasonDays {
+  const { athlete, weeks } = input.grid;
+  const rules = dayRules(ruleBook(plan, athlete), athlete, weeks.map(weekRange));
+  return {
+    ...input,
+    plan,
+    published: published.get(athlete.id) ?? NO_DAYS_PUBLISHED,
+    rules,
+    competitions: plan.competitions.filter((competition) => appliesTo(competition.who, athlete)),
+    stretches: crowdedStretches(weeks, rules),
+    uses: programmeUses(plan, athlete),
+    dayPins: plan.pins.filter(
+      (pin) => pin.effects.some((effect) => effect.kind === 'on') && appliesTo(pin.who, athlete),
+    ),
+  };
+}
+
+export function weekRange(week: WeekCells): DayRange {
+  return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+}
+
+/** The day pins that reach into a week. */
+export function dayPinsIn(season: SeasonDays, week: WeekCells): readonly Pin[] {
+  if (season.dayPins.length === 0) return season.dayPins;
+  return season.dayPins.filter((pin) => overlap(pin.range, weekRange(week)));
+}
+
+export function getRules(season: SeasonDays, week: number): DayRules {
+  const rules = season.rules[week];
+  if (rules === undefined) throw new Error(`no rules for week ${week}`);
+  return rules;
+}
+
+/** The cell of a day, if the season's weeks reach that far. */
+export function findCell(season: SeasonDays, day: Day): DayCell | undefined {
+  const first = season.grid.weeks[0];
+  if (first === undefined || day < first.starts) return undefined;
+  const index = day - first.starts;
+  return season.grid.weeks[Math.floor(index / DAYS_A_WEEK)]?.cells[index % DAYS_A_WEEK];
+}
+
+/** Jumps of a day that no session plans: practice, matches and tests. */
+export function otherJumps(cell: DayCell | undefined): number {
+  return cell === undefined ? 0 : cell.practiceJumps + cell.matchJumps + cell.testContacts;
+}
+
+/** Whether so many other jumps fall on a day that it counts as hard by the rules of a week beside it. */
+export function isHardDay(season: SeasonDays, rules: DayRules, day: Day): boolean {
+  return otherJumps(findCell(season, day)) >= rules.hardJumps;
+}

@@ -1,0 +1,182 @@
+// Turns one week into what the choice of days is made from: the days open for jumps and for lifts, how many of each,
+// which are fixed, and what each would cost. Called by ../days.ts for every week of the season.
+
+import { DAY_PREFERENCES, DAY_STABILITY } from '../../library/days.ts';
+import { getPhase } from '../../library/phases.ts';
+import type { PhaseRow } from '../../library/types.ts';
+import type { Pin, Slot } from '../../plan/types.ts';
+import { weekdayOf } from '../../util/days.ts';
+import { findPrimerDay } from '../grid.ts';
+import type { ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
+import { carriedOver } from './crowded-matches.ts';
+import type { DayRules } from './day-rules.ts';
+import { countDays, DAYS_A_WEEK, includesDay, NO_DAYS } from './day-sets.ts';
+import type { DaySet } from './day-sets.ts';
+import { findLightCause } from './heavy-days.ts';
+import type { WeekToPlace } from './place-days.ts';
+import { writtenDays } from './programme-days.ts';
+import type { WrittenDay } from './programme-days.ts';
+import { dayPinsIn, getRules, isHardDay } from './season-days.ts';
+import type { SeasonDays } from './season-days.ts';
+
+export interface WeekDays {
+  readonly week: WeekCells;
+  readonly kind: KindWeek;
+  readonly phase: PhaseRow;
+  readonly contacts: ContactsWeek;
+  readonly rules: DayRules;
+  /** Days a programme has lines for; undefined in a week without one. */
+  readonly written: readonly WrittenDay[] | undefined;
+  readonly primerDay: DayCell | undefined;
+  /** Pins that name days of this week, whether or not they can be met. */
+  readonly pins: readonly Pin[];
+  /** Match days crowd together. */
+  readonly crowded: boolean;
+  readonly toPlace: WeekToPlace;
+}
+
+/** Everything the choice asks about one week. */
+export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
+  const kind = season.kinds[week.index];
+  const contacts = season.contacts[week.index];
+  const phase = season.phases.weeks[week.index];
+  if (kind === undefined || contacts === undefined || phase === undefined) throw new Error(`no week ${week.index}`);
+  const rules = getRules(season, week.index);
+  const primerDay = contacts.primer ? findPrimerDay(week.cells) : undefined;
+  const written = kind.kind === 'empty' ? undefined : writtenDays(season.plan, season.uses, week);
+  const open = {
+    week,
+    kind,
+    contacts,
+    rules,
+    written,
+    primerDay,
+    phase: getPhase(phase.phase),
+    pins: dayPinsIn(season, week),
+    crowded: rules.crowdedLifts < Infinity && season.stretches.some((stretch) => touches(stretch, week)),
+  };
+  return { ...open, toPlace: toPlace(season, open) };
+}
+
+type OpenWeek = Omit<WeekDays, 'toPlace'>;
+
+function touches(range: { readonly from: number; readonly until: number }, week: WeekCells): boolean {
+  return range.from < week.starts + DAYS_A_WEEK && week.starts <= range.until;
+}
+
+function toPlace(season: SeasonDays, open: OpenWeek): WeekToPlace {
+  const { week, rules, written } = open;
+  const liftDays = openLiftDays(season, open);
+  const fixedLifts = written === undefined ? undefined : writtenSet(week, written, (day) => day.lifts);
+  const heavy = heavyDays(season, open, liftDays | (fixedLifts ?? NO_DAYS));
+  const isPublished = season.published.size > 0 && week.cells.some((cell) => season.published.has(cell.day));
+  return {
+    jumps: jumpsOfWeek(season, open, isPublished),
+    lifts: {
+      days: liftDays,
+      wanted: fixedLifts === undefined ? liftsWanted(open) : countDays(fixedLifts),
+      apart: rules.liftsApart,
+      pinned: NO_DAYS,
+      ...(fixedLifts === undefined ? {} : { fixed: fixedLifts }),
+      dayCosts: week.cells.map(
+        (cell, day) =>
+          (includesDay(heavy, day) ? 0 : DAY_PREFERENCES['light-lift'].cost) +
+          (isPublished && season.published.get(cell.day)?.lifts !== true ? DAY_STABILITY.published.cost : 0),
+      ),
+    },
+    heavy,
+    busy: cellSet(week, isBusy),
+    freeDays: rules.freeDays,
+  };
+}
+
+function jumpsOfWeek(season: SeasonDays, open: OpenWeek, isPublished: boolean): WeekToPlace['jumps'] {
+  const { week, rules, contacts } = open;
+  const days = cellSet(week, (cell) => cell.usable);
+  const fixed = fixedJumps(open);
+  return {
+    days,
+    wanted: contacts.sessions.length,
+    apart: rules.jumpsApart,
+    pinned: days & pinnedDays(open),
+    ...(fixed === undefined ? {} : { fixed }),
+    dayCosts: week.cells.map(
+      (cell) =>
+        besideHardCost(season, open, cell) +
+        (isPublished && season.published.get(cell.day)?.jumps !== true ? DAY_STABILITY.published.cost : 0),
+    ),
+  };
+}
+
+function fixedJumps({ week, written, primerDay }: OpenWeek): DaySet | undefined {
+  if (written !== undefined) return writtenSet(week, written, (day) => day.contacts > 0);
+  return primerDay === undefined ? undefined : cellSet(week, (cell) => cell === primerDay);
+}
+
+/** High-tier drills want fresh legs: a phase that has them keeps its sessions from the eve and the morrow of a hard day. */
+function besideHardCost(season: SeasonDays, { phase, rules }: OpenWeek, cell: DayCell): number {
+  if ((phase.highShareMost ?? 0) === 0 || !cell.usable) return 0;
+  const sides = (isHardDay(season, rules, cell.day - 1) ? 1 : 0) + (isHardDay(season, rules, cell.day + 1) ? 1 : 0);
+  return sides * DAY_PREFERENCES['beside-hard-day'].cost;
+}
+
+/** The days of the week a coach names, whatever stands on them. */
+export function pinnedDays({ week, pins }: Pick<WeekDays, 'week' | 'pins'>): DaySet {
+  return pins.length === 0 ? NO_DAYS : cellSet(week, (cell) => pins.some((pin) => namesDay(pin, cell)));
+}
+
+export function namesDay(pin: Pin, cell: DayCell): boolean {
+  return pin.effects.some((effect) => effect.kind === 'on' && effect.days.includes(weekdayOf(cell.day)));
+}
+
+/** Lift sessions the week should have: the phase's, at least the rule's; none in transition, one among crowded matches. */
+export function liftsWanted({ kind, phase, rules, crowded }: Omit<OpenWeek, 'written'>): number {
+  if (kind.kind === 'transition' || kind.kind === 'empty') return 0;
+  const wanted = Math.max(phase.liftSessions, rules.leastLifts);
+  return crowded ? Math.min(wanted, rules.crowdedLifts) : wanted;
+}
+
+function openLiftDays(season: SeasonDays, { week, rules }: OpenWeek): DaySet {
+  return cellSet(
+    week,
+    (cell) =>
+      cell.barred !== 'rest-pin' &&
+      cell.slots.some(takesLifts) &&
+      !(rules.crowdedLifts < Infinity && liftedBefore(season, week, cell)),
+  );
+}
+
+export function takesLifts(slot: Slot): boolean {
+  return slot.use !== 'jumps';
+}
+
+/** The lift of a stretch that began in the week before stands there, if it can. */
+function liftedBefore(season: SeasonDays, week: WeekCells, cell: DayCell): boolean {
+  if (!carriedOver(season.stretches, week.starts, cell.day)) return false;
+  const before = season.grid.weeks[week.index - 1];
+  return before !== undefined && before.cells.some((one) => carriedOver(season.stretches, week.starts, one.day) && one.slots.some(takesLifts));
+}
+
+function heavyDays(season: SeasonDays, { week, rules }: OpenWeek, lifts: DaySet): DaySet {
+  let set = NO_DAYS;
+  week.cells.forEach((cell, day) => {
+    if (includesDay(lifts, day) && findLightCause(season, rules, week, cell) === undefined) set |= 1 << day;
+  });
+  return set;
+}
+
+function isBusy(cell: DayCell): boolean {
+  return cell.practiceJumps > 0 || cell.competition !== undefined || cell.test !== undefined;
+}
+
+function writtenSet(week: WeekCells, written: readonly WrittenDay[], test: (day: WrittenDay) => boolean): DaySet {
+  return cellSet(week, (cell) => written.some((day) => day.cell === cell && day.open && test(day)));
+}
+
+function cellSet(week: WeekCells, test: (cell: DayCell) => boolean): DaySet {
+  let set = NO_DAYS;
+  week.cells.forEach((cell, day) => {
+    if (test(cell)) set |= 1 << day;
+  });
+  return set;
+}
