@@ -124,6 +124,8 @@ export interface ScheduledSession {
   /** Whether drops and high-tier fast drills may stand here (nothing demanding in the days after). */
   readonly dropsAllowed: boolean;
   readonly primer: boolean;
+  /** Its lifting is kept short: match days crowd together. */
+  readonly shortLift?: boolean;
   readonly reasons: readonly Reason[];
 }
 

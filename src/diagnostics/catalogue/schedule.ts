@@ -29,4 +29,75 @@ export const scheduleEntries = {
     message: ({ athlete, week, peak }: { athlete: string; week: string; peak: string }) =>
       `${athlete} is still on the way back in the week of ${week}, so there is no taper for ${peak}`,
   },
+  'schedule/pinned-day-barred': {
+    severity: 'error',
+    summary: 'a pinned day on which no jump session can stand',
+    explanation:
+      'A pin with `on:` says on which days the jump sessions of a week stand. On this day the athlete has no slot for jumps, or a rule keeps it free: the days before a competition, the day after one, a test, a rest. Name another day, open a slot, or waive the rule with a reason.',
+    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: friday, because: late shift }]    # no slot on friday',
+    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: thursday, because: late shift }]',
+    message: ({ athlete, day, date, why, weeks }: { athlete: string; day: string; date: string; why: string; weeks: number }) =>
+      `${day} ${date} is pinned for the jumps of ${athlete}, and no jump session can stand there: ${barredWords(why)}${inMoreWeeks(weeks)}`,
+    help: () => 'name a day with an open slot for jumps, or add a slot',
+  },
+  'schedule/pinned-day-not-held': {
+    severity: 'error',
+    summary: 'a pinned day that is left without a session',
+    explanation:
+      'The jump sessions of an athlete stand some days apart, across the turn of a week as well. Where pinned days are closer than that not all of them can be held; nor where a programme written by hand has set the days of the week. Pin days further apart, or waive session-spacing with a reason.',
+    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, wednesday], because: late shift }]',
+    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, thursday], because: late shift }]',
+    message: ({ athlete, day, date, apart, written, weeks }: {
+      athlete: string; day: string; date: string; apart: number; written: boolean; weeks: number;
+    }) =>
+      `${day} ${date} is pinned for the jumps of ${athlete}, and holds none: ${
+        written ? 'a programme sets the days of that week' : `it is less than ${String(apart)} days from another session`
+      }${inMoreWeeks(weeks)}`,
+  },
+  'schedule/programme-day-without-slot': {
+    severity: 'warning',
+    summary: 'a session written by hand on a day without a slot',
+    explanation:
+      'A programme names weekdays, and its sessions stand in the slots of those days. On this day the athlete has no slot, so the session is left out and its contacts are not counted.',
+    bad: 'programmes: { pairs-block: [{ week: 1, wednesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }    # slots on tuesday and thursday only',
+    good: 'programmes: { pairs-block: [{ week: 1, thursday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }',
+    message: ({ athlete, programme, date, day }: { athlete: string; programme: string; date: string; day: string }) =>
+      `${programme} has a session on ${day} ${date}, and ${athlete} has no slot that day`,
+    help: () => 'move the session to a day with a slot, or add a slot',
+  },
+  'schedule/sessions-not-held': {
+    severity: 'error',
+    summary: 'a week whose days do not hold its jump sessions',
+    explanation:
+      'The contacts of this week are shared among more sessions than its days can hold: pins, a rest, or sessions of the weeks beside it leave too few days far enough apart. What can be held is; the sums of the week do not agree until a pin moves or session-spacing is waived with a reason.',
+    bad: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: monday, because: trip }]',
+    good: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: tuesday, because: trip }]',
+    message: ({ athlete, week, wanted, held, apart }: {
+      athlete: string; week: string; wanted: number; held: number; apart: number;
+    }) =>
+      `the week of ${week} has ${String(wanted)} jump sessions for ${athlete}, and its days hold ${String(held)}, ${String(apart)} days apart`,
+  },
 } as const satisfies Entries;
+
+const BARRED_WORDS: Readonly<Record<string, string>> = {
+  'no-slot': 'there is no slot that day',
+  closed: 'the place is closed',
+  away: 'the athlete is away',
+  'out-of-season': 'it lies outside the season',
+  competition: 'there is a competition',
+  'event-gap': 'a competition is too near',
+  'after-peak': 'the peak of the season has passed',
+  'after-event': 'it is the day after a competition',
+  test: 'there is a test',
+  'rest-pin': 'it is pinned as a rest',
+  'lifts-only': 'its slots are for lifts only',
+  congested: 'match days crowd together',
+};
+
+function barredWords(why: string): string {
+  return BARRED_WORDS[why] ?? why;
+}
+
+function inMoreWeeks(weeks: number): string {
+  return weeks > 1 ? ` (and so in ${String(weeks - 1)} more weeks)` : '';
+}
