@@ -4,6 +4,15 @@
 import type { Entries } from '../entry.ts';
 
 export const yamlEntries = {
+  'yaml/more': {
+    severity: 'error',
+    summary: 'more mistakes in a file than are shown',
+    explanation: 'After a hundred mistakes the rest of a file is not looked at: mostly it is another kind of file, or one slip near its top spoils all that follows.',
+    bad: 'a file that is no YAML at all',
+    good: 'footfall: 1',
+    message: ({ most }: { most: number }) => `this file has more mistakes than the first ${String(most)}, which are shown`,
+    help: () => 'mend the first ones and try again',
+  },
   'yaml/tab-indent': {
     severity: 'error',
     summary: 'a tab for indentation',
@@ -11,7 +20,8 @@ export const yamlEntries = {
       'In YAML a line belongs to the one above by the number of spaces before it. Tabs are not allowed there, because nobody can say how many spaces a tab is.',
     bad: 'season:\n\ttitle: Spring',
     good: 'season:\n  title: Spring',
-    message: () => 'this line is indented with a tab',
+    message: ({ lines }: { lines: number }) =>
+      lines === 1 ? 'this line is indented with a tab' : `${String(lines)} lines are indented with tabs, the first one here`,
     label: () => 'a tab',
     help: () => 'indent with spaces, two for each level; most editors can turn tabs into spaces',
   },
@@ -39,7 +49,7 @@ export const yamlEntries = {
     severity: 'error',
     summary: 'a closing bracket nothing opened',
     explanation: 'A `]` or `}` closes a bracket that was opened before. Here none is open. In a text it needs quotes.',
-    bad: 'files: squad/*.yaml]',
+    bad: 'files: [squad/*.yaml]]',
     good: 'files: [squad/*.yaml]',
     message: ({ found }: { found: string }) => `there is a ${found} here, and nothing that it closes`,
   },
@@ -71,6 +81,26 @@ export const yamlEntries = {
     message: () => 'a key and a colon are wanted here',
     help: () => 'write `key: value`, with a space behind the colon',
   },
+  'yaml/missing-space': {
+    severity: 'error',
+    summary: 'a colon without a space behind it',
+    explanation:
+      'Only a colon with a space behind it ends a key, so that times and addresses need no quotes. Without the space the whole line is one text.',
+    bad: 'season:\n  title:Spring\n  starts: 2027-01-04',
+    good: 'season:\n  title: Spring\n  starts: 2027-01-04',
+    message: ({ key }: { key: string }) => `a space is missing behind the colon of "${key}"`,
+    help: () => 'write `key: value`, with a space behind the colon',
+  },
+  'yaml/key-under-value': {
+    severity: 'error',
+    summary: 'a key indented under a line that has a value',
+    explanation:
+      'A key has either a value on its line or a group indented under it. Here the line above has its value already. Give this line the indentation of the one above, or move that value.',
+    bad: 'mira:\n  squad: seniors\n    mass: 68 kg',
+    good: 'mira:\n  squad: seniors\n  mass: 68 kg',
+    message: () => 'this key is indented under a line that already has a value',
+    help: () => 'give it as many spaces as the key above',
+  },
   'yaml/colon-in-text': {
     severity: 'error',
     summary: 'a colon inside a text without quotes',
@@ -100,6 +130,16 @@ export const yamlEntries = {
     good: 'slots:\n  - { day: tuesday, minutes: 75 }\n  - { day: thursday, minutes: 75 }',
     message: () => 'list items and keys are mixed in one group here',
     help: () => 'begin every item of a list with `- `, and every key of a group without it',
+  },
+  'yaml/item-in-text': {
+    severity: 'error',
+    summary: 'a list item that is read as part of a text',
+    explanation:
+      'A line indented further than a text continues the text, even if it begins with a dash. Items of one list have their dashes in the same column; a text with dashes in it needs quotes.',
+    bad: 'files:\n  - drills.yaml\n    - lifts.yaml',
+    good: 'files:\n  - drills.yaml\n  - lifts.yaml',
+    message: () => 'this line is indented under a text, and its dash is read as part of that text',
+    help: () => 'put the dash in the column of the other items, or the whole text in quotes',
   },
   'yaml/list-on-key-line': {
     severity: 'error',

@@ -1,0 +1,76 @@
+// The file system as the readers ask for it. The only file of footfall that reads files; made once by the command line
+// and handed down. What the system refuses comes back as an answer in words, never as an exception.
+
+import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import type { Dirent } from 'node:fs';
+import type { Answer, FileHost, FileKind, FileState, FolderEntry } from '../read/file-host.ts';
+
+/** The real file system; paths relative to the working directory. */
+export const fileSystem: FileHost = {
+  stat: (path) => stateOf(path),
+  readFile: (path) => answer(() => readFileSync(path)),
+  list: (path) => answer(() => readdirSync(path, { withFileTypes: true }).map((entry) => folderEntry(entry))),
+  realPath: (path) => answer(() => withForwardSlashes(realpathSync(path))),
+};
+
+const stateOf = (path: string): FileState => {
+  try {
+    const stats = statSync(path);
+    return { kind: kindOf(stats), bytes: stats.size };
+  } catch (error) {
+    const code = codeOf(error);
+    return code === 'EACCES' || code === 'EPERM' ? { kind: 'denied', reason: reasonOf(error) } : missingOrLink(path);
+  }
+};
+
+/** A link that leads nowhere, or in a circle, is something and can't be read. */
+const missingOrLink = (path: string): FileState => {
+  try {
+    return lstatSync(path).isSymbolicLink()
+      ? { kind: 'denied', reason: 'the link leads nowhere' }
+      : { kind: 'missing' };
+  } catch {
+    return { kind: 'missing' };
+  }
+};
+
+interface Kinds {
+  readonly isFile: () => boolean;
+  readonly isDirectory: () => boolean;
+}
+
+const kindOf = (stats: Kinds): FileKind => (stats.isFile() ? 'file' : stats.isDirectory() ? 'folder' : 'other');
+
+const folderEntry = (entry: Dirent): FolderEntry => ({
+  name: entry.name,
+  kind: entry.isSymbolicLink() ? 'link' : kindOf(entry),
+});
+
+const withForwardSlashes = (path: string): string => (path.includes('\\') ? path.replaceAll('\\', '/') : path);
+
+const answer = <T>(ask: () => T): Answer<T> => {
+  try {
+    return { ok: true, value: ask() };
+  } catch (error) {
+    return { ok: false, reason: reasonOf(error) };
+  }
+};
+
+const codeOf = (error: unknown): string =>
+  error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
+
+const reasons: Readonly<Record<string, string>> = {
+  EACCES: 'permission denied',
+  EPERM: 'permission denied',
+  ENOENT: 'it is not there',
+  ENOTDIR: 'a part of the path is not a folder',
+  EISDIR: 'it is a folder',
+  EMFILE: 'too many files are open',
+  ENFILE: 'too many files are open',
+  EBUSY: 'another program holds it',
+  ELOOP: 'its links lead in a circle',
+  ENAMETOOLONG: 'the path is too long',
+  EIO: 'the disk reports an error',
+};
+
+const reasonOf = (error: unknown): string => reasons[codeOf(error)] ?? 'the system refuses it';

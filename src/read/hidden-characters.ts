@@ -1,0 +1,104 @@
+// Characters that look like others or like nothing: found before a text is parsed, reported at their place, and
+// replaced for the parser by what they were taken for, so that one of them doesn't bring ten other problems with it.
+// No-break spaces and the like are left alone inside quotes, text blocks and comments, where a coach may mean them.
+
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import type { SourceFile, Span } from '../source/types.ts';
+
+/** Spaces that are not the space, by code. */
+const spaces: ReadonlyMap<number, string> = new Map([
+  [0x00a0, 'no-break space'],
+  [0x1680, 'space of another script'],
+  ...[0x2000, 0x2001, 0x2002, 0x2003, 0x2004, 0x2005, 0x2006, 0x2007, 0x2008, 0x2009, 0x200a].map(
+    (code) => [code, 'space of a fixed width'] as const,
+  ),
+  [0x202f, 'narrow no-break space'],
+  [0x205f, 'space of a fixed width'],
+  [0x3000, 'wide space'],
+]);
+
+const invisible: ReadonlyMap<number, string> = new Map([
+  [0x0085, 'line separator'],
+  [0x00ad, 'soft hyphen'],
+  [0x200b, 'zero-width space'],
+  [0x2028, 'line separator'],
+  [0x2029, 'paragraph separator'],
+  [0x2060, 'word joiner'],
+  [0xfeff, 'byte order mark'],
+  ...[0x200e, 0x200f, 0x202a, 0x202b, 0x202c, 0x202d, 0x202e, 0x2066, 0x2067, 0x2068, 0x2069].map(
+    (code) => [code, 'mark of the writing direction'] as const,
+  ),
+]);
+
+const hiddenCharacter =
+  /[\u0085\u00A0\u00AD\u1680\u2000-\u200B\u200E\u200F\u2028-\u202F\u205F\u2060\u2066-\u2069\u3000\uFEFF]/gu;
+const controlCharacter = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
+
+/** Problems of one kind in one file that are shown. */
+const mostShown = 100;
+
+export interface CleanText {
+  /** As long as the text it was made of. */
+  readonly text: string;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Control characters to spaces, carriage returns alone to line ends; each problem is reported. */
+export const withoutControls = (file: SourceFile): CleanText => {
+  const diagnostics: Diagnostic[] = [];
+  let text = file.text;
+  const returns = loneReturns(text);
+  const [first] = returns;
+  if (first !== undefined) {
+    const params = { count: returns.length };
+    diagnostics.push(problem('source/lone-carriage-return', { params, span: spanAt(file, first) }));
+    text = text.replaceAll(/\r(?!\n)/gu, '\n');
+  }
+  const controls = offsetsOf(text, controlCharacter);
+  for (const offset of controls.slice(0, mostShown)) {
+    const params = { character: codeName(text.charCodeAt(offset)) };
+    diagnostics.push(problem('source/control-character', { params, span: spanAt(file, offset) }));
+  }
+  if (controls.length > 0) text = text.replaceAll(controlCharacter, ' ');
+  return { text, diagnostics };
+};
+
+const loneReturns = (text: string): readonly number[] => (text.includes('\r') ? offsetsOf(text, /\r(?!\n)/gu) : []);
+
+const offsetsOf = (text: string, pattern: RegExp): readonly number[] => Array.from(text.matchAll(pattern), ({ index }) => index);
+
+const spanAt = (file: SourceFile, offset: number): Span => ({ file: file.path, start: offset, end: offset + 1 });
+
+const codeName = (code: number): string => `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
+
+export const hasHidden = (text: string): boolean => text.search(hiddenCharacter) !== -1;
+
+/** Stretches of a text, such as its tokens, in their order. */
+export type Ranges = Iterable<{ readonly start: number; readonly end: number }>;
+
+/** Hidden characters inside these stretches to spaces, the first of each stretch reported. */
+export const withoutHidden = (file: SourceFile, text: string, ranges: Ranges): CleanText => {
+  const diagnostics: Diagnostic[] = [];
+  const pieces: string[] = [];
+  let done = 0;
+  for (const { start, end } of ranges) {
+    const stretch = text.slice(start, end);
+    const at = stretch.search(hiddenCharacter);
+    if (at === -1) continue;
+    if (diagnostics.length < mostShown) diagnostics.push(hiddenProblem(file, text, start + at));
+    pieces.push(text.slice(done, start), stretch.replaceAll(hiddenCharacter, ' '));
+    done = end;
+  }
+  return { text: pieces.join('') + text.slice(done), diagnostics };
+};
+
+const hiddenProblem = (file: SourceFile, text: string, offset: number): Diagnostic => {
+  const code = text.charCodeAt(offset);
+  const character = codeName(code);
+  const span = spanAt(file, offset);
+  const space = spaces.get(code);
+  return space === undefined
+    ? problem('source/invisible-character', { params: { name: invisible.get(code) ?? 'character', character }, span })
+    : problem('source/no-break-space', { params: { name: space, character }, span });
+};

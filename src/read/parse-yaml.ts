@@ -1,0 +1,78 @@
+// The text of a YAML file to located nodes. Called by read-plan for every YAML file. A file with any mistake in it comes
+// back without a node, with all its mistakes: what is read of a broken file would only bring false ones.
+
+import { hasErrors } from '../diagnostics/collector.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { SourceFile } from '../source/types.ts';
+import { hasHidden, withoutControls, withoutHidden } from './hidden-characters.ts';
+import { documentNode } from './yaml-block.ts';
+import { advance, inWords, report, spanOf, startParse, textAt } from './yaml-parse-state.ts';
+import type { ParseState } from './yaml-parse-state.ts';
+import { tokenStream } from './yaml-tokens.ts';
+import type { Token } from './yaml-tokens.ts';
+import type { Node } from './types.ts';
+
+/**
+ * The root of a file's only document; a null scalar if there is nothing in it but comments, undefined if it has
+ * mistakes. Takes time in proportion to the text.
+ */
+export const parseYaml = (file: SourceFile): Staged<Node | undefined> => {
+  const sound = withoutControls(file);
+  const clean = hasHidden(sound.text)
+    ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
+    : { text: sound.text, diagnostics: [] };
+  const tokens = tokenStream(clean.text);
+  const state = startParse(file.path, clean.text, tokens);
+  skipDirectives(state);
+  const root = documentNode(state);
+  refuseFurtherDocuments(state);
+  const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...state.diagnostics, ...lexicalProblems(state)];
+  return { value: hasErrors(diagnostics) ? undefined : root, diagnostics };
+};
+
+const skipDirectives = (state: ParseState): void => {
+  while (state.current.kind === 'directive') {
+    const token = advance(state);
+    const found = textAt(state, token);
+    if (/^%YAML\s+1\.2$/u.test(found)) continue;
+    report(state, 'yaml/directive', { params: { found }, span: spanOf(state, token) });
+  }
+  if (state.current.kind !== 'document-start') return;
+  advance(state);
+  const { current } = state;
+  if (current.first || current.kind === 'end') return;
+  const help = 'begin on the line below ---, or leave the --- out';
+  report(state, 'yaml/syntax', { params: { found: inWords(state, current) }, span: spanOf(state, current), help });
+};
+
+const refuseFurtherDocuments = (state: ParseState): void => {
+  while (state.current.kind === 'document-end') advance(state);
+  if (state.current.kind === 'end') return;
+  report(state, 'yaml/several-documents', { span: spanOf(state, state.current) });
+};
+
+const lexicalProblems = ({ path, tokens }: ParseState): readonly Diagnostic[] => {
+  const diagnostics: Diagnostic[] = [];
+  const [firstTab] = tokens.tabs;
+  if (firstTab !== undefined) {
+    const span = { file: path, start: firstTab, end: firstTab + 1 };
+    diagnostics.push(problem('yaml/tab-indent', { params: { lines: tokens.tabs.length }, span }));
+  }
+  for (const offset of tokens.touchingComments.slice(0, 1)) {
+    const span = { file: path, start: offset, end: offset + 1 };
+    const help = 'put a space before the # of a comment';
+    diagnostics.push(problem('yaml/syntax', { params: { found: '"#"' }, span, help }));
+  }
+  return diagnostics;
+};
+
+/** The tokens in which a hidden character can't be meant. */
+const unquotedTokens = function* (text: string): Generator<Token> {
+  const { next } = tokenStream(text);
+  for (let token = next(); token.kind !== 'end'; token = next()) {
+    const { kind } = token;
+    if (kind !== 'single-quoted' && kind !== 'double-quoted' && kind !== 'block-text') yield token;
+  }
+};
+

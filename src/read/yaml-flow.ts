@@ -1,0 +1,217 @@
+// Lists and groups in brackets. Called by the block parser at an opening bracket; leaves the cursor behind the closing
+// one. A mistake is reported once and the bracket read on as well as it goes; a bracket that isn't closed is given up.
+
+import { aliasedNode, keepAnchor } from './yaml-alias.ts';
+import { addEntry } from './yaml-entries.ts';
+import type { EntryList } from './yaml-entries.ts';
+import { advance, emptyNode, enterLevel, isAtEnd, isScalar, leaveLevel, report, spanOf, textAt } from './yaml-parse-state.ts';
+import type { ParseState, Range } from './yaml-parse-state.ts';
+import { takeProperties } from './yaml-properties.ts';
+import { scalarNode, unexpected } from './yaml-scalar.ts';
+import type { Token } from './yaml-tokens.ts';
+import type { MapNode, Node, SequenceNode } from './types.ts';
+
+/** The list or group that opens at the cursor. */
+export const flowCollection = (state: ParseState): MapNode | SequenceNode => {
+  const open = state.current;
+  if (!enterLevel(state, open)) return { kind: 'sequence', span: spanOf(state, open), items: [] };
+  advance(state);
+  const node = open.kind === 'open-map' ? flowMap(state, open) : flowList(state, open);
+  leaveLevel(state);
+  return node;
+};
+
+const flowMap = (state: ParseState, open: Token): MapNode => {
+  const list: EntryList = { entries: [], seen: new Map() };
+  const end = readItems(state, open, () => {
+    flowEntry(state, list);
+  });
+  return { kind: 'map', span: spanOf(state, { start: open.start, end }), entries: list.entries };
+};
+
+const flowList = (state: ParseState, open: Token): SequenceNode => {
+  const items: Node[] = [];
+  const end = readItems(state, open, () => {
+    items.push(flowItem(state));
+  });
+  return { kind: 'sequence', span: spanOf(state, { start: open.start, end }), items };
+};
+
+/** Reads items and their commas up to the closing bracket; returns the offset behind it. */
+const readItems = (state: ParseState, open: Token, readItem: () => void): number => {
+  let itemWanted = true;
+  for (;;) {
+    if (state.broken || state.stopped) return state.previous?.end ?? open.end;
+    const { current } = state;
+    if (current.kind === 'close-map' || current.kind === 'close-list') return close(state, open);
+    if (current.kind === 'flow-break' || isAtEnd(state)) return giveUp(state, open);
+    if (current.kind === 'comma') {
+      if (itemWanted) report(state, 'yaml/extra-comma', { span: spanOf(state, current) });
+      itemWanted = true;
+      advance(state);
+      continue;
+    }
+    if (!itemWanted) report(state, 'yaml/missing-comma', { span: spanOf(state, firstLineOf(current)) });
+    itemWanted = false;
+    const before = state.current;
+    readItem();
+    if (state.current === before) advance(state);
+  }
+};
+
+const firstLineOf = (token: Token): Range =>
+  token.line === token.endLine ? token : { start: token.start, end: token.start + 1 };
+
+const bracketsOf = ({ kind }: Token): { readonly open: string; readonly close: string } =>
+  kind === 'open-map' ? { open: '{', close: '}' } : { open: '[', close: ']' };
+
+const close = (state: ParseState, open: Token): number => {
+  const { current } = state;
+  if ((open.kind === 'open-map') === (current.kind === 'close-map')) return advance(state).end;
+  const related = [{ span: spanOf(state, current), message: `${textAt(state, current)} stands here instead` }];
+  report(state, 'yaml/unclosed-bracket', { params: bracketsOf(open), span: spanOf(state, open), related });
+  state.broken = true;
+  return current.start;
+};
+
+const giveUp = (state: ParseState, open: Token): number => {
+  report(state, 'yaml/unclosed-bracket', { params: bracketsOf(open), span: spanOf(state, open) });
+  if (state.current.kind === 'flow-break') advance(state);
+  state.broken = true;
+  return state.previous?.end ?? open.end;
+};
+
+const flowEntry = (state: ParseState, list: EntryList): void => {
+  const key = state.current;
+  if (!isScalar(key)) {
+    refuseKey(state);
+    return;
+  }
+  advance(state);
+  if (state.current.kind !== 'colon') {
+    reportKeyWithoutColon(state, key);
+    return;
+  }
+  const colon = advance(state);
+  if (colon.line !== key.endLine) reportColonBelow(state, colon);
+  addEntry(state, list, key, flowValue(state, colon));
+};
+
+const reportColonBelow = (state: ParseState, colon: Token): void => {
+  report(state, 'yaml/long-key', { span: spanOf(state, colon), help: 'write the colon on the line of its key' });
+};
+
+const reportKeyWithoutColon = (state: ParseState, key: Token): void => {
+  const text = textAt(state, key);
+  const glued = /^([\w-]+):\S/u.exec(text)?.[1];
+  scalarNode(state, key);
+  if (state.broken) return;
+  if (glued !== undefined && key.kind === 'plain') {
+    report(state, 'yaml/missing-space', { params: { key: glued }, span: spanOf(state, firstLineOf(key)) });
+  } else {
+    const help = 'in { } write `key: value`; a list is written in [ ]';
+    report(state, 'yaml/missing-colon', { span: spanOf(state, firstLineOf(key)), help });
+  }
+};
+
+const refuseKey = (state: ParseState): void => {
+  const { current } = state;
+  const found = notKeys[current.kind];
+  if (current.kind === 'item') {
+    reportBlockForm(state, current);
+  } else if (found === undefined) {
+    unexpected(state, current);
+  } else {
+    report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, current) });
+  }
+  if (current.kind === 'open-list' || current.kind === 'open-map') flowCollection(state);
+  else advance(state);
+  if (state.current.kind === 'colon') flowValue(state, advance(state));
+};
+
+const notKeys: Readonly<Record<string, string>> = {
+  'open-list': 'a list',
+  'open-map': 'a group',
+  'explicit-key': 'marked with ?',
+  colon: 'nothing',
+  alias: 'an alias',
+  anchor: 'an anchor',
+  tag: 'a tag',
+};
+
+const reportBlockForm = (state: ParseState, token: Token): void => {
+  report(state, 'yaml/block-in-brackets', { span: spanOf(state, token) });
+};
+
+/** What stands behind a colon; nothing at all is a value too. */
+const flowValue = (state: ParseState, colon: Token): Node => {
+  const { kind } = state.current;
+  if (kind === 'comma' || kind === 'close-map' || kind === 'close-list' || kind === 'flow-break' || isAtEnd(state)) {
+    return emptyNode(state, colon.end);
+  }
+  const token = state.current;
+  const node = flowNode(state);
+  if (state.current.kind === 'colon' && !state.broken) reportSecondColon(state, token);
+  return node;
+};
+
+/** `{ day: tuesday minutes: 75 }` reads as a value "tuesday minutes" with a colon behind it. */
+const reportSecondColon = (state: ParseState, value: Token): void => {
+  const lastWord = /\s(\S+)$/u.exec(textAt(state, value))?.[1];
+  if (value.kind === 'plain' && lastWord !== undefined) {
+    report(state, 'yaml/missing-comma', { span: spanOf(state, { start: value.end - lastWord.length, end: value.end }) });
+  } else {
+    report(state, 'yaml/colon-in-text', { span: spanOf(state, firstLineOf(value)) });
+  }
+  flowValue(state, advance(state));
+};
+
+/** An item of a list; `key: value` without braces is a group of one. */
+const flowItem = (state: ParseState): Node => {
+  const token = state.current;
+  if (token.kind === 'colon' || token.kind === 'explicit-key') {
+    refuseKey(state);
+    return emptyNode(state, token.start);
+  }
+  if (!isScalar(token)) {
+    const node = flowNode(state);
+    if (state.current.kind === 'colon' && !state.broken) {
+      const found = notKeys[token.kind] ?? 'no word';
+      report(state, 'yaml/key-not-text', { params: { found }, span: node.span });
+      flowValue(state, advance(state));
+    }
+    return node;
+  }
+  advance(state);
+  if (state.current.kind !== 'colon') return scalarNode(state, token);
+  if (!enterLevel(state, token)) return emptyNode(state, token.start);
+  const list: EntryList = { entries: [], seen: new Map() };
+  if (state.current.line !== token.endLine) reportColonBelow(state, state.current);
+  addEntry(state, list, token, flowValue(state, advance(state)));
+  leaveLevel(state);
+  const end = list.entries.at(-1)?.value.span.end ?? token.end;
+  return { kind: 'map', span: spanOf(state, { start: token.start, end }), entries: list.entries };
+};
+
+const flowNode = (state: ParseState): Node => {
+  const anchor = takeProperties(state);
+  const node = bareNode(state);
+  keepAnchor(state, anchor, node);
+  return node;
+};
+
+const bareNode = (state: ParseState): Node => {
+  const token = state.current;
+  if (isScalar(token)) return scalarNode(state, advance(state));
+  if (token.kind === 'alias') return aliasedNode(state, advance(state));
+  if (token.kind === 'open-list' || token.kind === 'open-map') return flowCollection(state);
+  const valueEnds = token.kind === 'comma' || token.kind === 'close-list' || token.kind === 'close-map';
+  if (valueEnds || token.kind === 'flow-break' || isAtEnd(state)) return emptyNode(state, token.start);
+  advance(state);
+  if (token.kind === 'item') {
+    reportBlockForm(state, token);
+    return flowNode(state);
+  }
+  unexpected(state, token);
+  return emptyNode(state, token.start);
+};

@@ -1,0 +1,122 @@
+// What the parts of the YAML parser share while one file is read: the token they are at, where problems go, how deep
+// they are, and what the aliases of the file may still repeat. Lives as long as one parse.
+
+import { problem } from '../diagnostics/problem.ts';
+import type { Code } from '../diagnostics/catalogue.ts';
+import type { Details } from '../diagnostics/problem.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import type { Span } from '../source/types.ts';
+import type { Token, TokenStream } from './yaml-tokens.ts';
+import type { Node, ScalarNode } from './types.ts';
+
+/** Levels of lists and groups in each other; a plan has about ten. */
+export const mostLevels = 60;
+/** Mistakes in one file after which the rest is left unread. */
+export const mostMistakes = 100;
+
+export interface Anchor {
+  readonly node: Node;
+  /** Nodes in it, with all that its own aliases repeat. */
+  readonly weight: number;
+  /** Levels in it. */
+  readonly height: number;
+}
+
+export interface ParseState {
+  readonly path: string;
+  readonly text: string;
+  readonly tokens: TokenStream;
+  readonly diagnostics: Diagnostic[];
+  readonly anchors: Map<string, Anchor>;
+  current: Token;
+  previous: Token | undefined;
+  level: number;
+  /** Nodes repeated by aliases so far. */
+  repeated: number;
+  /** The bracket being read is beyond help: what is left of it is skipped without a word. */
+  broken: boolean;
+  stopped: boolean;
+}
+
+export const startParse = (path: string, text: string, tokens: TokenStream): ParseState => ({
+  path,
+  text,
+  tokens,
+  diagnostics: [],
+  anchors: new Map(),
+  current: tokens.next(),
+  previous: undefined,
+  level: 0,
+  repeated: 0,
+  broken: false,
+  stopped: false,
+});
+
+/** Goes on to the next token and returns the one left behind. */
+export const advance = (state: ParseState): Token => {
+  const left = state.current;
+  state.previous = left;
+  if (!state.stopped) state.current = state.tokens.next();
+  return left;
+};
+
+/** Leaves the rest of the file unread. */
+export const stop = (state: ParseState): void => {
+  state.stopped = true;
+  state.current = { ...state.current, kind: 'end' };
+};
+
+export const report = <C extends Code>(state: ParseState, code: C, details: Details<C>): void => {
+  if (state.stopped) return;
+  const last = state.diagnostics.at(-1);
+  if (last?.code === code && last.span?.start === details.span?.start) return;
+  state.diagnostics.push(problem(code, details));
+  if (state.diagnostics.length < mostMistakes) return;
+  state.diagnostics.push(problem('yaml/more', { params: { most: mostMistakes }, span: details.span }));
+  stop(state);
+};
+
+/** A stretch of the text, such as a token. */
+export interface Range {
+  readonly start: number;
+  readonly end: number;
+}
+
+export const spanOf = (state: ParseState, { start, end }: Range): Span => ({ file: state.path, start, end });
+
+export const textAt = (state: ParseState, { start, end }: Range): string => state.text.slice(start, end);
+
+/** Nothing of the document is left: what follows is the end, or another document. */
+export const isAtEnd = ({ current: { kind } }: ParseState): boolean =>
+  kind === 'end' || kind === 'document-start' || kind === 'document-end';
+
+export const isScalar = ({ kind }: Token): boolean =>
+  kind === 'plain' || kind === 'single-quoted' || kind === 'double-quoted';
+
+/** The value of a key that has none, right behind its colon. */
+export const emptyNode = (state: ParseState, offset: number): ScalarNode => ({
+  kind: 'scalar',
+  span: spanOf(state, { start: offset, end: offset }),
+  text: '',
+  value: null,
+  quoted: false,
+});
+
+/** Enters a level; false, with the problem reported and the rest left unread, if it is one too many. */
+export const enterLevel = (state: ParseState, token: Token): boolean => {
+  state.level += 1;
+  if (state.level <= mostLevels) return true;
+  report(state, 'yaml/too-deep', { params: { most: mostLevels }, span: spanOf(state, token) });
+  stop(state);
+  return false;
+};
+
+export const leaveLevel = (state: ParseState): void => {
+  state.level -= 1;
+};
+
+/** A token in words, for "… cannot stand here". */
+export const inWords = (state: ParseState, token: Token): string => {
+  const text = textAt(state, token).split('\n')[0]?.trim() ?? '';
+  return `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
+};
