@@ -2,7 +2,7 @@
 // their place, and the waivers. Scheduler and audit both read it; what they do with the numbers they each do alone.
 
 import type { Athlete, DayRange, Plan, RuleChange, Waiver } from './types.ts';
-import { getRule } from '../library/rules.ts';
+import { findParameter, getRule } from '../library/rules.ts';
 import type { RuleId } from '../library/rules.ts';
 import { appliesTo, overlap } from './applies.ts';
 
@@ -22,7 +22,7 @@ export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
   const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
   const waivers = plan.waivers.filter((waiver) => appliesTo(waiver.who, athlete) && getRule(waiver.rule).waivable);
   const inForce = (rule: RuleId, range: DayRange): readonly RuleChange[] =>
-    changes.filter((change) => change.rule === rule && overlap(change.range, range));
+    changes.length === 0 ? changes : changes.filter((change) => change.rule === rule && overlap(change.range, range));
   return {
     value: (rule, parameter, range) => parameterValue(rule, parameter, inForce(rule, range)),
     changes: inForce,
@@ -31,8 +31,9 @@ export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
 }
 
 function parameterValue(ruleId: RuleId, name: string, changes: readonly RuleChange[]): number | undefined {
-  const parameter = getRule(ruleId).parameters.find((one) => one.name === name);
+  const parameter = findParameter(ruleId, name);
   if (parameter === undefined) throw new Error(`rule ${ruleId} has no parameter ${name}`);
+  if (changes.length === 0) return parameter.value;
   const written = changes.flatMap((change) => change.parameters.get(name) ?? []);
   if (written.length === 0) return parameter.value;
   return parameter.stricter === 'smaller' ? Math.min(...written) : Math.max(...written);
