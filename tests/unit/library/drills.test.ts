@@ -72,6 +72,22 @@ describe('every drill', () => {
     expect(drill.stop).toMatch(/\.$/);
   });
 
+  it('has no id, nor a family, that a limit would read as another word', () => {
+    const patterns = LIFTS.map((lift) => lift.pattern);
+    const words = new Set<string>([
+      'drops',
+      'single-leg',
+      'fast',
+      'slow',
+      'none',
+      ...DIRECTIONS,
+      ...TIERS,
+      ...patterns,
+    ]);
+    expect(DRILLS.flatMap((drill) => [drill.id, drill.family]).filter((id) => words.has(id))).toEqual([]);
+    expect(LIFTS.map((lift) => lift.id).filter((id) => words.has(id))).toEqual([]);
+  });
+
   it('has words of its own: no two drills share a name or a cue', () => {
     expect(new Set(DRILLS.map((drill) => drill.name)).size).toBe(DRILLS.length);
     expect(new Set(DRILLS.map((drill) => drill.cue)).size).toBe(DRILLS.length);
