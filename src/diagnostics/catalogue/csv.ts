@@ -77,7 +77,7 @@ export const csvEntries = {
     bad: 'id,name,squad\nmira,Keller, Mira,seniors',
     good: 'id,name,squad\nmira,"Keller, Mira",seniors',
     message: ({ found, wanted }: { found: number; wanted: number }) => `this row has ${String(found)} cells, and the first line names ${String(wanted)}`,
-    help: () => 'a text with a comma in it is put in double quotes; an empty cell still has its comma',
+    help: () => 'a text with a comma in it goes in double quotes, a number has a decimal point, an empty cell keeps its comma',
   },
   'csv/unclosed-quote': {
     severity: 'error',

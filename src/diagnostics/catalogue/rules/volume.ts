@@ -1,0 +1,172 @@
+// Findings of the rules of how much: contacts of a session and a week, how they rise, fall and come back.
+// Joined by ../rules.ts.
+
+import type { Entries } from '../../entry.ts';
+import { counted } from './words.ts';
+import type { At, On } from './words.ts';
+
+const contacts = (count: number): string => counted(count, 'contact', 'contacts');
+
+export const volumeFindings = {
+  'rule/session-ceiling': {
+    severity: 'error',
+    summary: 'a session over the ceiling of its level',
+    explanation:
+      'Each level has a number of contacts that no session goes over, and a lower one in season. Lines written by hand and pinned weeks count like the rest. Plan less, spread the week over more sessions, or waive the rule with a reason.',
+    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 20, reps: 8 }] }] }',
+    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 6, reps: 6 }] }] }',
+    message: ({ athlete, date, found, most, level, season }: On & { found: number; most: number; level: string; season: boolean }) =>
+      `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most for ${level} athletes${season ? ' in season' : ''}`,
+    help: ({ most }: { most: number }) => `plan ${most} or fewer, or spread them over more sessions`,
+  },
+  'rule/weekly-rise': {
+    severity: 'warning',
+    summary: 'a week that rises too fast',
+    explanation:
+      'A loading week goes no more than a small step over what the athlete is used to. A bigger step may be waived with a reason; one far over it keeps the week from being written.',
+    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, contacts-a-week: 260, because: camp week }]',
+    good: 'pins: [{ athletes: [mira], week: 2027-03-01, contacts-a-week: 175, because: camp week }]',
+    message: ({ athlete, week, found, most, adapted }: At & { found: number; most: number; adapted: number }) =>
+      `${athlete}, week of ${week}: ${contacts(found)}, and ${most} are the most for somebody used to ${adapted} a week`,
+    help: ({ most }: { most: number }) => `plan ${most} or fewer, or reach the number over more weeks`,
+  },
+  'rule/session-rise': {
+    severity: 'warning',
+    summary: 'a session far bigger than the usual one',
+    explanation:
+      'A single session stays near the sessions an athlete is used to, even where the week as a whole is within its rise; in easy weeks it stays under them. Spread the week over more days.',
+    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday], because: hall free on one day }]',
+    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, thursday], because: hall free on two days }]',
+    message: ({ athlete, date, found, most, usual }: On & { found: number; most: number; usual: number }) =>
+      `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most where ${usual} are usual`,
+    help: ({ most }: { most: number }) => `plan ${most} or fewer that day`,
+  },
+  'rule/all-jumps-rise': {
+    severity: 'warning',
+    summary: 'all jumping together rises too fast',
+    explanation:
+      'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near the mean of the weeks before it.',
+    bad: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 160, from: 2027-02-15 }]',
+    good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 40, from: 2027-02-15 }]',
+    message: ({ athlete, week, held, found, most, before, after }: At & {
+      held: boolean; found: number; most: number; before: number; after: number;
+    }) =>
+      held
+        ? `${athlete}, week of ${week}: practice, matches and tests rise from ${before} to ${after} jumps, and ${contacts(found)} are planned where ${most} are the most`
+        : `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, and ${most} are the most after a mean of ${before} in the weeks before`,
+    help: ({ held, most }: { held: boolean; most: number }) =>
+      held ? `plan ${most} contacts or fewer, or let practice rise more slowly` : 'let practice rise more slowly, or plan fewer contacts beside it',
+  },
+  'rule/budget': {
+    severity: 'warning',
+    summary: "all jumping of a week over the coach's own number",
+    explanation:
+      'The plan sets a most for all jumping of a week, and sessions, practice, matches and tests together go over it. For an athlete with a limit or on the way back this keeps the week from being written.',
+    bad: 'rules: { budget: [{ jumps-a-week: 100, squads: [juniors], because: two are growing fast }] }',
+    good: 'rules: { budget: [{ jumps-a-week: 260, squads: [juniors], because: two are growing fast }] }',
+    message: ({ athlete, week, found, most, planned }: At & { found: number; most: number; planned: number }) =>
+      `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, ${planned} of them planned, and the plan allows ${most}`,
+    help: () => 'plan fewer contacts, cut jumps out of practice, or raise the number',
+  },
+  'rule/deload-rhythm': {
+    severity: 'notice',
+    summary: 'easy weeks too far apart or too close together',
+    explanation:
+      'Loading weeks come in short runs, with an easy week behind each and enough loading between two easy ones. Pins of the kind of a week, and weeks that close, can break the rhythm.',
+    bad: 'pins: [{ week: 2027-03-08, kind: load, because: four hard weeks }]',
+    good: 'pins: [{ week: 2027-03-15, kind: deload, because: exam week }]',
+    message: ({ athlete, week, soon, found, wanted }: At & { soon: boolean; found: number; wanted: number }) =>
+      soon
+        ? `${athlete}, week of ${week}: an easy week after ${counted(found, 'loading week', 'loading weeks')}, and ${wanted} are wanted between two easy ones`
+        : `${athlete}: the week of ${week} is loading week ${found} in a row, and ${wanted} are the most`,
+    help: ({ soon }: { soon: boolean }) => (soon ? 'let the easy week come later' : 'make this an easy week'),
+  },
+  'rule/deload-depth': {
+    severity: 'warning',
+    summary: 'an easy week that is not easy',
+    explanation:
+      'An easy week stays well under what the athlete is used to, and under each loading week of the run before it, or it rests nobody.',
+    bad: 'pins: [{ week: 2027-01-25, kind: deload, contacts-a-week: 200, because: exam week }]',
+    good: 'pins: [{ week: 2027-01-25, kind: deload, because: exam week }]',
+    message: ({ athlete, week, run, found, most }: At & { run: boolean; found: number; most: number }) =>
+      run
+        ? `${athlete}: the easy week of ${week} has ${contacts(found)}, and a loading week before it has no more than ${most}`
+        : `${athlete}: the easy week of ${week} has ${contacts(found)}, and ${most} are the most`,
+    help: ({ run, most }: { run: boolean; most: number }) => (run ? `plan fewer than ${most}` : `plan ${most} or fewer`),
+  },
+  'rule/taper-cut': {
+    severity: 'warning',
+    summary: 'a taper that cuts too little, too much or the wrong thing',
+    explanation:
+      'Before a peak the volume falls by about half while the kind of jumping stays: fewer sets of the same tiers. Half a taper leaves tired legs, and easier drills lose the edge.',
+    bad: 'pins: [{ week: 2027-04-19, contacts-a-week: 200, because: last push }]',
+    good: 'pins: [{ week: 2027-04-19, contacts-a-week: 80, because: last push }]',
+    message: ({ athlete, week, breach, found, wanted, adapted }: At & {
+      breach: 'little' | 'much' | 'tier'; found: number | string; wanted: number | string; adapted: number;
+    }) =>
+      breach === 'tier'
+        ? `${athlete}: the taper week of ${week} has nothing above the ${found} tier, and the weeks before it had ${wanted}`
+        : `${athlete}: the taper week of ${week} has ${found} contacts, and ${breach === 'little' ? 'at most' : 'at least'} ${wanted} are wanted for somebody used to ${adapted} a week`,
+    help: ({ breach }: { breach: 'little' | 'much' | 'tier' }) =>
+      breach === 'tier' ? 'keep the drills and take sets off' : breach === 'little' ? 'take sets off' : 'keep a few sets more',
+  },
+  'rule/last-week': {
+    severity: 'warning',
+    summary: 'the week of a peak without any jumping',
+    explanation:
+      'The last week before a peak is easy and never empty: a session, or a short primer where nothing else fits, keeps the legs awake.',
+    bad: 'pins: [{ from: 2027-04-19, until: 2027-04-23, rest: true, because: rest before the final }]',
+    good: 'pins: [{ date: 2027-04-23, rest: true, because: travel }]',
+    message: ({ athlete, competition, date }: On & { competition: string }) =>
+      `${athlete} has neither a session nor a primer in the week of ${competition} on ${date}, though a day is open`,
+    help: () => 'leave one day of that week open at least a day before',
+  },
+  'rule/return-ramp': {
+    severity: 'error',
+    summary: 'coming back faster than the ladder allows',
+    explanation:
+      'After two weeks away or more the volume starts again at half of what it was and climbs by steps; a longer absence has a longer ladder. Whoever decides otherwise is named in the waiver.',
+    bad: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 200, because: catching up }]    # away until 4 April',
+    good: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 80, because: first week back }]',
+    message: ({ athlete, week, found, most, step, steps, weeksAway }: At & {
+      found: number; most: number; step: number; steps: number; weeksAway: number;
+    }) =>
+      `${athlete}, week of ${week}: ${contacts(found)}, and ${most} are the most in week ${step} of ${steps} back from ${counted(weeksAway, 'week', 'weeks')} away`,
+    help: ({ most }: { most: number }) => `plan ${most} or fewer`,
+  },
+  'rule/returning-stage': {
+    severity: 'error',
+    summary: 'something above the stage that has been signed',
+    explanation:
+      'An athlete on the way back from surgery or a long lay-off does the drills, lifts and contacts of the stage that is signed, and nothing above it. The next stage is opened by whoever signs it.',
+    bad: 'returning: { stage: 1, of: 4, since: 2027-01-10, signed: physio }    # and a programme with hurdle hops',
+    good: 'returning: [{ stage: 1, of: 4, since: 2027-01-10, signed: physio }, { stage: 3, of: 4, since: 2027-02-21, signed: physio }]',
+    message: ({ athlete, date, stage, exercise, found, most }: On & { stage: number; exercise: string; found: number; most: number }) =>
+      exercise === ''
+        ? `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most in stage ${stage}, the one that is signed`
+        : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is signed`,
+    help: () => 'choose what the stage allows, or have the next stage signed',
+  },
+  'audit/adapted-volume': {
+    severity: 'warning',
+    summary: 'a usual volume that the weeks do not add up to',
+    explanation:
+      'The contacts an athlete is used to follow from the weeks before. Worked out a second time they came to another number than the one in the tables, so read the rises of this athlete with care. Please report it: it is a mistake of footfall, not of the plan.',
+    bad: '# nothing in a plan makes this',
+    good: '# nothing in a plan makes this',
+    message: ({ athlete, week, found, wanted }: At & { found: number; wanted: number }) =>
+      `${athlete}, week of ${week}: the tables say used to ${found} contacts a week, and the weeks add up to ${wanted}`,
+  },
+  'audit/waiver-unused': {
+    severity: 'warning',
+    summary: 'a waiver that frees nothing',
+    explanation:
+      'A waiver is kept for what needs it. This one covers no week in which its rule would have been broken, so it only hides the next one. Delete it, or give it the dates and athletes it is meant for.',
+    bad: 'waivers: [{ rule: session-spacing, from: 2027-07-01, until: 2027-07-07, because: camp }]    # after the season',
+    good: 'waivers: [{ rule: session-spacing, from: 2027-02-01, until: 2027-02-07, because: camp }]',
+    message: ({ rule, from, until }: { rule: string; from: string; until: string }) =>
+      `this waiver of ${rule} from ${from} until ${until} frees nothing`,
+    label: () => 'nothing here needs it',
+    help: () => 'delete it, or correct its dates or athletes',
+  },
+} as const satisfies Entries;

@@ -1,0 +1,12 @@
+// Small words the messages of the rules share. Used by the files beside this one.
+
+/** `1 contact`, `2 contacts`. */
+export function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** What every finding of a rule says: the athlete's id and the first date of the week. */
+export type At = { readonly athlete: string; readonly week: string };
+
+/** The same with the date of a session or another day. */
+export type On = At & { readonly date: string };

@@ -1,0 +1,131 @@
+// A CSV file to its header and its rows, each row as long as the header. Called for rosters and for record files.
+// Separators, quotes, decimal commas and lengths are judged here; what a cell means is none of it. Of a file with such
+// mistakes no row is used, so that they bring no others with them.
+
+import { hasErrors } from '../diagnostics/collector.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { SourceFile, Span } from '../source/types.ts';
+import { coreValue } from './core-schema.ts';
+import { hasHidden, withoutControls, withoutHidden } from './hidden-characters.ts';
+import { scanCsv } from './scan-csv.ts';
+import type { Cell, CsvRow } from './scan-csv.ts';
+import type { ScalarNode } from './types.ts';
+
+export interface CsvTable {
+  readonly header: CsvRow;
+  readonly rows: readonly CsvRow[];
+}
+
+/** Mistakes in one file that are shown. */
+const mostMistakes = 100;
+
+/**
+ * Header and rows of a file, or undefined if it can't be read as a table. `isFreeText` says of a column, by its name,
+ * whether line breaks and commas belong in it.
+ */
+export const csvRows = (file: SourceFile, isFreeText: (column: string) => boolean): Staged<CsvTable | undefined> => {
+  const { text, diagnostics: unclean } = cleanText(file);
+  const diagnostics = [...unclean];
+  const separator = otherSeparator(file, text);
+  if (separator !== undefined) return { value: undefined, diagnostics: [...diagnostics, separator] };
+  const scanned = scanCsv(file, text, diagnostics);
+  const { value: header } = scanned.next();
+  if (header === undefined) {
+    const params = { what: 'its first line has to name the columns' };
+    const empty = problem('source/empty', { params, span: { file: file.path, start: 0, end: 0 } });
+    return { value: undefined, diagnostics: [...diagnostics, empty] };
+  }
+  const rows: CsvRow[] = [];
+  for (const row of scanned) {
+    checkRow(file, header, row, isFreeText, diagnostics);
+    rows.push(row);
+    if (diagnostics.length >= mostMistakes) break;
+  }
+  return { value: hasErrors(diagnostics) ? undefined : { header, rows }, diagnostics };
+};
+
+const cleanText = (file: SourceFile): { readonly text: string; readonly diagnostics: readonly Diagnostic[] } => {
+  const sound = withoutControls(file);
+  if (!hasHidden(sound.text)) return sound;
+  const clean = withoutHidden(file, sound.text, unquotedCells(file, sound.text));
+  return { text: clean.text, diagnostics: [...sound.diagnostics, ...clean.diagnostics] };
+};
+
+const unquotedCells = function* (file: SourceFile, text: string): Generator<Cell> {
+  for (const { cells } of scanCsv(file, text, [])) yield* cells.filter(({ quoted }) => !quoted);
+};
+
+/** A first line without a comma and with another mark between its words. */
+const otherSeparator = (file: SourceFile, text: string): Diagnostic | undefined => {
+  const start = /[^\r\n]/u.exec(text)?.index ?? 0;
+  const [line = ''] = text.slice(start, start + 10_000).split(/[\r\n]/u, 1);
+  if (line.includes(',')) return undefined;
+  const at = line.search(/[;\t|]/u);
+  if (at === -1) return undefined;
+  const found = line[at] === ';' ? 'semicolons' : line[at] === '\t' ? 'tabs' : 'upright bars';
+  const span = { file: file.path, start: start + at, end: start + at + 1 };
+  return problem('csv/separator', { params: { found }, span });
+};
+
+const checkRow = (
+  file: SourceFile,
+  header: CsvRow,
+  row: CsvRow,
+  isFreeText: (column: string) => boolean,
+  diagnostics: Diagnostic[],
+): void => {
+  const found = row.cells.length;
+  const wanted = header.cells.length;
+  if (found !== wanted) {
+    const broken = brokenNumbers(file, row);
+    if (broken.length === found - wanted) diagnostics.push(...broken);
+    else diagnostics.push(cellCount(file, row, found, wanted));
+    return;
+  }
+  for (const [index, cell] of row.cells.entries()) {
+    const column = header.cells[index]?.text ?? '';
+    if (!cell.quoted || isFreeText(column)) continue;
+    if (cell.text.includes('\n')) {
+      diagnostics.push(problem('csv/line-break', { params: { column }, span: cellSpan(file, cell) }));
+    } else if (decimalComma.test(cell.text)) {
+      diagnostics.push(decimalCommaProblem(cell.text, cellSpan(file, cell)));
+    }
+  }
+};
+
+export const cellSpan = (file: SourceFile, { start, end }: { readonly start: number; readonly end: number }): Span => ({
+  file: file.path,
+  start,
+  end,
+});
+
+const cellCount = (file: SourceFile, row: CsvRow, found: number, wanted: number): Diagnostic =>
+  problem('csv/cell-count', { params: { found, wanted }, span: cellSpan(file, row) });
+
+const decimalComma = /^[-+]?[0-9]+,[0-9]+(?:\s*[A-Za-z%]+)?$/u;
+
+/** Cells that look like the halves of one number. */
+const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] =>
+  cells.flatMap((cell, index) => {
+    const next = cells[index + 1];
+    if (next === undefined || cell.quoted || next.start !== cell.end + 1) return [];
+    const number = `${cell.text},${next.text}`;
+    return decimalComma.test(number) ? [decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end }))] : [];
+  });
+
+const decimalCommaProblem = (found: string, span: Span): Diagnostic => {
+  const point = found.replace(',', '.');
+  const thousands = /,[0-9]{3}(?![0-9])/u.test(found);
+  const wanted = thousands ? `${found.replace(',', '')}, or ${point} if the comma is not for thousands` : point;
+  return problem('csv/decimal-comma', { params: { found, wanted }, span });
+};
+
+/** A cell as a scalar of the language; quotes around a cell say nothing about its value. */
+export const cellNode = (file: SourceFile, cell: Cell): ScalarNode => ({
+  kind: 'scalar',
+  span: cellSpan(file, cell),
+  text: cell.text,
+  value: coreValue(cell.text),
+  quoted: false,
+});

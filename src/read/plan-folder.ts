@@ -1,0 +1,95 @@
+// Where a plan is: the folder everything it reads lies in, and its entry file. Used by read-plan and read-table. Judges
+// where a path of the plan really leads, links followed, before any file is opened.
+
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import type { Span } from '../source/types.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import type { FileHost } from './file-host.ts';
+import type { PlanPath } from './plan-path.ts';
+
+/** The entry file a folder stands for. */
+export const entryName = 'season.yaml';
+
+export interface PlanFolder {
+  readonly kind: 'folder';
+  /** As the host knows it, without a slash at its end. */
+  readonly location: string;
+  /** The same behind all links. */
+  readonly real: string;
+  /** Name of the entry file in it. */
+  readonly entry: string;
+}
+
+/** The folder and entry file of a plan given as a file or a folder. */
+export const findPlanFolder = (entryPath: string, host: FileHost): PlanFolder | Diagnostic => {
+  const given = entryPath.length > 1 ? entryPath.replace(/\/+$/u, '') : entryPath;
+  const state = host.stat(given);
+  if (state.kind === 'missing') {
+    return problem('files/missing', { params: { wanted: entryPath }, help: helpForMissing(given.split('/'), '', host) });
+  }
+  if (state.kind === 'denied') {
+    return problem('files/unreadable', { params: { wanted: entryPath, reason: state.reason } });
+  }
+  if (state.kind !== 'folder') return planFolder(folderOf(given), nameOf(given), host);
+  if (host.stat(`${given}/${entryName}`).kind === 'missing') {
+    return problem('files/no-season', { params: { folder: entryPath }, help: helpForNoSeason(given, host) });
+  }
+  return planFolder(given, entryName, host);
+};
+
+const planFolder = (location: string, entry: string, host: FileHost): PlanFolder | Diagnostic => {
+  const real = host.realPath(location === '' ? '/' : location);
+  if (!real.ok) return problem('files/unreadable', { params: { wanted: location, reason: real.reason } });
+  return { kind: 'folder', location, real: real.value, entry };
+};
+
+const folderOf = (path: string): string => (path.includes('/') ? path.slice(0, path.lastIndexOf('/')) : '.');
+
+const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
+
+const helpForNoSeason = (folder: string, host: FileHost): string => {
+  const listed = host.list(folder);
+  const yaml = listed.ok ? listed.value.map(({ name }) => name).filter((name) => /\.ya?ml$/iu.test(name)) : [];
+  const [first] = yaml.sort();
+  if (first !== undefined) return `name the entry file itself: ${folder}/${first}`;
+  return `begin a plan with: footfall new ${folder}`;
+};
+
+/** Where a path of the plan leads: for the host, and behind all links. */
+export interface Target {
+  readonly kind: 'target';
+  readonly location: string;
+  readonly path: string;
+  readonly real: string;
+}
+
+/** The file a path of a plan leads to, or why it can't be read. */
+export const findTarget = (folder: PlanFolder, path: PlanPath, span: Span, host: FileHost): Target | Diagnostic => {
+  const location = `${folder.location}/${path.path}`;
+  const real = host.realPath(location);
+  if (real.ok) {
+    const inside = real.value.startsWith(folder.real.endsWith('/') ? folder.real : `${folder.real}/`);
+    if (inside || real.value === folder.real) return { kind: 'target', location, path: path.path, real: real.value };
+    const way = 'is a link that leads out of the plan folder';
+    return problem('files/outside', { params: { wanted: path.path, way }, span });
+  }
+  const { kind } = host.stat(location);
+  if (kind !== 'missing') return problem('files/unreadable', { params: { wanted: path.path, reason: real.reason }, span });
+  const help = helpForMissing(path.parts, `${folder.location}/`, host);
+  return problem('files/missing', { params: { wanted: path.path }, span, help });
+};
+
+/** The path with its first wrong part mended, if something near it is there. */
+export const helpForMissing = (parts: readonly string[], base: string, host: FileHost): string | undefined => {
+  for (const [index, part] of parts.entries()) {
+    const before = parts.slice(0, index);
+    const here = base + [...before, part].join('/');
+    if (part === '' || part === '.' || part === '..' || host.stat(here).kind !== 'missing') continue;
+    const listed = host.list(base + before.join('/') || '.');
+    const names = listed.ok ? listed.value.map(({ name }) => name) : [];
+    const near = nearest(part, names);
+    return near === undefined ? undefined : `did you mean "${[...before, near, ...parts.slice(index + 1)].join('/')}"?`;
+  }
+  return undefined;
+};

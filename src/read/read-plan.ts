@@ -1,0 +1,193 @@
+// A path to all documents of a plan: the entry file, what its `files:` and `roster:` name, what those name in turn. The
+// first stage of the compiler. Which files there are, and in which order, depends on the plan alone, never on how the
+// machine lists them: the entry file first, then the others by path.
+
+import { createCollector } from '../diagnostics/collector.ts';
+import type { Collector } from '../diagnostics/collector.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { SourceFile } from '../source/types.ts';
+import type { FileHost } from './file-host.ts';
+import { isGlob, matchFiles, mostLookedAt } from './glob.ts';
+import { loadFile, mostCsvBytes, mostYamlBytes } from './load-file.ts';
+import { parseYaml } from './parse-yaml.ts';
+import { findPlanFolder, findTarget } from './plan-folder.ts';
+import type { PlanFolder, Target } from './plan-folder.ts';
+import { parsePlanPath } from './plan-path.ts';
+import type { PlanPath } from './plan-path.ts';
+import { rosterRoot } from './read-roster.ts';
+import type { Document, Documents, Node, ScalarNode } from './types.ts';
+
+interface Reading {
+  readonly host: FileHost;
+  readonly folder: PlanFolder;
+  readonly collector: Collector;
+  readonly files: SourceFile[];
+  readonly documents: Document[];
+  /** Real paths of the files read or about to be. */
+  readonly known: Set<string>;
+  readonly queue: Document[];
+}
+
+/** The two keys that name files, and what they take. */
+const inclusions = [
+  { key: 'files', endings: /\.ya?ml$/iu, endingsInWords: '.yaml or .yml', reads: 'yaml' },
+  { key: 'roster', endings: /\.csv$/iu, endingsInWords: '.csv', reads: 'roster' },
+] as const;
+
+type Inclusion = (typeof inclusions)[number];
+
+/**
+ * All files of the plan at `entryPath`, a file or a folder that has a season.yaml. Paths are the host's, with forward
+ * slashes. Files with mistakes are among `files`, so that they can be shown, and not among `documents`.
+ */
+export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> => {
+  const folder = findPlanFolder(entryPath, host);
+  if (!('kind' in folder)) return { value: { files: [], documents: [] }, diagnostics: [folder] };
+  const collector = createCollector();
+  const reading: Reading = { host, folder, collector, files: [], documents: [], known: new Set(), queue: [] };
+  readEntry(reading, entryPath);
+  for (let next = reading.queue.shift(); next !== undefined; next = reading.queue.shift()) readIncluded(reading, next);
+  const value = { files: inOrder(reading.files, (file) => file.path), documents: inOrder(reading.documents, pathOf) };
+  return { value, diagnostics: collector.diagnostics };
+};
+
+const pathOf = ({ file }: Document): string => file.path;
+
+/** The entry file, which is first already, and the rest by path. */
+const inOrder = <T>(items: readonly T[], path: (item: T) => string): readonly T[] => {
+  const [entry, ...others] = items;
+  if (entry === undefined) return [];
+  return [entry, ...others.sort((a, b) => (path(a) < path(b) ? -1 : 1))];
+};
+
+const readEntry = (reading: Reading, entryPath: string): void => {
+  const { folder, host } = reading;
+  const location = `${folder.location}/${folder.entry}`;
+  const real = host.realPath(location);
+  if (real.ok) reading.known.add(real.value);
+  readYaml(reading, { location, path: folder.entry, wanted: entryPath, mostBytes: mostYamlBytes }, true);
+};
+
+const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void => {
+  const file = load(reading, wanted);
+  if (file === undefined) return;
+  const parsed = parseYaml(file);
+  reading.collector.add(parsed.diagnostics);
+  if (parsed.value === undefined) return;
+  if (isEmpty(parsed.value)) {
+    reading.collector.add([emptyFile(file, isEntry)]);
+    return;
+  }
+  keep(reading, { file, root: parsed.value });
+};
+
+const load = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceFile | undefined => {
+  const loaded = loadFile(wanted, reading.host);
+  if (!('file' in loaded)) {
+    reading.collector.add([loaded]);
+    return undefined;
+  }
+  reading.files.push(loaded.file);
+  reading.collector.add(loaded.diagnostics);
+  return loaded.sound ? loaded.file : undefined;
+};
+
+const isEmpty = (root: Node): boolean => root.kind === 'scalar' && root.value === null && root.text === '';
+
+const emptyFile = (file: SourceFile, isEntry: boolean): Diagnostic => {
+  const what = isEntry ? 'it is the entry file, and there is no plan without it' : 'it adds nothing to the plan';
+  const span = { file: file.path, start: 0, end: 0 };
+  return problem('source/empty', { params: { what }, span, severity: isEntry ? 'error' : 'warning' });
+};
+
+const keep = (reading: Reading, document: Document): void => {
+  reading.documents.push(document);
+  reading.queue.push(document);
+};
+
+const readIncluded = (reading: Reading, { root }: Document): void => {
+  if (root.kind !== 'map') return;
+  for (const inclusion of inclusions) {
+    const entry = root.entries.find(({ key }) => key === inclusion.key);
+    for (const item of entry === undefined ? [] : writtenPaths(entry.value)) include(reading, inclusion, item);
+  }
+};
+
+/** One path or a list of them; what is neither is left to the checks of the language. */
+const writtenPaths = (node: Node): readonly ScalarNode[] => {
+  const items = node.kind === 'sequence' ? node.items : [node];
+  return items.filter((item): item is ScalarNode => item.kind === 'scalar' && item.value !== null);
+};
+
+const include = (reading: Reading, inclusion: Inclusion, item: ScalarNode): void => {
+  const path = parsePlanPath(item.text, item.span);
+  if (!('kind' in path)) {
+    reading.collector.add([path]);
+    return;
+  }
+  const paths = isGlob(path.path) ? matching(reading, path, item) : [path];
+  const added = paths.filter((each) => includeFile(reading, inclusion, each, item));
+  const isEntryAlone = paths.every(({ path: each }) => each === reading.folder.entry) && isGlob(path.path);
+  if (added.length > 0 || paths.length === 0 || isEntryAlone) return;
+  reading.collector.report('files/listed-twice', { params: { wanted: item.text }, span: item.span });
+};
+
+const matching = (reading: Reading, pattern: PlanPath, item: ScalarNode): readonly PlanPath[] => {
+  const { collector, folder, host } = reading;
+  const { paths, tooMany } = matchFiles(pattern.parts, folder.location, host);
+  if (tooMany) {
+    collector.report('files/too-many', { params: { pattern: item.text, most: mostLookedAt }, span: item.span });
+    return [];
+  }
+  if (paths.length === 0) {
+    const help = helpForNoMatch(pattern, folder, host);
+    collector.report('files/no-match', { params: { pattern: item.text }, span: item.span, help });
+  }
+  return paths.map((path) => ({ kind: 'path', parts: path.split('/'), path }));
+};
+
+/** What is in the folder where the pattern begins to look. */
+const helpForNoMatch = ({ parts }: PlanPath, folder: PlanFolder, host: FileHost): string => {
+  const fixed = parts.slice(0, parts.findIndex((part) => isGlob(part)));
+  const where = fixed.length === 0 ? 'the plan folder' : `the folder ${fixed.join('/')}`;
+  const listed = host.list([folder.location, ...fixed].join('/'));
+  if (!listed.ok) return `there is no folder ${fixed.join('/')}`;
+  const names = listed.value.map(({ name, kind }) => (kind === 'folder' ? `${name}/` : name)).sort();
+  if (names.length === 0) return `${where} is empty`;
+  const shown = names.slice(0, 5).join(', ');
+  return `${where} has ${shown}${names.length > 5 ? ` and ${String(names.length - 5)} more` : ''}`;
+};
+
+/** Whether the file is part of the plan by this item: true too if it can't be read, which is reported. */
+const includeFile = (reading: Reading, inclusion: Inclusion, path: PlanPath, item: ScalarNode): boolean => {
+  const target = findTarget(reading.folder, path, item.span, reading.host);
+  if (!('kind' in target)) {
+    reading.collector.add([target]);
+    return true;
+  }
+  if (reading.known.has(target.real)) return false;
+  reading.known.add(target.real);
+  readTarget(reading, inclusion, target, item);
+  return true;
+};
+
+const readTarget = (reading: Reading, inclusion: Inclusion, target: Target, item: ScalarNode): void => {
+  const { location, path } = target;
+  if (reading.host.stat(location).kind === 'file' && !inclusion.endings.test(path)) {
+    const params = { wanted: path, endings: inclusion.endingsInWords, key: `${inclusion.key}:` };
+    reading.collector.report('files/wrong-ending', { params, span: item.span });
+    return;
+  }
+  const wanted = { location, path, wanted: path, namedAt: item.span };
+  if (inclusion.reads === 'yaml') readYaml(reading, { ...wanted, mostBytes: mostYamlBytes }, false);
+  else readRoster(reading, { ...wanted, mostBytes: mostCsvBytes });
+};
+
+const readRoster = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): void => {
+  const file = load(reading, wanted);
+  if (file === undefined) return;
+  const { value: root, diagnostics } = rosterRoot(file);
+  reading.collector.add(diagnostics);
+  if (root !== undefined) reading.documents.push({ file, root });
+};

@@ -1,0 +1,132 @@
+// A record file to rows of located cells: each row a map from column to scalar, an empty cell left out, so that later
+// stages decode it like any other part of a plan. Called once for each file `record:` names.
+
+import { hasErrors } from '../diagnostics/collector.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { SourceFile } from '../source/types.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import { cellNode, cellSpan, csvRows } from './csv-rows.ts';
+import type { CsvTable } from './csv-rows.ts';
+import type { FileHost } from './file-host.ts';
+import { loadFile, mostCsvBytes } from './load-file.ts';
+import { findPlanFolder, findTarget } from './plan-folder.ts';
+import { parsePlanPath } from './plan-path.ts';
+import type { CsvRow } from './scan-csv.ts';
+import type { MapEntry, MapNode, ScalarNode } from './types.ts';
+
+export interface TableColumn {
+  readonly name: string;
+  /** `filled`: the column has to be there, with a value in every row; `there`: its cells may be empty. */
+  readonly needs: 'filled' | 'there' | 'nothing';
+  /** Text written freely: line breaks and commas belong in it. */
+  readonly freeText?: boolean;
+}
+
+export interface Table {
+  /** Absent if there is no such file. */
+  readonly file?: SourceFile;
+  readonly rows: readonly MapNode[];
+}
+
+/** The rows of the file that `path`, a value in the plan, names; none if the file has mistakes. */
+export const readTable = (
+  entryPath: string,
+  path: ScalarNode,
+  columns: readonly TableColumn[],
+  host: FileHost,
+): Staged<Table> => {
+  const folder = findPlanFolder(entryPath, host);
+  if (!('kind' in folder)) return nothing(folder);
+  const parsed = parsePlanPath(path.text, path.span);
+  if (!('kind' in parsed)) return nothing(parsed);
+  if (!/\.csv$/iu.test(parsed.path)) {
+    const params = { wanted: parsed.path, endings: '.csv', key: 'record:' };
+    return nothing(problem('files/wrong-ending', { params, span: path.span }));
+  }
+  const target = findTarget(folder, parsed, path.span, host);
+  if (!('kind' in target)) return nothing(target);
+  const wanted = { ...target, wanted: parsed.path, namedAt: path.span, mostBytes: mostCsvBytes };
+  const loaded = loadFile(wanted, host);
+  if (!('file' in loaded)) return nothing(loaded);
+  if (!loaded.sound) return { value: { file: loaded.file, rows: [] }, diagnostics: loaded.diagnostics };
+  return tableOf(loaded.file, columns);
+};
+
+const nothing = (diagnostic: Diagnostic): Staged<Table> => ({ value: { rows: [] }, diagnostics: [diagnostic] });
+
+/** The rows of a file that has been loaded. */
+export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Staged<Table> => {
+  const freeText = new Set(columns.filter((column) => column.freeText === true).map(({ name }) => name));
+  const { value: table, diagnostics } = csvRows(file, (column) => freeText.has(column));
+  if (table === undefined) return { value: { file, rows: [] }, diagnostics };
+  const headerProblems = checkHeader(file, table.header, columns);
+  if (hasErrors(headerProblems)) return { value: { file, rows: [] }, diagnostics: [...diagnostics, ...headerProblems] };
+  const rowProblems = missingCells(file, table, columns);
+  return { value: { file, rows: nodesOf(file, table) }, diagnostics: [...diagnostics, ...rowProblems] };
+};
+
+const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] => {
+  const known = columns.map(({ name }) => name);
+  const found = new Map<string, CsvRow['cells'][number]>();
+  const diagnostics: Diagnostic[] = [];
+  const misspelt = new Set<string>();
+  for (const [index, cell] of header.cells.entries()) {
+    const span = cellSpan(file, cell);
+    const first = found.get(cell.text);
+    if (cell.text === '') {
+      diagnostics.push(problem('csv/unnamed-column', { params: { position: index + 1 }, span }));
+    } else if (first !== undefined) {
+      const related = [{ span: cellSpan(file, first), message: 'the first one is here' }];
+      diagnostics.push(problem('csv/duplicate-column', { params: { column: cell.text }, span, related }));
+    } else if (!known.includes(cell.text)) {
+      const near = nearest(cell.text, known);
+      if (near !== undefined) misspelt.add(near);
+      diagnostics.push(unknownColumn(cell.text, known, near, span));
+    }
+    found.set(cell.text, cell);
+  }
+  for (const { name, needs } of columns) {
+    // A misspelt column is there, under another name: one report is enough.
+    if (needs === 'nothing' || found.has(name) || misspelt.has(name)) continue;
+    const params = { column: name, columns: header.cells.map(({ text }) => text).join(', ') };
+    diagnostics.push(problem('csv/missing-column', { params, span: cellSpan(file, header) }));
+  }
+  return diagnostics;
+};
+
+const unknownColumn = (
+  column: string,
+  known: readonly string[],
+  near: string | undefined,
+  span: ReturnType<typeof cellSpan>,
+): Diagnostic => {
+  const help = near === undefined ? 'delete the column, or put what it says into note' : `did you mean "${near}"?`;
+  return problem('csv/unknown-column', { params: { column, columns: known.join(', ') }, span, help });
+};
+
+const missingCells = (file: SourceFile, { header, rows }: CsvTable, columns: readonly TableColumn[]): readonly Diagnostic[] => {
+  const needed = columns.filter(({ needs }) => needs === 'filled').map(({ name }) => name);
+  const positions = needed.map((name) => [name, header.cells.findIndex(({ text }) => text === name)] as const);
+  const diagnostics: Diagnostic[] = [];
+  for (const row of rows) {
+    for (const [column, index] of positions) {
+      const cell = row.cells[index];
+      if (cell?.text !== '') continue;
+      diagnostics.push(problem('csv/missing-cell', { params: { column }, span: cellSpan(file, cell) }));
+    }
+  }
+  return diagnostics;
+};
+
+const nodesOf = (file: SourceFile, { header, rows }: CsvTable): readonly MapNode[] => {
+  const keys = header.cells.map((cell) => ({ key: cell.text, keySpan: cellSpan(file, cell) }));
+  return rows.map((row) => {
+    const entries: MapEntry[] = [];
+    for (const [index, cell] of row.cells.entries()) {
+      const key = keys[index];
+      if (key !== undefined && cell.text !== '') entries.push({ ...key, value: cellNode(file, cell) });
+    }
+    return { kind: 'map', span: cellSpan(file, row), entries };
+  });
+};
