@@ -34,7 +34,10 @@ export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
  * The diagnostics of a run as they are shown: those without a place first, then the entry file, then the others by
  * path; in a file by place, then code, then message. What says the same at the same place is there once.
  */
-export const orderDiagnostics = (diagnostics: readonly Diagnostic[], entryFile: string | undefined): readonly Diagnostic[] => {
+export const orderDiagnostics = (
+  diagnostics: readonly Diagnostic[],
+  entryFile: string | undefined,
+): readonly Diagnostic[] => {
   const once = new Map<string, Diagnostic>();
   for (const diagnostic of diagnostics) {
     const key = identityOf(diagnostic);

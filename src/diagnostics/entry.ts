@@ -31,7 +31,9 @@ type MessageArguments<E extends Entry> = Parameters<E['message']>;
 
 /** The parameters an entry's message asks for; an empty object where it asks for none. */
 export type ParamsOf<E extends Entry> =
-  MessageArguments<E> extends [] ? Readonly<Record<string, never>> : MessageArguments<E>[0] & Readonly<Record<string, Param>>;
+  MessageArguments<E> extends []
+    ? Readonly<Record<string, never>>
+    : MessageArguments<E>[0] & Readonly<Record<string, Param>>;
 
 /** `params` may be left out only where the message asks for none. */
 export type ParamsField<E extends Entry> =

@@ -111,7 +111,9 @@ const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic
     const next = cells[index + 1];
     if (next === undefined || cell.quoted || next.start !== cell.end + 1) return [];
     const number = `${cell.text},${next.text}`;
-    return decimalComma.test(number) ? [decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end }))] : [];
+    return decimalComma.test(number)
+      ? [decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end }))]
+      : [];
   });
 
 const decimalCommaProblem = (found: string, span: Span): Diagnostic => {

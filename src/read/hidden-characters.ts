@@ -66,7 +66,8 @@ export const withoutControls = (file: SourceFile): CleanText => {
 
 const loneReturns = (text: string): readonly number[] => (text.includes('\r') ? offsetsOf(text, /\r(?!\n)/gu) : []);
 
-const offsetsOf = (text: string, pattern: RegExp): readonly number[] => Array.from(text.matchAll(pattern), ({ index }) => index);
+const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>
+  Array.from(text.matchAll(pattern), ({ index }) => index);
 
 const spanAt = (file: SourceFile, offset: number): Span => ({ file: file.path, start: offset, end: offset + 1 });
 

@@ -42,7 +42,9 @@ export const loadFile = (wanted: FileToLoad, host: FileHost): LoadedFile | Diagn
   if (state.bytes > wanted.mostBytes) return tooLarge(wanted, state.bytes);
   const read = host.readFile(wanted.location);
   if (!read.ok) return unreadable(wanted, read.reason);
-  return read.value.length > wanted.mostBytes ? tooLarge(wanted, read.value.length) : decodeText(wanted.path, read.value);
+  return read.value.length > wanted.mostBytes
+    ? tooLarge(wanted, read.value.length)
+    : decodeText(wanted.path, read.value);
 };
 
 const unreadable = ({ wanted, namedAt }: FileToLoad, reason: string): Diagnostic =>
@@ -55,7 +57,11 @@ const tooLarge = ({ path, mostBytes }: FileToLoad, bytes: number): LoadedFile =>
 
 const megabytes = (bytes: number): string => `${(bytes / 1_000_000).toFixed(1).replace(/\.0$/u, '')} MB`;
 
-const refused = (file: SourceFile, diagnostic: Diagnostic): LoadedFile => ({ file, sound: false, diagnostics: [diagnostic] });
+const refused = (file: SourceFile, diagnostic: Diagnostic): LoadedFile => ({
+  file,
+  sound: false,
+  diagnostics: [diagnostic],
+});
 
 /** UTF-8 bytes to text. The text of a binary file is left out: nobody wants it on a terminal. */
 export const decodeText = (path: string, bytes: Uint8Array): LoadedFile => {

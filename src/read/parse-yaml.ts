@@ -1,5 +1,6 @@
-// The text of a YAML file to located nodes. Called by read-plan for every YAML file. A file with any mistake in it comes
-// back without a node, with all its mistakes: what is read of a broken file would only bring false ones.
+// The text of a YAML file to located nodes. Called by read-plan for every YAML file. A file with a mistake in it comes
+// back with all its mistakes and marked as broken: what could be read of it says which files it names, and is decoded
+// no further, as that would only bring false ones.
 
 import { hasErrors } from '../diagnostics/collector.ts';
 import { problem } from '../diagnostics/problem.ts';
@@ -13,11 +14,15 @@ import { tokenStream } from './yaml-tokens.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { Node } from './types.ts';
 
-/**
- * The root of a file's only document; a null scalar if there is nothing in it but comments, undefined if it has
- * mistakes. Takes time in proportion to the text.
- */
-export const parseYaml = (file: SourceFile): Staged<Node | undefined> => {
+export interface ParsedYaml {
+  /** A null scalar if there is nothing in the file but comments. */
+  readonly root: Node;
+  /** There are mistakes in the file, and `root` lacks what they stand in. */
+  readonly isBroken: boolean;
+}
+
+/** The root of a file's only document. Takes time in proportion to the text. */
+export const parseYaml = (file: SourceFile): Staged<ParsedYaml> => {
   const sound = withoutControls(file);
   const clean = hasHidden(sound.text)
     ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
@@ -28,7 +33,7 @@ export const parseYaml = (file: SourceFile): Staged<Node | undefined> => {
   const root = documentNode(state);
   refuseFurtherDocuments(state);
   const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...state.diagnostics, ...lexicalProblems(state)];
-  return { value: hasErrors(diagnostics) ? undefined : root, diagnostics };
+  return { value: { root, isBroken: hasErrors(diagnostics) }, diagnostics };
 };
 
 const skipDirectives = (state: ParseState): void => {
@@ -75,4 +80,3 @@ const unquotedTokens = function* (text: string): Generator<Token> {
     if (kind !== 'single-quoted' && kind !== 'double-quoted' && kind !== 'block-text') yield token;
   }
 };
-

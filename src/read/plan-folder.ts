@@ -26,7 +26,10 @@ export const findPlanFolder = (entryPath: string, host: FileHost): PlanFolder | 
   const given = entryPath.length > 1 ? entryPath.replace(/\/+$/u, '') : entryPath;
   const state = host.stat(given);
   if (state.kind === 'missing') {
-    return problem('files/missing', { params: { wanted: entryPath }, help: helpForMissing(given.split('/'), '', host) });
+    return problem('files/missing', {
+      params: { wanted: entryPath },
+      help: helpForMissing(given.split('/'), '', host),
+    });
   }
   if (state.kind === 'denied') {
     return problem('files/unreadable', { params: { wanted: entryPath, reason: state.reason } });
@@ -75,7 +78,8 @@ export const findTarget = (folder: PlanFolder, path: PlanPath, span: Span, host:
     return problem('files/outside', { params: { wanted: path.path, way }, span });
   }
   const { kind } = host.stat(location);
-  if (kind !== 'missing') return problem('files/unreadable', { params: { wanted: path.path, reason: real.reason }, span });
+  if (kind !== 'missing')
+    return problem('files/unreadable', { params: { wanted: path.path, reason: real.reason }, span });
   const help = helpForMissing(path.parts, `${folder.location}/`, host);
   return problem('files/missing', { params: { wanted: path.path }, span, help });
 };

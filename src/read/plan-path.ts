@@ -36,7 +36,7 @@ const leadsOutside = (written: string): string | undefined => {
   if (/^[A-Za-z]:/u.test(written)) return 'begins with a drive of Windows, and a path in a plan begins in its folder';
   if (/^(?:\\\\|\/\/)/u.test(written)) return 'names another machine, and a path in a plan begins in its folder';
   if (/^[/\\]/u.test(written)) return 'begins at the root, and a path in a plan begins in its folder';
-  if (/^~/u.test(written)) return 'begins in a home folder, and a path in a plan begins in its folder';
+  if (written.startsWith('~')) return 'begins in a home folder, and a path in a plan begins in its folder';
   if (/^[A-Za-z][A-Za-z0-9+.-]+:\/\//u.test(written)) return 'is an address, and a plan reads files of its folder only';
   const backslashed = written.includes('\\') && partsWithin(written.replaceAll('\\', '/')) === undefined;
   return backslashed ? 'goes up out of the plan folder with ..' : undefined;
@@ -50,7 +50,8 @@ interface Unportable {
 const reservedOnWindows = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/iu;
 
 const isUnportable = (written: string): Unportable | undefined => {
-  if (/[\u0000-\u001f\u007f]/u.test(written)) return { way: 'has a control character in it', help: 'type the path anew' };
+  if (/[\u0000-\u001f\u007f]/u.test(written))
+    return { way: 'has a control character in it', help: 'type the path anew' };
   if (written.includes('\\')) {
     return {
       way: 'is written with backslashes, as on Windows',

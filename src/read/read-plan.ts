@@ -39,7 +39,8 @@ type Inclusion = (typeof inclusions)[number];
 
 /**
  * All files of the plan at `entryPath`, a file or a folder that has a season.yaml. Paths are the host's, with forward
- * slashes. Files with mistakes are among `files`, so that they can be shown, and not among `documents`.
+ * slashes. Files with mistakes are among `files`, so that they can be shown, and not among `documents`; if the entry
+ * file has some, there are no documents at all.
  */
 export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> => {
   const folder = findPlanFolder(entryPath, host);
@@ -48,8 +49,13 @@ export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> =
   const reading: Reading = { host, folder, collector, files: [], documents: [], known: new Set(), queue: [] };
   readEntry(reading, entryPath);
   for (let next = reading.queue.shift(); next !== undefined; next = reading.queue.shift()) readIncluded(reading, next);
-  const value = { files: inOrder(reading.files, (file) => file.path), documents: inOrder(reading.documents, pathOf) };
-  return { value, diagnostics: collector.diagnostics };
+  // Without its entry file a plan can't be told from another: the files it names were read for their mistakes only.
+  const hasEntry = reading.documents[0]?.file.path === folder.entry;
+  const documents = hasEntry ? inOrder(reading.documents, pathOf) : [];
+  return {
+    value: { files: inOrder(reading.files, (file) => file.path), documents },
+    diagnostics: collector.diagnostics,
+  };
 };
 
 const pathOf = ({ file }: Document): string => file.path;
@@ -72,14 +78,13 @@ const readEntry = (reading: Reading, entryPath: string): void => {
 const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void => {
   const file = load(reading, wanted);
   if (file === undefined) return;
-  const parsed = parseYaml(file);
-  reading.collector.add(parsed.diagnostics);
-  if (parsed.value === undefined) return;
-  if (isEmpty(parsed.value)) {
-    reading.collector.add([emptyFile(file, isEntry)]);
-    return;
-  }
-  keep(reading, { file, root: parsed.value });
+  const { value, diagnostics } = parseYaml(file);
+  reading.collector.add(diagnostics);
+  const document = { file, root: value.root };
+  reading.queue.push(document);
+  if (value.isBroken) return;
+  if (isEmpty(value.root)) reading.collector.add([emptyFile(file, isEntry)]);
+  else reading.documents.push(document);
 };
 
 const load = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceFile | undefined => {
@@ -99,11 +104,6 @@ const emptyFile = (file: SourceFile, isEntry: boolean): Diagnostic => {
   const what = isEntry ? 'it is the entry file, and there is no plan without it' : 'it adds nothing to the plan';
   const span = { file: file.path, start: 0, end: 0 };
   return problem('source/empty', { params: { what }, span, severity: isEntry ? 'error' : 'warning' });
-};
-
-const keep = (reading: Reading, document: Document): void => {
-  reading.documents.push(document);
-  reading.queue.push(document);
 };
 
 const readIncluded = (reading: Reading, { root }: Document): void => {
@@ -149,7 +149,10 @@ const matching = (reading: Reading, pattern: PlanPath, item: ScalarNode): readon
 
 /** What is in the folder where the pattern begins to look. */
 const helpForNoMatch = ({ parts }: PlanPath, folder: PlanFolder, host: FileHost): string => {
-  const fixed = parts.slice(0, parts.findIndex((part) => isGlob(part)));
+  const fixed = parts.slice(
+    0,
+    parts.findIndex((part) => isGlob(part)),
+  );
   const where = fixed.length === 0 ? 'the plan folder' : `the folder ${fixed.join('/')}`;
   const listed = host.list([folder.location, ...fixed].join('/'));
   if (!listed.ok) return `there is no folder ${fixed.join('/')}`;

@@ -41,7 +41,8 @@ export const rosterRoot = (file: SourceFile): Staged<MapNode | undefined> => {
   const { value: table, diagnostics } = csvRows(file, (column) => freeTextColumns.has(column));
   if (table === undefined) return { value: undefined, diagnostics };
   const columns = readHeader(file, table.header);
-  if (hasErrors(columns.diagnostics)) return { value: undefined, diagnostics: [...diagnostics, ...columns.diagnostics] };
+  if (hasErrors(columns.diagnostics))
+    return { value: undefined, diagnostics: [...diagnostics, ...columns.diagnostics] };
   const athletes = readAthletes(file, table, columns.value);
   const all = [...diagnostics, ...columns.diagnostics, ...athletes.diagnostics];
   return { value: hasErrors(all) ? undefined : wrapped(file, table.header, athletes.value), diagnostics: all };

@@ -105,7 +105,11 @@ const unknownColumn = (
   return problem('csv/unknown-column', { params: { column, columns: known.join(', ') }, span, help });
 };
 
-const missingCells = (file: SourceFile, { header, rows }: CsvTable, columns: readonly TableColumn[]): readonly Diagnostic[] => {
+const missingCells = (
+  file: SourceFile,
+  { header, rows }: CsvTable,
+  columns: readonly TableColumn[],
+): readonly Diagnostic[] => {
   const needed = columns.filter(({ needs }) => needs === 'filled').map(({ name }) => name);
   const positions = needed.map((name) => [name, header.cells.findIndex(({ text }) => text === name)] as const);
   const diagnostics: Diagnostic[] = [];

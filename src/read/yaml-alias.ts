@@ -18,7 +18,8 @@ export const keepAnchor = (state: ParseState, anchor: Token | undefined, node: N
 };
 
 const measured = (node: Node): Omit<Anchor, 'node'> => {
-  const children = node.kind === 'map' ? node.entries.map(({ value }) => value) : node.kind === 'sequence' ? node.items : [];
+  const children =
+    node.kind === 'map' ? node.entries.map(({ value }) => value) : node.kind === 'sequence' ? node.items : [];
   let weight = 1;
   let height = 0;
   for (const child of children) {

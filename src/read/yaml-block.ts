@@ -6,7 +6,17 @@ import { aliasedNode, keepAnchor } from './yaml-alias.ts';
 import { addEntry } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
 import { flowCollection } from './yaml-flow.ts';
-import { advance, emptyNode, enterLevel, isAtEnd, isScalar, leaveLevel, report, spanOf, textAt } from './yaml-parse-state.ts';
+import {
+  advance,
+  emptyNode,
+  enterLevel,
+  isAtEnd,
+  isScalar,
+  leaveLevel,
+  report,
+  spanOf,
+  textAt,
+} from './yaml-parse-state.ts';
 import type { ParseState, Range } from './yaml-parse-state.ts';
 import { takeProperties } from './yaml-properties.ts';
 import { blockTextNode, scalarNode, unexpected } from './yaml-scalar.ts';
@@ -48,7 +58,8 @@ const blockValue = (state: ParseState, owner: Owner): Node => {
   // `&name key: value` would mark the key alone, which nobody means.
   if (anchor !== undefined && anchorLine === token.line && node.kind !== 'scalar' && token.kind !== 'alias') {
     const inBrackets = token.kind === 'open-list' || token.kind === 'open-map';
-    if (!inBrackets) report(state, 'yaml/anchor', { span: spanOf(state, anchor), help: 'put the anchor on the line above' });
+    if (!inBrackets)
+      report(state, 'yaml/anchor', { span: spanOf(state, anchor), help: 'put the anchor on the line above' });
   }
   keepAnchor(state, anchor, node);
   return node;
@@ -143,7 +154,11 @@ const blockMap = (state: ParseState, firstKey: Token): MapNode => {
   return { kind: 'map', span: spanOf(state, { start: firstKey.start, end }), entries: list.entries };
 };
 
-const onItsLastLine = (state: ParseState, key: Token): Token => ({ ...key, ...lastLineOf(state, key), line: key.endLine });
+const onItsLastLine = (state: ParseState, key: Token): Token => ({
+  ...key,
+  ...lastLineOf(state, key),
+  line: key.endLine,
+});
 
 /** The next key of a group in this column, read; undefined where the group ends. */
 const nextKey = (state: ParseState, column: number): Token | undefined => {
@@ -200,7 +215,8 @@ const linesOf = (state: ParseState, token: Token): readonly Range[] => {
 const reportNotAKey = (state: ParseState, token: Token): void => {
   const found = notKeys[token.kind];
   if (found !== undefined) report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, token) });
-  else if (token.kind === 'anchor' || token.kind === 'tag') report(state, 'yaml/anchor', { span: spanOf(state, token) });
+  else if (token.kind === 'anchor' || token.kind === 'tag')
+    report(state, 'yaml/anchor', { span: spanOf(state, token) });
   else reportLeftover(state, token.column);
   advance(state);
 };
@@ -307,7 +323,12 @@ const skipTo = (state: ParseState, column: number): void => {
 const reportLeftover = (state: ParseState, column: number): void => {
   const { current, previous } = state;
   const span = spanOf(state, current.line === current.endLine ? current : firstWordOf(state, current));
-  if (previous !== undefined && previous.line !== previous.endLine && previous.kind.endsWith('-quoted') && !current.first) {
+  if (
+    previous !== undefined &&
+    previous.line !== previous.endLine &&
+    previous.kind.endsWith('-quoted') &&
+    !current.first
+  ) {
     reportLateQuote(state, previous);
   } else if (current.kind === 'close-list' || current.kind === 'close-map') {
     report(state, 'yaml/stray-bracket', { params: { found: textAt(state, current) }, span });
@@ -324,7 +345,9 @@ const reportLeftover = (state: ParseState, column: number): void => {
 
 /** A text in quotes over several lines with something behind it was mostly meant to end on its first line. */
 const reportLateQuote = (state: ParseState, quoted: Token): void => {
-  const related = [{ span: spanOf(state, { start: quoted.end - 1, end: quoted.end }), message: 'it runs up to this one' }];
+  const related = [
+    { span: spanOf(state, { start: quoted.end - 1, end: quoted.end }), message: 'it runs up to this one' },
+  ];
   const span = spanOf(state, { start: quoted.start, end: quoted.start + 1 });
   report(state, 'yaml/unclosed-quote', { params: { quote: textAt(state, quoted).charAt(0) }, span, related });
 };

@@ -4,7 +4,17 @@
 import { aliasedNode, keepAnchor } from './yaml-alias.ts';
 import { addEntry } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
-import { advance, emptyNode, enterLevel, isAtEnd, isScalar, leaveLevel, report, spanOf, textAt } from './yaml-parse-state.ts';
+import {
+  advance,
+  emptyNode,
+  enterLevel,
+  isAtEnd,
+  isScalar,
+  leaveLevel,
+  report,
+  spanOf,
+  textAt,
+} from './yaml-parse-state.ts';
 import type { ParseState, Range } from './yaml-parse-state.ts';
 import { takeProperties } from './yaml-properties.ts';
 import { scalarNode, unexpected } from './yaml-scalar.ts';
@@ -159,7 +169,9 @@ const flowValue = (state: ParseState, colon: Token): Node => {
 const reportSecondColon = (state: ParseState, value: Token): void => {
   const lastWord = /\s(\S+)$/u.exec(textAt(state, value))?.[1];
   if (value.kind === 'plain' && lastWord !== undefined) {
-    report(state, 'yaml/missing-comma', { span: spanOf(state, { start: value.end - lastWord.length, end: value.end }) });
+    report(state, 'yaml/missing-comma', {
+      span: spanOf(state, { start: value.end - lastWord.length, end: value.end }),
+    });
   } else {
     report(state, 'yaml/colon-in-text', { span: spanOf(state, firstLineOf(value)) });
   }

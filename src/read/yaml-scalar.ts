@@ -76,7 +76,9 @@ const resolved = (state: ParseState, token: Token, source: string): string => {
 };
 
 const reportEscape = (state: ParseState, token: Token, offset: number): void => {
-  const length = /^\\(?:x.{0,2}|u.{0,4}|U.{0,8}|.)/u.exec(state.text.slice(offset, Math.min(token.end - 1, offset + 12)));
+  const length = /^\\(?:x.{0,2}|u.{0,4}|U.{0,8}|.)/u.exec(
+    state.text.slice(offset, Math.min(token.end - 1, offset + 12)),
+  );
   const end = offset + (length?.[0].length ?? 1);
   report(state, 'yaml/bad-escape', {
     params: { found: state.text.slice(offset, end) },
@@ -108,5 +110,8 @@ export const keyText = (state: ParseState, token: Token): string => scalarNode(s
 /** What stands where nothing can: the words of the report, and how far it reaches. */
 export const unexpected = (state: ParseState, token: Token): void => {
   const end = token.line === token.endLine ? token.end : token.start + 1;
-  report(state, 'yaml/syntax', { params: { found: inWords(state, token) }, span: spanOf(state, { start: token.start, end }) });
+  report(state, 'yaml/syntax', {
+    params: { found: inWords(state, token) },
+    span: spanOf(state, { start: token.start, end }),
+  });
 };

@@ -144,7 +144,16 @@ export const tokenStream = (text: string): TokenStream => {
         offset += lexeme.length;
         return undefined;
       case 'flow-error-end':
-        return { kind: 'flow-break', start: offset, end: offset, line, endLine: line, column: offset - lineStart, first, tabAt };
+        return {
+          kind: 'flow-break',
+          start: offset,
+          end: offset,
+          line,
+          endLine: line,
+          column: offset - lineStart,
+          first,
+          tabAt,
+        };
       default: {
         if (inHeader) return token('stray', lexeme);
         inHeader = type === 'block-scalar-header';

@@ -11,7 +11,8 @@ export const csvEntries = {
       'Cells are separated by commas. Spreadsheets set to a language with a decimal comma save CSV with semicolons instead, and a copied table has tabs. Save it with commas and decimal points.',
     bad: 'id;name;mass\nmira;Mira K.;68 kg',
     good: 'id,name,mass\nmira,Mira K.,68 kg',
-    message: ({ found }: { found: string }) => `the cells of this file are separated by ${found}, and a comma is wanted`,
+    message: ({ found }: { found: string }) =>
+      `the cells of this file are separated by ${found}, and a comma is wanted`,
     label: () => 'not a comma',
     help: () => 'save the table as CSV with commas between the cells and points in the numbers',
   },
@@ -22,7 +23,8 @@ export const csvEntries = {
       'Numbers are written with a decimal point. A comma ends a cell, so that `92,5` without quotes is two cells and everything behind it moves along by one.',
     bad: 'mira,92,5 kg',
     good: 'mira,92.5 kg',
-    message: ({ found, wanted }: { found: string; wanted: string }) => `"${found}" has a decimal comma: write ${wanted}`,
+    message: ({ found, wanted }: { found: string; wanted: string }) =>
+      `"${found}" has a decimal comma: write ${wanted}`,
     label: () => 'a decimal comma',
   },
   'csv/missing-column': {
@@ -41,7 +43,8 @@ export const csvEntries = {
       'A record file has fixed columns, and nothing in it is silently left aside. Rename the column, or delete it; remarks go into `note`.',
     bad: 'date,athlete,kind,contacts,weather',
     good: 'date,athlete,kind,contacts,note',
-    message: ({ column, columns }: { column: string; columns: string }) => `there is no column "${column}" in this kind of file: it has ${columns}`,
+    message: ({ column, columns }: { column: string; columns: string }) =>
+      `there is no column "${column}" in this kind of file: it has ${columns}`,
   },
   'csv/duplicate-column': {
     severity: 'error',
@@ -64,10 +67,12 @@ export const csvEntries = {
   'csv/column-clash': {
     severity: 'error',
     summary: 'a column that is both a value and a group',
-    explanation: 'A dot in a column name goes one level down, as `now.contacts-a-session` does. A name can be a value or hold others, not both.',
+    explanation:
+      'A dot in a column name goes one level down, as `now.contacts-a-session` does. A name can be a value or hold others, not both.',
     bad: 'id,now,now.contacts-a-session',
     good: 'id,now.sessions-a-week,now.contacts-a-session',
-    message: ({ column, other }: { column: string; other: string }) => `the column "${column}" cannot stand beside "${other}"`,
+    message: ({ column, other }: { column: string; other: string }) =>
+      `the column "${column}" cannot stand beside "${other}"`,
   },
   'csv/cell-count': {
     severity: 'error',
@@ -76,8 +81,10 @@ export const csvEntries = {
       'Each row has as many cells as the first line has names. A cell too many is mostly a comma inside a text: put the text in double quotes.',
     bad: 'id,name,squad\nmira,Keller, Mira,seniors',
     good: 'id,name,squad\nmira,"Keller, Mira",seniors',
-    message: ({ found, wanted }: { found: number; wanted: number }) => `this row has ${String(found)} cells, and the first line names ${String(wanted)}`,
-    help: () => 'a text with a comma in it goes in double quotes, a number has a decimal point, an empty cell keeps its comma',
+    message: ({ found, wanted }: { found: number; wanted: number }) =>
+      `this row has ${String(found)} cells, and the first line names ${String(wanted)}`,
+    help: () =>
+      'a text with a comma in it goes in double quotes, a number has a decimal point, an empty cell keeps its comma',
   },
   'csv/unclosed-quote': {
     severity: 'error',

@@ -41,7 +41,8 @@ export const filesEntries = {
   'files/unreadable': {
     severity: 'error',
     summary: 'a file that cannot be read',
-    explanation: 'The file is there, and the system refuses to open it. Mostly its permissions, or another program holds it.',
+    explanation:
+      'The file is there, and the system refuses to open it. Mostly its permissions, or another program holds it.',
     bad: 'files: [locked.yaml]     # permissions: none',
     good: 'files: [locked.yaml]     # permissions: readable',
     message: ({ wanted, reason }: { wanted: string; reason: string }) => `"${wanted}" cannot be read: ${reason}`,
@@ -100,7 +101,8 @@ export const filesEntries = {
       'The glob looks through, or finds, far more files than a plan has. It is mostly one that starts too high up and reaches into other folders. Name the folder it should stay in.',
     bad: 'files: ["**/*.yaml"]',
     good: 'files: [squad/*.yaml]',
-    message: ({ pattern, most }: { pattern: string; most: number }) => `"${pattern}" looks through more than ${String(most)} files and folders`,
+    message: ({ pattern, most }: { pattern: string; most: number }) =>
+      `"${pattern}" looks through more than ${String(most)} files and folders`,
     help: () => 'name the folder the glob should stay in',
   },
 } as const satisfies Entries;

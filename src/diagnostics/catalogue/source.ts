@@ -85,7 +85,8 @@ export const sourceEntries = {
       'Zero-width spaces and marks of the writing direction cannot be seen, make two equal-looking names different, and can show a line otherwise than it is read. Delete them. Inside quotes they are kept as written.',
     bad: 'squad: seniors\\u200B',
     good: 'squad: seniors',
-    message: ({ name, character }: { name: string; character: string }) => `there is an invisible ${name} (${character}) here`,
+    message: ({ name, character }: { name: string; character: string }) =>
+      `there is an invisible ${name} (${character}) here`,
     label: () => 'here, though it cannot be seen',
     help: () => 'delete it, or type the line anew; if it belongs to a text, put the text in quotes',
   },

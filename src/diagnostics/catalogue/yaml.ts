@@ -7,10 +7,12 @@ export const yamlEntries = {
   'yaml/more': {
     severity: 'error',
     summary: 'more mistakes in a file than are shown',
-    explanation: 'After a hundred mistakes the rest of a file is not looked at: mostly it is another kind of file, or one slip near its top spoils all that follows.',
+    explanation:
+      'After a hundred mistakes the rest of a file is not looked at: mostly it is another kind of file, or one slip near its top spoils all that follows.',
     bad: 'a file that is no YAML at all',
     good: 'footfall: 1',
-    message: ({ most }: { most: number }) => `this file has more mistakes than the first ${String(most)}, which are shown`,
+    message: ({ most }: { most: number }) =>
+      `this file has more mistakes than the first ${String(most)}, which are shown`,
     help: () => 'mend the first ones and try again',
   },
   'yaml/tab-indent': {
@@ -21,7 +23,9 @@ export const yamlEntries = {
     bad: 'season:\n\ttitle: Spring',
     good: 'season:\n  title: Spring',
     message: ({ lines }: { lines: number }) =>
-      lines === 1 ? 'this line is indented with a tab' : `${String(lines)} lines are indented with tabs, the first one here`,
+      lines === 1
+        ? 'this line is indented with a tab'
+        : `${String(lines)} lines are indented with tabs, the first one here`,
     label: () => 'a tab',
     help: () => 'indent with spaces, two for each level; most editors can turn tabs into spaces',
   },
@@ -125,7 +129,8 @@ export const yamlEntries = {
   'yaml/mixed-list': {
     severity: 'error',
     summary: 'a list item among keys, or a key among list items',
-    explanation: 'A group is either a list, every item with `- ` before it, or keys with values. One group can’t be both.',
+    explanation:
+      'A group is either a list, every item with `- ` before it, or keys with values. One group can’t be both.',
     bad: 'slots:\n  - { day: tuesday, minutes: 75 }\n  day: thursday',
     good: 'slots:\n  - { day: tuesday, minutes: 75 }\n  - { day: thursday, minutes: 75 }',
     message: () => 'list items and keys are mixed in one group here',
@@ -153,7 +158,8 @@ export const yamlEntries = {
   'yaml/block-in-brackets': {
     severity: 'error',
     summary: 'an indented list or text inside brackets',
-    explanation: 'Inside `[ ]` and `{ }` lists and texts are written in brackets and quotes too, not with `- `, `|` or `>`.',
+    explanation:
+      'Inside `[ ]` and `{ }` lists and texts are written in brackets and quotes too, not with `- `, `|` or `>`.',
     bad: 'files: [\n  - drills.yaml\n]',
     good: 'files: [drills.yaml]',
     message: () => 'this form cannot stand inside brackets',
@@ -191,7 +197,8 @@ export const yamlEntries = {
   'yaml/long-key': {
     severity: 'error',
     summary: 'a key that is too long or runs over lines',
-    explanation: 'A key is one short word on one line. A long one is mostly a text with a colon in it, which needs quotes.',
+    explanation:
+      'A key is one short word on one line. A long one is mostly a text with a colon in it, which needs quotes.',
     bad: '"spring\n  season": 1',
     good: 'spring-season: 1',
     message: () => 'a key has to stand on one line and be short',
@@ -222,7 +229,8 @@ export const yamlEntries = {
       'A word that begins with `*` stands for what was marked with `&` and the same name further up in the same file. Nothing is. A text that really begins with a star needs quotes.',
     bad: 'kit: *hall-kit',
     good: 'kit: { hurdles: 8 }',
-    message: ({ name }: { name: string }) => `*${name} stands for something marked &${name} further up, and there is none`,
+    message: ({ name }: { name: string }) =>
+      `*${name} stands for something marked &${name} further up, and there is none`,
   },
   'yaml/alias-too-large': {
     severity: 'error',
@@ -257,7 +265,8 @@ export const yamlEntries = {
   'yaml/tag': {
     severity: 'error',
     summary: 'a tag',
-    explanation: 'Tags such as `!!str` or `!mine` tell a parser the kind of a value. In a plan each key knows its kind. Use quotes for a text.',
+    explanation:
+      'Tags such as `!!str` or `!mine` tell a parser the kind of a value. In a plan each key knows its kind. Use quotes for a text.',
     bad: 'name: !!str 12',
     good: 'name: "12"',
     message: ({ tag }: { tag: string }) => `the tag ${tag} is not used in plans`,
@@ -276,7 +285,8 @@ export const yamlEntries = {
   'yaml/several-documents': {
     severity: 'error',
     summary: 'more than one document in a file',
-    explanation: 'A line of three dashes begins another document, and a plan file is one. Put the rest into a file of its own and list it in `files:`.',
+    explanation:
+      'A line of three dashes begins another document, and a plan file is one. Put the rest into a file of its own and list it in `files:`.',
     bad: 'season: { title: Spring }\n---\nathletes: {}',
     good: 'season: { title: Spring }\nathletes: {}',
     message: () => 'a second document begins here, and a plan file is one',
@@ -293,7 +303,8 @@ export const yamlEntries = {
   'yaml/syntax': {
     severity: 'error',
     summary: 'something that cannot stand here',
-    explanation: 'The line cannot be read as YAML: a character or a word stands where none can. Mostly quotes are missing around a text with : # [ ] { } , & * in it.',
+    explanation:
+      'The line cannot be read as YAML: a character or a word stands where none can. Mostly quotes are missing around a text with : # [ ] { } , & * in it.',
     bad: 'title: "Spring" season',
     good: 'title: "Spring season"',
     message: ({ found }: { found: string }) => `${found} cannot stand here`,

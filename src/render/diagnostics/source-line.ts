@@ -1,0 +1,67 @@
+// A line of a plan with a stretch of it marked, made fit for a terminal: tabs become spaces, what would move the cursor
+// becomes a visible stand-in, a very long line is cut to the part around the mark. Columns are counted as a terminal
+// shows them, so that the mark stands under what it marks whatever letters come before it.
+
+import { displayWidth } from '../../util/display-width.ts';
+
+export interface MarkedLine {
+  readonly text: string;
+  /** Columns before the mark. */
+  readonly indent: number;
+  /** Columns of the mark; at least one. */
+  readonly width: number;
+}
+
+const tabColumns = 4;
+/** Columns of a line that are shown, and how many of them before the mark. */
+const mostColumns = 160;
+const columnsBefore = 60;
+
+/** The line with the stretch from `start` to `end` marked, both in UTF-16 units. */
+export const markedLine = (line: string, start: number, end: number): MarkedLine => {
+  const from = displayWidth(line.slice(0, start)) > mostColumns - columnsBefore ? cutBefore(line, start) : 0;
+  const lead = from > 0 ? '… ' : '';
+  const before = lead + shown(line.slice(from, start), displayWidth(lead));
+  const indent = displayWidth(before);
+  const marked = shown(line.slice(start, end), indent);
+  const after = shown(line.slice(end), indent + displayWidth(marked));
+  const text = fitted(before + marked + after);
+  const room = Math.max(1, displayWidth(text) - indent);
+  return { text, indent, width: Math.min(Math.max(1, displayWidth(marked)), room) };
+};
+
+/** Where a long line begins to be shown: never between the halves of a character. */
+const cutBefore = (line: string, start: number): number => {
+  const at = Math.max(0, start - columnsBefore);
+  const unit = line.charCodeAt(at);
+  return unit >= 0xdc00 && unit <= 0xdfff ? at + 1 : at;
+};
+
+const fitted = (text: string): string => {
+  if (text.length <= mostColumns) return text.trimEnd();
+  let columns = 0;
+  let kept = '';
+  for (const character of text) {
+    columns += displayWidth(character);
+    if (columns > mostColumns) return `${kept} …`;
+    kept += character;
+  }
+  return kept.trimEnd();
+};
+
+/** Text as it can be shown from a column on. */
+const shown = (text: string, column: number): string => {
+  let made = '';
+  let at = column;
+  for (const character of text) {
+    const stand = standIn(character, at);
+    made += stand;
+    at += displayWidth(stand);
+  }
+  return made;
+};
+
+const standIn = (character: string, column: number): string => {
+  if (character === '\t') return ' '.repeat(tabColumns - (column % tabColumns));
+  return /[\p{Cc}\u200B\u200E\u200F\u2028-\u202E\u2060\u2066-\u2069\uFEFF]/u.test(character) ? '\uFFFD' : character;
+};
