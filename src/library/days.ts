@@ -12,13 +12,19 @@ export interface DayCost {
 
 const common = (cost: number, says: string): DayCost => ({ cost, says, mark: 'C' });
 
-/** Preferences, the lowest floor: whole numbers that are weighed against each other. */
+/**
+ * Preferences, the lowest floor: whole numbers that are weighed against each other. Without the first two, one closed
+ * day would move a whole season to other days, since a pattern that is never broken costs nothing; and whoever trains
+ * side by side would be pulled apart by one absence.
+ */
 export const DAY_PREFERENCES = {
-  'jump-pattern': common(3, 'a jump day on another weekday than the week before'),
-  'lift-pattern': common(2, 'a lift day on another weekday than the week before'),
+  'unusual-jump-day': common(2, 'a jump day that the week has not when nothing is in its way'),
+  'unusual-lift-day': common(1, 'a lift day that the week has not when nothing is in its way'),
+  'jump-pattern': common(2, 'a jump day on another weekday than the week before'),
+  'lift-pattern': common(1, 'a lift day on another weekday than the week before'),
   'jumps-after-heavy': common(4, 'jumps the day after heavy lower-body lifting'),
-  'beside-hard-day': common(2, 'a session of a phase with high-tier drills the day before or after a hard day'),
-  'light-lift': common(3, 'a lift day too near a competition or a test for heavy lifting'),
+  'beside-hard-day': common(3, 'a session of a phase with high-tier drills the day before or after a hard day'),
+  'light-lift': common(5, 'a lift day too near a competition or a test for heavy lifting'),
   'lift-alone': common(1, 'a lift day without jumps: jumps first, then lifts leaves the other days free'),
 } as const satisfies Readonly<Record<string, DayCost>>;
 

@@ -22,6 +22,7 @@ interface UseTold {
   readonly chosen: DaySet;
   /** Days of the last week that had any. */
   readonly pattern: DaySet;
+  readonly usual: DaySet;
   readonly wasPublished: (day: Day) => boolean;
 }
 
@@ -69,6 +70,7 @@ function jumpDayReason(
     use: days.toPlace.jumps,
     chosen: placed.jumps,
     pattern: patterns.jumps,
+    usual: days.usual.jumps,
     wasPublished: (day) => season.published.get(day)?.jumps === true,
   });
 }
@@ -85,6 +87,7 @@ function liftDayReason(
     use: days.toPlace.lifts,
     chosen: placed.lifts,
     pattern: patterns.lifts,
+    usual: days.usual.lifts,
     wasPublished: (day) => season.published.get(day)?.lifts === true,
   });
 }
@@ -113,7 +116,10 @@ function chosenReason(days: WeekDays, cell: DayCell, told: UseTold): Reason {
   const place = cell.day - days.week.starts;
   if (told.wasPublished(cell.day)) return dayReason(told.about, 'published', cell, {}, []);
   if (includesDay(told.pattern, place)) return dayReason(told.about, 'pattern', cell, {}, []);
-  return onlyWay(told, cell) ?? leftReason(days, cell, told) ?? dayReason(told.about, 'least-cost', cell, {}, []);
+  const only = onlyWay(told, cell);
+  if (only !== undefined) return only;
+  if (includesDay(told.usual, place)) return dayReason(told.about, 'usual-day', cell, {}, []);
+  return leftReason(days, cell, told) ?? dayReason(told.about, 'least-cost', cell, {}, []);
 }
 
 /** Where the week leaves no choice. */

@@ -10,7 +10,10 @@ import { crowdedStretches } from './crowded-matches.ts';
 import { dayRules } from './day-rules.ts';
 import type { DayRules } from './day-rules.ts';
 import { DAYS_A_WEEK } from './day-sets.ts';
+import type { PlacedWeek } from './place-days.ts';
 import { programmeUses } from './programme-days.ts';
+import { standingWeek, usualDays } from './usual-week.ts';
+import type { StandingWeek } from './usual-week.ts';
 
 export interface DaysInput {
   readonly grid: AthleteGrid;
@@ -38,6 +41,8 @@ export interface SeasonDays extends DaysInput {
   readonly uses: readonly ProgrammeUse[];
   /** Pins that name days. */
   readonly dayPins: readonly Pin[];
+  /** The usual days of a week with so many jump and lift sessions under its rules. */
+  readonly usual: (rules: DayRules, jumps: number, lifts: number) => PlacedWeek;
 }
 
 const NO_DAYS_PUBLISHED: ReadonlyMap<Day, PublishedDay> = new Map();
@@ -56,6 +61,20 @@ export function seasonDays(plan: Plan, input: DaysInput, published: Published): 
     dayPins: plan.pins.filter(
       (pin) => pin.effects.some((effect) => effect.kind === 'on') && appliesTo(pin.who, athlete),
     ),
+    usual: rememberUsual(standingWeek(plan, athlete, weeks)),
+  };
+}
+
+function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {
+  const known = new Map<string, PlacedWeek>();
+  return (rules, jumps, lifts) => {
+    const key = [jumps, lifts, rules.jumpsApart, rules.liftsApart, rules.hardJumps, rules.freeDays].join(' ');
+    let week = known.get(key);
+    if (week === undefined) {
+      week = usualDays(standing, rules, jumps, lifts);
+      known.set(key, week);
+    }
+    return week;
   };
 }
 

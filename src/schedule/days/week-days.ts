@@ -4,19 +4,20 @@
 import { DAY_PREFERENCES, DAY_STABILITY } from '../../library/days.ts';
 import { getPhase } from '../../library/phases.ts';
 import type { PhaseRow } from '../../library/types.ts';
+import { overlap } from '../../plan/applies.ts';
 import type { Pin, Slot } from '../../plan/types.ts';
 import { weekdayOf } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
 import type { ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import { carriedOver } from './crowded-matches.ts';
 import type { DayRules } from './day-rules.ts';
-import { countDays, DAYS_A_WEEK, includesDay, NO_DAYS } from './day-sets.ts';
+import { countDays, includesDay, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import { findLightCause } from './heavy-days.ts';
-import type { WeekToPlace } from './place-days.ts';
+import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
-import { dayPinsIn, getRules, isHardDay } from './season-days.ts';
+import { dayPinsIn, getRules, isHardDay, weekRange } from './season-days.ts';
 import type { SeasonDays } from './season-days.ts';
 
 export interface WeekDays {
@@ -32,6 +33,8 @@ export interface WeekDays {
   readonly pins: readonly Pin[];
   /** Match days crowd together. */
   readonly crowded: boolean;
+  /** The days so many sessions have when nothing is in their way. */
+  readonly usual: PlacedWeek;
   readonly toPlace: WeekToPlace;
 }
 
@@ -42,47 +45,37 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
   const phase = season.phases.weeks[week.index];
   if (kind === undefined || contacts === undefined || phase === undefined) throw new Error(`no week ${week.index}`);
   const rules = getRules(season, week.index);
-  const primerDay = contacts.primer ? findPrimerDay(week.cells) : undefined;
-  const written = kind.kind === 'empty' ? undefined : writtenDays(season.plan, season.uses, week);
   const open = {
     week,
     kind,
     contacts,
     rules,
-    written,
-    primerDay,
+    written: kind.kind === 'empty' ? undefined : writtenDays(season.plan, season.uses, week),
+    primerDay: contacts.primer ? findPrimerDay(week.cells) : undefined,
     phase: getPhase(phase.phase),
     pins: dayPinsIn(season, week),
-    crowded: rules.crowdedLifts < Infinity && season.stretches.some((stretch) => touches(stretch, week)),
+    crowded: rules.crowdedLifts < Infinity && season.stretches.some((stretch) => overlap(stretch, weekRange(week))),
   };
-  return { ...open, toPlace: toPlace(season, open) };
+  const usual = season.usual(rules, contacts.sessions.length, liftsWanted(open));
+  return { ...open, usual, toPlace: toPlace(season, open, usual) };
 }
 
-type OpenWeek = Omit<WeekDays, 'toPlace'>;
+type OpenWeek = Omit<WeekDays, 'usual' | 'toPlace'>;
 
-function touches(range: { readonly from: number; readonly until: number }, week: WeekCells): boolean {
-  return range.from < week.starts + DAYS_A_WEEK && week.starts <= range.until;
-}
-
-function toPlace(season: SeasonDays, open: OpenWeek): WeekToPlace {
-  const { week, rules, written } = open;
+function toPlace(season: SeasonDays, open: OpenWeek, usual: PlacedWeek): WeekToPlace {
+  const { week, rules } = open;
   const liftDays = openLiftDays(season, open);
-  const fixedLifts = written === undefined ? undefined : writtenSet(week, written, (day) => day.lifts);
+  const fixedLifts = open.written === undefined ? undefined : writtenSet(week, open.written, (day) => day.lifts);
   const heavy = heavyDays(season, open, liftDays | (fixedLifts ?? NO_DAYS));
-  const isPublished = season.published.size > 0 && week.cells.some((cell) => season.published.has(cell.day));
   return {
-    jumps: jumpsOfWeek(season, open, isPublished),
+    jumps: jumpsOfWeek(season, open, usual.jumps),
     lifts: {
       days: liftDays,
       wanted: fixedLifts === undefined ? liftsWanted(open) : countDays(fixedLifts),
       apart: rules.liftsApart,
       pinned: NO_DAYS,
       ...(fixedLifts === undefined ? {} : { fixed: fixedLifts }),
-      dayCosts: week.cells.map(
-        (cell, day) =>
-          (includesDay(heavy, day) ? 0 : DAY_PREFERENCES['light-lift'].cost) +
-          (isPublished && season.published.get(cell.day)?.lifts !== true ? DAY_STABILITY.published.cost : 0),
-      ),
+      dayCosts: liftDayCosts(season, open, usual.lifts, heavy),
     },
     heavy,
     busy: cellSet(week, isBusy),
@@ -90,22 +83,42 @@ function toPlace(season: SeasonDays, open: OpenWeek): WeekToPlace {
   };
 }
 
-function jumpsOfWeek(season: SeasonDays, open: OpenWeek, isPublished: boolean): WeekToPlace['jumps'] {
-  const { week, rules, contacts } = open;
-  const days = cellSet(week, (cell) => cell.usable);
+function jumpsOfWeek(season: SeasonDays, open: OpenWeek, usual: DaySet): WeekToPlace['jumps'] {
+  const days = cellSet(open.week, (cell) => cell.usable);
   const fixed = fixedJumps(open);
   return {
     days,
-    wanted: contacts.sessions.length,
-    apart: rules.jumpsApart,
+    wanted: open.contacts.sessions.length,
+    apart: open.rules.jumpsApart,
     pinned: days & pinnedDays(open),
     ...(fixed === undefined ? {} : { fixed }),
-    dayCosts: week.cells.map(
-      (cell) =>
-        besideHardCost(season, open, cell) +
-        (isPublished && season.published.get(cell.day)?.jumps !== true ? DAY_STABILITY.published.cost : 0),
-    ),
+    dayCosts: jumpDayCosts(season, open, usual),
   };
+}
+
+function jumpDayCosts(season: SeasonDays, open: OpenWeek, usual: DaySet): readonly number[] {
+  const isPublished = wasPublished(season, open.week);
+  return open.week.cells.map(
+    (cell, day) =>
+      besideHardCost(season, open, cell) +
+      (includesDay(usual, day) ? 0 : DAY_PREFERENCES['unusual-jump-day'].cost) +
+      (isPublished && season.published.get(cell.day)?.jumps !== true ? DAY_STABILITY.published.cost : 0),
+  );
+}
+
+function liftDayCosts(season: SeasonDays, open: OpenWeek, usual: DaySet, heavy: DaySet): readonly number[] {
+  const isPublished = wasPublished(season, open.week);
+  return open.week.cells.map(
+    (cell, day) =>
+      (includesDay(heavy, day) ? 0 : DAY_PREFERENCES['light-lift'].cost) +
+      (includesDay(usual, day) ? 0 : DAY_PREFERENCES['unusual-lift-day'].cost) +
+      (isPublished && season.published.get(cell.day)?.lifts !== true ? DAY_STABILITY.published.cost : 0),
+  );
+}
+
+/** Whether the sheets handed out last have anything in this week; if not, it is free. */
+function wasPublished({ published }: SeasonDays, week: WeekCells): boolean {
+  return published.size > 0 && week.cells.some((cell) => published.has(cell.day));
 }
 
 function fixedJumps({ week, written, primerDay }: OpenWeek): DaySet | undefined {
@@ -130,7 +143,7 @@ export function namesDay(pin: Pin, cell: DayCell): boolean {
 }
 
 /** Lift sessions the week should have: the phase's, at least the rule's; none in transition, one among crowded matches. */
-export function liftsWanted({ kind, phase, rules, crowded }: Omit<OpenWeek, 'written'>): number {
+export function liftsWanted({ kind, phase, rules, crowded }: Pick<WeekDays, 'kind' | 'phase' | 'rules' | 'crowded'>): number {
   if (kind.kind === 'transition' || kind.kind === 'empty') return 0;
   const wanted = Math.max(phase.liftSessions, rules.leastLifts);
   return crowded ? Math.min(wanted, rules.crowdedLifts) : wanted;

@@ -1,0 +1,87 @@
+// The days a week has when nothing is in its way: no closure, no match, no absence, only the slots and the practice that
+// most weeks of the season have. Everybody of a squad has the same ones, and they don't move when one day falls out, so
+// that other weeks stay as they are. Chosen like a season itself, of a month of such weeks, so that the end of one is
+// weighed against the beginning of the next. Called by week-days.ts.
+
+import { DAY_PREFERENCES } from '../../library/days.ts';
+import { appliesTo, holds } from '../../plan/applies.ts';
+import type { Athlete, Plan } from '../../plan/types.ts';
+import type { Day, Weekday } from '../../util/days.ts';
+import { weekdayOf } from '../../util/days.ts';
+import type { WeekCells } from '../types.ts';
+import type { DayRules } from './day-rules.ts';
+import { DAYS_A_WEEK, NO_DAYS } from './day-sets.ts';
+import type { DaySet } from './day-sets.ts';
+import { placeDays } from './place-days.ts';
+import type { PlacedWeek } from './place-days.ts';
+
+const EVERY_DAY: DaySet = (1 << DAYS_A_WEEK) - 1;
+
+/** What at least half the weeks of a season have. */
+export interface StandingWeek {
+  /** Days with a slot that takes jumps, and lifts. */
+  readonly jumpDays: DaySet;
+  readonly liftDays: DaySet;
+  /** Jumps in practice, by day. */
+  readonly practiceJumps: readonly number[];
+}
+
+export function standingWeek(plan: Plan, athlete: Athlete, weeks: readonly WeekCells[]): StandingWeek {
+  const starts = weeks.map((week) => week.starts);
+  let jumpDays = NO_DAYS;
+  let liftDays = NO_DAYS;
+  const practiceJumps: number[] = [];
+  for (let place = 0; place < DAYS_A_WEEK; place += 1) {
+    const days = starts.map((start) => start + place);
+    const weekday = weekdayOf((starts[0] ?? 0) + place);
+    if (isUsual(plan, athlete, weekday, days, 'lifts')) jumpDays |= 1 << place;
+    if (isUsual(plan, athlete, weekday, days, 'jumps')) liftDays |= 1 << place;
+    practiceJumps.push(usualPractice(plan, athlete, weekday, days));
+  }
+  return { jumpDays, liftDays, practiceJumps };
+}
+
+/** Whether at least half the days have a slot that isn't for `other` alone. */
+function isUsual(plan: Plan, athlete: Athlete, weekday: Weekday, days: readonly Day[], other: 'jumps' | 'lifts'): boolean {
+  const slots = plan.slots.filter((slot) => slot.day === weekday && slot.use !== other && appliesTo(slot.who, athlete));
+  if (slots.length === 0) return false;
+  const due = days.filter((day) => slots.some((slot) => holds(slot.range, day)));
+  return due.length * 2 >= days.length;
+}
+
+/** The jumps that at least half the days have. */
+function usualPractice(plan: Plan, athlete: Athlete, weekday: Weekday, days: readonly Day[]): number {
+  const practice = plan.practice.filter((one) => one.day === weekday && appliesTo(one.who, athlete));
+  if (practice.length === 0) return 0;
+  const jumps = days.map((day) => practice.reduce((sum, one) => (holds(one.range, day) ? sum + one.jumps : sum), 0));
+  return jumps.toSorted((a, b) => b - a)[Math.ceil(days.length / 2) - 1] ?? 0;
+}
+
+/** The usual days of so many jump and lift sessions. High-tier drills are reckoned with, so that days outlast a phase. */
+export function usualDays(standing: StandingWeek, rules: DayRules, jumps: number, lifts: number): PlacedWeek {
+  const hard = standing.practiceJumps.map((one) => one >= rules.hardJumps);
+  const sides = hard.map((_, place) =>
+    [DAYS_A_WEEK - 1, 1].filter((step) => hard[(place + step) % DAYS_A_WEEK] === true).length,
+  );
+  const busy = standing.practiceJumps.reduce((set, one, place) => (one > 0 ? set | (1 << place) : set), NO_DAYS);
+  const week = {
+    jumps: {
+      days: standing.jumpDays,
+      wanted: jumps,
+      apart: rules.jumpsApart,
+      pinned: NO_DAYS,
+      dayCosts: sides.map((count) => count * DAY_PREFERENCES['beside-hard-day'].cost),
+    },
+    lifts: {
+      days: standing.liftDays,
+      wanted: lifts,
+      apart: rules.liftsApart,
+      pinned: NO_DAYS,
+      dayCosts: sides.map(() => 0),
+    },
+    heavy: EVERY_DAY,
+    busy,
+    freeDays: rules.freeDays,
+  };
+  return placeDays([week, week, week, week])[1] ?? { jumps: NO_DAYS, lifts: NO_DAYS };
+}
