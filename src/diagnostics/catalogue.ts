@@ -20,6 +20,7 @@ import { buildEntries } from './catalogue/build.ts';
 import { csvEntries } from './catalogue/csv.ts';
 import { filesEntries } from './catalogue/files.ts';
 import { languageEntries } from './catalogue/language.ts';
+import { linesEntries } from './catalogue/lines.ts';
 import { planEntries } from './catalogue/plan.ts';
 import { rulesEntries } from './catalogue/rules.ts';
 import { scheduleEntries } from './catalogue/schedule.ts';
@@ -35,6 +36,7 @@ export const catalogue = {
   ...languageEntries,
   ...planEntries,
   ...scheduleEntries,
+  ...linesEntries,
   ...rulesEntries,
   ...buildEntries,
 } as const satisfies Entries;
