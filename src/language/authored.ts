@@ -7,6 +7,7 @@ import type { SourceFile, Span } from '../source/types.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Step } from './nodes.ts';
 import type { GroupFields, ListFields, ListKey, MapFields, MapKey } from './sections.ts';
+import type { DoneFields, TestRowFields } from './shapes/record.ts';
 import type { RuleFields } from './shapes/rules.ts';
 
 /** Where an item stands. */
@@ -39,6 +40,9 @@ export interface Authored extends Lists, Maps {
   readonly season?: Item<GroupFields<'season'>>;
   readonly rules: readonly RuleItem[];
   readonly record?: Item<GroupFields<'record'>>;
+  /** Rows of the record files, in the order of the files. */
+  readonly done: readonly Item<DoneFields>[];
+  readonly testRows: readonly Item<TestRowFields>[];
 }
 
 /** The place of a value within an item, or of the last key on the way that is there. */
@@ -63,4 +67,9 @@ export function keyPlaceOf(item: Located, ...steps: readonly Step[]): Span {
 export function entriesOf(item: Located, ...steps: readonly Step[]): readonly MapEntry[] {
   const found = follow(item.node, steps);
   return found.whole && found.node.kind === 'map' ? found.node.entries : [];
+}
+
+/** A part of an item as an item of its own, such as one limit of an athlete. */
+export function within(item: Located, ...steps: readonly Step[]): Located {
+  return { ...at(item, ...steps), node: follow(item.node, steps).node };
 }

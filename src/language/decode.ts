@@ -12,9 +12,12 @@ import { didYouMean } from './words.ts';
 import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
 import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes, SECTION_KEYS } from './sections.ts';
 import type { ListKey, MapKey } from './sections.ts';
+import { doneShape, testRowShape } from './shapes/record.ts';
 import { ruleShapes } from './shapes/rules.ts';
 import type { RuleFields } from './shapes/rules.ts';
 import { VERSION, versionShape } from './shapes/season.ts';
+
+export type { Documents } from '../read/types.ts';
 
 /** The plan's files decoded; every problem found in them, in the order of the files. */
 export function decode(documents: Documents): Staged<Authored> {
@@ -28,6 +31,8 @@ export function decode(documents: Documents): Staged<Authored> {
     ...decodeMaps(sections, diagnostics),
     ...decodeGroups(sections, diagnostics),
     rules: decodeRules(sections, diagnostics),
+    done: decodeRows(doneShape, documents.record?.done ?? [], 'done', diagnostics),
+    testRows: decodeRows(testRowShape, documents.record?.tests ?? [], 'tests', diagnostics),
   };
   if (entry !== undefined) checkVersion(entry, sections, diagnostics);
   return { value: authored, diagnostics };
@@ -223,4 +228,19 @@ function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]
       diagnostics,
     ),
   }));
+}
+
+function decodeRows<T>(
+  shape: z.ZodType<T>,
+  rows: readonly MapNode[],
+  key: string,
+  diagnostics: Diagnostic[],
+): readonly Item<T>[] {
+  return rows.map((node, index) =>
+    decodeItem(
+      shape,
+      { node, path: `record.${key}[${String(index)}]`, span: node.entries[0]?.value.span ?? node.span },
+      diagnostics,
+    ),
+  );
 }

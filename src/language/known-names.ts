@@ -8,3 +8,12 @@ export const DRILL_NAMES: readonly string[] = [...BUILT_IN.drills.keys()].sort()
 export const LIFT_NAMES: readonly string[] = [...BUILT_IN.lifts.keys()].sort();
 
 export const EXERCISE_NAMES: readonly string[] = [...DRILL_NAMES, ...LIFT_NAMES].sort();
+
+/** Tests that are neither a drill nor a lift of the library. */
+export const TEST_NAMES: readonly string[] = [
+  'drop-jump',
+  'jump-and-reach',
+  'repeated-jumps',
+  'isometric-pull',
+  'sprint',
+];

@@ -12,8 +12,9 @@ import type { JsonShape, Reading } from './reading.ts';
 const MOST_LETTERS = 1000;
 const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
 
-export function isAmbiguous({ text, quoted }: Pick<ScalarNode, 'text' | 'quoted'>): boolean {
-  return !quoted && AMBIGUOUS.has(text.toLowerCase());
+/** Cells of a CSV file are text to everybody. */
+function isAmbiguous({ text: found, quoted, span }: ScalarNode): boolean {
+  return !quoted && AMBIGUOUS.has(found.toLowerCase()) && !span.file.toLowerCase().endsWith('.csv');
 }
 
 function readText(scalar: ScalarNode, wanted: string): Reading<string> {
@@ -31,6 +32,11 @@ const TEXT_JSON: JsonShape = { anyOf: [{ type: 'string', minLength: 1, maxLength
 /** Any words. A number is taken as it is written. */
 export function text(wanted = 'some words'): z.ZodType<string> {
   return leaf((scalar) => readText(scalar, wanted), TEXT_JSON);
+}
+
+/** A remark, whatever it says. */
+export function freeText(): z.ZodType<string> {
+  return leaf(({ text: found }) => ({ value: found }), TEXT_JSON);
 }
 
 /** The name of something defined elsewhere, with the built-in ones an editor can offer. */

@@ -43,4 +43,12 @@ export interface Document {
 export interface Documents {
   readonly files: readonly SourceFile[];
   readonly documents: readonly Document[];
+  /** Rows of the record files, where the plan names some. */
+  readonly record?: RecordRows;
+}
+
+/** Each row a map from column to scalar. */
+export interface RecordRows {
+  readonly done: readonly MapNode[];
+  readonly tests: readonly MapNode[];
 }

@@ -49,6 +49,8 @@ export const lineShape = group({
   .meta(exerciseChoice)
   .describe('One line of a session: a drill or a lift.');
 
+export type LineFields = z.output<typeof lineShape>;
+
 export const alwaysShape = group({
   part: word(PARTS).describe('Where in the session.'),
   minutes: count(1, MOST_MINUTES).describe('How long it takes, where the lines alone do not say.').optional(),
@@ -58,12 +60,13 @@ export const alwaysShape = group({
   ...becauseKey,
 }).describe('Lines in every session.');
 
-const SHORT = 3;
-export const DAY_KEYS: readonly string[] = weekdayNames.flatMap((name) => [name, name.slice(0, SHORT)]);
+export const DAY_KEYS = [...weekdayNames, 'mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
 
-const dayShapes = Object.fromEntries(
-  DAY_KEYS.map((name) => [name, z.array(lineShape).describe('The lines of this day.').optional()]),
-);
+const dayLines = z.array(lineShape).describe('The lines of this day.').optional();
+
+const dayShapes = Object.fromEntries(DAY_KEYS.map((name) => [name, dayLines])) as Readonly<
+  Record<(typeof DAY_KEYS)[number], typeof dayLines>
+>;
 
 export const programmeWeekShape = group({
   week: count(1, MOST_PROGRAMME_WEEKS).describe('Which week of the programme, from 1.'),

@@ -1,0 +1,174 @@
+// Athletes with their squads' fields under their own and the defaults filled in. Called by resolve.ts. A field of the
+// athlete's takes the place of the squad's, but limits and time away add up: what bars something is never put aside.
+
+import { at } from '../language/authored.ts';
+import type { Item, Located } from '../language/authored.ts';
+import { inWords } from '../language/list-words.ts';
+import type { MapFields } from '../language/sections.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { DEFAULT_NOW } from '../library/levels.ts';
+import type { Level } from '../library/types.ts';
+import { isoDate } from '../util/days.ts';
+import { ageOn, levelOn } from './athlete-facts.ts';
+import { isWritten, resolveFields } from './resolve-fields.ts';
+import type { Fields } from './resolve-fields.ts';
+import { byCodeUnit, isBound, namesOf } from './scope.ts';
+import type { Scope } from './scope.ts';
+import type { Athlete, LevelStep, Origin, Sourced, Squad, Volume } from './types.ts';
+
+/** Younger children are not planned for. */
+const LEAST_AGE = 8;
+const MOST_AGE = 100;
+
+type AthleteItem = Item<MapFields<'athletes'>>;
+
+export interface People {
+  readonly squads: ReadonlyMap<string, Squad>;
+  /** In order of id. */
+  readonly athletes: readonly Athlete[];
+}
+
+export function resolvePeople(scope: Scope): People {
+  const squadFields = new Map<string, Fields>();
+  for (const [id, item] of scope.authored.squads) squadFields.set(id, resolveFields(scope, item));
+  const left: LeftOut[] = [];
+  const athletes = [...scope.authored.athletes].flatMap(
+    ([id, item]) => resolveAthlete(scope, squadFields, left, id, item) ?? [],
+  );
+  athletes.sort((a, b) => byCodeUnit(a.id, b.id));
+  if (scope.authored.athletes.size === 0) scope.report(problem('plan/no-athletes', { span: scope.authored.start }));
+  noteLeftOut(scope, left);
+  const squads = [...scope.authored.squads].map(([id, { span }]): [string, Squad] => [id, { id, span }]);
+  return { squads: new Map(squads.toSorted(([a], [b]) => byCodeUnit(a, b))), athletes };
+}
+
+function resolveAthlete(
+  scope: Scope,
+  squads: ReadonlyMap<string, Fields>,
+  left: LeftOut[],
+  id: string,
+  item: AthleteItem,
+): Athlete | undefined {
+  const own = resolveFields(scope, item);
+  const { squad } = item.value;
+  const isSquadKnown =
+    squad === undefined || isBound(scope, namesOf('a squad', scope.authored.squads), squad, item, 'squad');
+  const shared = squad === undefined ? undefined : squads.get(squad);
+  const fields = shared === undefined ? own : layered(own, shared);
+  if (!own.whole || !isSquadKnown || shared?.whole === false) return undefined;
+  const levels = fields.levels ?? [{ is: 'beginner', span: item.span } satisfies LevelStep];
+  const now = fields.now ?? usualNow(scope, levels);
+  if (fields.now === undefined && isNowNeeded(scope, fields)) {
+    scope.report(problem('plan/now-needed', { ...at(item), params: { athlete: id } }));
+    return undefined;
+  }
+  const athlete: Athlete = {
+    id,
+    name: item.value.name ?? id,
+    ...(squad !== undefined && { squad }),
+    ...known(fields),
+    levels,
+    levelOrigin: levelOriginOf(fields),
+    now,
+    lifts: fields.lifts ?? new Map(),
+    cleared: fields.cleared ?? new Set(),
+    limits: fields.limits,
+    returning: fields.returning ?? [],
+    away: fields.away,
+    span: item.span,
+  };
+  if (!isAgePossible(scope, athlete, isWritten(item, 'born') ? at(item, 'born') : at(item))) return undefined;
+  left.push({
+    item,
+    id,
+    level: fields.levels === undefined,
+    now: fields.now === undefined ? levelOn(athlete, scope.frame.from) : undefined,
+  });
+  return athlete;
+}
+
+function layered(own: Fields, squad: Fields): Fields {
+  return { ...squad, ...own, limits: [...squad.limits, ...own.limits], away: [...squad.away, ...own.away] };
+}
+
+/** Fields an athlete simply may lack. */
+function known({
+  group,
+  born,
+  sex,
+  massGrams,
+  goal,
+}: Fields): Pick<Athlete, 'group' | 'born' | 'sex' | 'massGrams' | 'goal'> {
+  return {
+    ...(group !== undefined && { group }),
+    ...(born !== undefined && { born }),
+    ...(sex !== undefined && { sex }),
+    ...(massGrams !== undefined && { massGrams }),
+    ...(goal !== undefined && { goal }),
+  };
+}
+
+function levelOriginOf({ levels }: Fields): Origin {
+  const first = levels?.[0];
+  if (first === undefined) return { kind: 'default', basis: 'the most cautious level' };
+  return { kind: 'written', span: first.span };
+}
+
+function usualNow(scope: Scope, levels: readonly LevelStep[]): Sourced<Volume> {
+  const first = levels.findLast(({ from }) => from === undefined || from <= scope.frame.from) ?? levels[0];
+  return {
+    value: DEFAULT_NOW[first?.is ?? 'beginner'],
+    origin: { kind: 'default', basis: 'usual for the level, common practice' },
+  };
+}
+
+/** Somebody hurt or coming back starts from what was really done, not from what is usual. */
+function isNowNeeded(scope: Scope, { limits, returning }: Fields): boolean {
+  const inSeason = limits.some(({ range }) => range.until >= scope.frame.from && range.from <= scope.frame.until);
+  return inSeason || (returning?.length ?? 0) > 0;
+}
+
+function isAgePossible(scope: Scope, athlete: Athlete, place: ReturnType<typeof at>): boolean {
+  const age = ageOn(athlete, scope.frame.from);
+  if (age === undefined || scope.authored.season === undefined) return true;
+  const params = { athlete: athlete.id, age, least: LEAST_AGE, on: isoDate(scope.frame.from) };
+  if (age > MOST_AGE || age < 0) {
+    scope.report(problem('plan/impossible-age', { ...place, params: { athlete: athlete.id, age, on: params.on } }));
+    return false;
+  }
+  if (age >= LEAST_AGE) return true;
+  scope.report(problem('plan/too-young', { ...place, params }));
+  return false;
+}
+
+interface LeftOut {
+  readonly item: Located;
+  readonly id: string;
+  readonly level: boolean;
+  /** The level whose usual start was taken. */
+  readonly now: Level | undefined;
+}
+
+/** One notice for all athletes alike, so that a long roster doesn't drown the rest. */
+function noteLeftOut(scope: Scope, left: readonly LeftOut[]): void {
+  const inIdOrder = left.toSorted((a, b) => byCodeUnit(a.id, b.id));
+  const levelless = inIdOrder.filter(({ level }) => level);
+  if (levelless[0] !== undefined) {
+    scope.report(problem('plan/level-left-out', { ...at(levelless[0].item), params: { athletes: idsOf(levelless) } }));
+  }
+  for (const [level, { contactsASession, sessionsAWeek }] of Object.entries(DEFAULT_NOW)) {
+    const nowless = inIdOrder.filter(({ now }) => now === level);
+    if (nowless[0] === undefined) continue;
+    const params = { athletes: idsOf(nowless), level, contacts: contactsASession, sessions: sessionsAWeek };
+    scope.report(problem('plan/now-left-out', { ...at(nowless[0].item), params }));
+  }
+}
+
+const MOST_NAMED = 6;
+
+const idsOf = (left: readonly LeftOut[]): string =>
+  inWords(
+    left.map(({ id }) => id),
+    'and',
+    MOST_NAMED,
+  );

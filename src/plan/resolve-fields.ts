@@ -1,0 +1,224 @@
+// The fields an athlete may have, or a squad give its athletes: read from one item, squad or athlete, into what the plan
+// keeps. Called by resolve-athletes.ts, which puts a squad's fields under its athletes'. A squad is read once.
+
+import { at, entriesOf, within } from '../language/authored.ts';
+import type { Item } from '../language/authored.ts';
+import type { MapFields } from '../language/sections.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { findClearance, CLEARANCES } from '../library/clearances.ts';
+import { canEstimate, ESTIMATE_REPS, estimateOneRepMax } from '../library/one-rep-max.ts';
+import { LEVELS } from '../library/types.ts';
+import { isoDate } from '../util/days.ts';
+import { resolveAvoid } from './resolve-avoid.ts';
+import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf } from './scope.ts';
+import type { Scope } from './scope.ts';
+import type { Athlete, Away, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
+
+export type FieldsItem = Item<MapFields<'squads'>>;
+
+/** What is written; a field with a mistake is left out. */
+export interface Fields extends Pick<Athlete, 'group' | 'born' | 'sex' | 'massGrams'> {
+  readonly levels?: readonly LevelStep[];
+  readonly now?: Sourced<Volume>;
+  readonly goal?: Sourced<number>;
+  readonly lifts?: ReadonlyMap<string, LiftMax>;
+  readonly cleared?: ReadonlySet<string>;
+  readonly limits: readonly Limit[];
+  readonly returning?: readonly ReturnStage[];
+  readonly away: readonly Away[];
+  /** Whether all that is written could be read. */
+  readonly whole: boolean;
+}
+
+export function resolveFields(scope: Scope, item: FieldsItem): Fields {
+  let whole = item.kind === 'whole';
+  const kept = <T>(value: T | undefined): T | undefined => {
+    if (value === undefined) whole = false;
+    return value;
+  };
+  const { value } = item;
+  const levels = value.level === undefined ? undefined : kept(levelsOf(scope, item));
+  const lifts = value.lifts === undefined ? undefined : kept(liftsOf(scope, item));
+  const cleared = value.cleared === undefined ? undefined : kept(clearedOf(scope, item));
+  const returning = value.returning === undefined ? undefined : kept(returningOf(scope, item));
+  const limits = (value.limits ?? []).flatMap((_, index) => kept(limitOf(scope, item, index)) ?? []);
+  const away = (value.away ?? []).flatMap((_, index) => kept(awayOf(scope, item, index)) ?? []);
+  const { now, goal } = value;
+  return {
+    ...(value.group !== undefined && { group: value.group }),
+    ...(value.born !== undefined && { born: value.born }),
+    ...(value.sex !== undefined && { sex: value.sex }),
+    ...(value.mass !== undefined && { massGrams: value.mass }),
+    ...(levels !== undefined && { levels }),
+    ...(now !== undefined && {
+      now: written(item, 'now', { contactsASession: now['contacts-a-session'], sessionsAWeek: now['sessions-a-week'] }),
+    }),
+    ...(goal !== undefined && { goal: written(item, 'goal', goal['contacts-a-session']) }),
+    ...(lifts !== undefined && { lifts }),
+    ...(cleared !== undefined && { cleared }),
+    limits: inOrder(limits, ({ range }) => isoDate(range.from)),
+    ...(returning !== undefined && { returning }),
+    away: inOrder(away, ({ range }) => isoDate(range.from)),
+    whole,
+  };
+}
+
+function written<T>(item: FieldsItem, key: string, value: T): Sourced<T> {
+  return { value, origin: { kind: 'written', span: at(item, key).span } };
+}
+
+/** In order of date; undefined when the steps can't be told apart or lead down. */
+function levelsOf(scope: Scope, item: FieldsItem): readonly LevelStep[] | undefined {
+  const { level } = item.value;
+  if (level === undefined) return undefined;
+  if (typeof level === 'string') return [{ is: level, span: at(item, 'level').span }];
+  if (level.length === 0) {
+    scope.report(problem('plan/no-level', at(item, 'level')));
+    return undefined;
+  }
+  const steps = level.map(({ is, from }, index) => ({
+    is,
+    ...(from !== undefined && { from }),
+    ...at(item, 'level', index),
+  }));
+  steps.sort((a, b) => (a.from ?? -Infinity) - (b.from ?? -Infinity));
+  let isFine = true;
+  for (const [index, step] of steps.entries()) {
+    const before = steps[index - 1];
+    if (before === undefined) continue;
+    isFine = isStepUp(scope, before, step) && isFine;
+  }
+  return isFine ? steps.map(({ path: _, ...step }) => step) : undefined;
+}
+
+interface PlacedStep extends LevelStep {
+  readonly path: string;
+}
+
+function isStepUp(scope: Scope, before: PlacedStep, step: PlacedStep): boolean {
+  const place = { span: step.span, path: step.path, related: [{ span: before.span, message: 'the level before it' }] };
+  if (step.from === before.from) {
+    scope.report(problem('plan/levels-undated', { ...place, params: { level: step.is, other: before.is } }));
+    return false;
+  }
+  if (LEVELS.indexOf(step.is) >= LEVELS.indexOf(before.is)) return true;
+  scope.report(problem('plan/level-steps-down', { ...place, params: { level: step.is, before: before.is } }));
+  return false;
+}
+
+function liftsOf(scope: Scope, item: FieldsItem): ReadonlyMap<string, LiftMax> | undefined {
+  const known = namesOf('a lift', scope.library.lifts);
+  const ids = Object.keys(item.value.lifts ?? {}).toSorted(byCodeUnit);
+  const lifts = ids.flatMap((lift): [string, LiftMax][] => {
+    const max = isKeyBound(scope, known, lift, item, 'lifts') ? maxOf(scope, item, lift) : undefined;
+    return max === undefined ? [] : [[lift, max]];
+  });
+  return lifts.length === ids.length ? new Map(lifts) : undefined;
+}
+
+function maxOf(scope: Scope, item: FieldsItem, lift: string): LiftMax | undefined {
+  const { max, did, on } = item.value.lifts?.[lift] ?? {};
+  const place = at(item, 'lifts', lift);
+  if ((max === undefined) === (did === undefined)) {
+    scope.report(problem('plan/max-or-did', { ...place, params: { lift } }));
+    return undefined;
+  }
+  if (did !== undefined && !canEstimate(did.reps)) {
+    scope.report(
+      problem('plan/too-many-reps', {
+        ...at(item, 'lifts', lift, 'did'),
+        params: { reps: did.reps, most: ESTIMATE_REPS.to },
+      }),
+    );
+    return undefined;
+  }
+  return {
+    lift,
+    grams: max ?? (did === undefined ? 0 : Math.floor(estimateOneRepMax(did.grams, did.reps))),
+    estimated: did !== undefined && did.reps > 1,
+    ...(on !== undefined && { on }),
+    span: place.span,
+  };
+}
+
+function clearedOf(scope: Scope, item: FieldsItem): ReadonlySet<string> | undefined {
+  const words = {
+    has: (name: string) => findClearance(name) !== undefined,
+    keys: () => CLEARANCES.map(({ id }) => id),
+  };
+  const bound = boundNames(
+    scope,
+    namesOf('a clearance', words, scope.library.drills),
+    item.value.cleared ?? [],
+    item,
+    'cleared',
+  );
+  return bound === undefined ? undefined : new Set(bound);
+}
+
+function limitOf(scope: Scope, item: FieldsItem, index: number): Limit | undefined {
+  const limit = item.value.limits?.[index];
+  if (limit === undefined) return undefined;
+  const located = within(item, 'limits', index);
+  const range = rangeOf(scope, located, limit);
+  const avoid = resolveAvoid(scope, located, limit.avoid ?? []);
+  const session = limit['contacts-a-session'];
+  const week = limit['contacts-a-week'];
+  if (limit.avoid === undefined && session === undefined && week === undefined) {
+    scope.report(problem('plan/limit-of-nothing', at(located)));
+    return undefined;
+  }
+  if (range === undefined || avoid === undefined) return undefined;
+  return {
+    range,
+    avoid,
+    ...(session !== undefined && { contactsASession: session }),
+    ...(week !== undefined && { contactsAWeek: week }),
+    because: limit.because,
+    span: located.span,
+  };
+}
+
+/** In order of `since`. */
+function returningOf(scope: Scope, item: FieldsItem): readonly ReturnStage[] | undefined {
+  const stages = (item.value.returning ?? []).map((stage, index) => ({
+    ...stage,
+    span: at(item, 'returning', index).span,
+    index,
+  }));
+  stages.sort((a, b) => a.since - b.since);
+  let isFine = true;
+  for (const [position, { stage, of, since, index }] of stages.entries()) {
+    const before = stages[position - 1];
+    const related = before === undefined ? [] : [{ span: before.span, message: 'the stage before it' }];
+    if (stage > of) {
+      scope.report(problem('plan/stage-over', { ...at(item, 'returning', index, 'stage'), params: { stage, of } }));
+      isFine = false;
+    }
+    if (before !== undefined && (before.since === since || before.of !== of)) {
+      scope.report(
+        problem('plan/stages-clash', {
+          ...at(item, 'returning', index),
+          params: { stage, other: before.stage },
+          related,
+        }),
+      );
+      isFine = false;
+    }
+  }
+  return isFine ? stages.map(({ index: _, ...stage }) => stage) : undefined;
+}
+
+function awayOf(scope: Scope, item: FieldsItem, index: number): Away | undefined {
+  const away = item.value.away?.[index];
+  if (away === undefined) return undefined;
+  const located = within(item, 'away', index);
+  const range = rangeOf(scope, located, away);
+  if (range === undefined) return undefined;
+  return { range, because: away.because ?? 'away', trained: away.trained ?? 'none', span: located.span };
+}
+
+/** Whether a field is written at all, well or badly. */
+export function isWritten(item: FieldsItem, key: string): boolean {
+  return entriesOf(item).some((entry) => entry.key === key);
+}

@@ -1,0 +1,68 @@
+// What was done and tested, row by row, with athletes and tests bound. Called by resolve.ts. A row dated in the future is
+// a slip, but which day it is only the caller knows.
+
+import { at } from '../language/authored.ts';
+import type { Item } from '../language/authored.ts';
+import { TEST_NAMES } from '../language/known-names.ts';
+import type { DoneFields, TestRowFields } from '../language/shapes/record.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
+import { inOrder, isBound, namesOf } from './scope.ts';
+import type { Scope } from './scope.ts';
+import type { DoneRow, Record, TestRow } from './types.ts';
+
+/** In order of day, athlete. Without `today` no date is in the future. */
+export function resolveRecord(scope: Scope, today: Day | undefined): Record {
+  const done = scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []);
+  const tests = scope.authored.testRows.flatMap((item) => resolveTestRow(scope, today, item) ?? []);
+  const key = ({ day, athlete }: DoneRow | TestRow): string => `${isoDate(day)} ${athlete}`;
+  return { done: inOrder(done, key), tests: inOrder(tests, key) };
+}
+
+function isRowSound(scope: Scope, today: Day | undefined, item: Item<DoneFields> | Item<TestRowFields>): boolean {
+  const { athlete, date } = item.value;
+  const isKnown =
+    athlete === undefined || isBound(scope, namesOf('an athlete', scope.authored.athletes), athlete, item, 'athlete');
+  if (date === undefined || today === undefined || date <= today) return isKnown;
+  scope.report(
+    problem('plan/record-in-future', { ...at(item, 'date'), params: { date: isoDate(date), today: isoDate(today) } }),
+  );
+  return false;
+}
+
+function resolveDone(scope: Scope, today: Day | undefined, item: Item<DoneFields>): DoneRow | undefined {
+  if (!isRowSound(scope, today, item) || item.kind === 'broken') return undefined;
+  const { date, athlete, kind, contacts, minutes, effort, pain, note } = item.value;
+  return {
+    day: date,
+    athlete,
+    kind,
+    ...(contacts !== undefined && { contacts }),
+    ...(minutes !== undefined && { minutes }),
+    ...(effort !== undefined && { effort }),
+    ...(pain !== undefined && { pain }),
+    ...(note !== undefined && { note }),
+    span: item.span,
+  };
+}
+
+function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRowFields>): TestRow | undefined {
+  const known = namesOf('a drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
+  const isSound = isRowSound(scope, today, item);
+  const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
+  if (!isSound || !isKnown || item.kind === 'broken') return undefined;
+  const { date, athlete, test, trial, value, unit, method, arms, note } = item.value;
+  return {
+    day: date,
+    athlete,
+    test,
+    trial,
+    value,
+    unit,
+    ...(method !== undefined && { method }),
+    ...(arms !== undefined && { arms }),
+    ...(note !== undefined && { note }),
+    span: item.span,
+  };
+}

@@ -1,0 +1,138 @@
+// The season: its days, its weeks, its sport. Resolved first, as every other item is held against its days. Called by
+// resolve.ts. Without `ends` it ends with the week of the last competition, which is why competitions are looked at here.
+
+import { at } from '../language/authored.ts';
+import type { Authored, Item } from '../language/authored.ts';
+import type { GroupFields } from '../language/sections.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { findSport, SPORTS } from '../library/sports.ts';
+import type { SportProfile } from '../library/types.ts';
+import { isoDate, startOfWeek } from '../util/days.ts';
+import type { Day, Weekday } from '../util/days.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import { reportEndBeforeStart } from './scope.ts';
+import type { DayRange, Origin, Season } from './types.ts';
+
+const DAYS_A_WEEK = 7;
+/** Longer seasons are two plans. */
+const MOST_WEEKS = 104;
+const MONDAY: Weekday = 0;
+
+type SeasonItem = Item<GroupFields<'season'>>;
+type Report = (diagnostic: Diagnostic) => void;
+
+/** The season, or undefined with the reasons reported. */
+export function resolveSeason(authored: Authored, report: Report): Season | undefined {
+  const item = authored.season;
+  if (item === undefined) {
+    report(problem('plan/no-season', { span: authored.start }));
+    return undefined;
+  }
+  const sport = sportOf(item, report);
+  const inSeason = inSeasonOf(item, report);
+  const weekStarts = item.value['week-starts'] ?? MONDAY;
+  if (!isTimeZone(item.value['time-zone'])) {
+    const params = { found: item.value['time-zone'] ?? '' };
+    report(problem('plan/time-zone', { ...at(item, 'time-zone'), params }));
+  }
+  if (item.kind === 'broken') return undefined;
+  const end = endOf(authored, item, weekStarts, report);
+  if (end === undefined || sport === 'unknown') return undefined;
+  const range = { from: item.value.starts, until: end.day };
+  if (!isReasonable(item, range, weekStarts, report)) return undefined;
+  const timeZone = item.value['time-zone'];
+  return {
+    title: item.value.title,
+    sport: sport.id,
+    starts: range.from,
+    ends: range.until,
+    endsOrigin: end.origin,
+    weekStarts,
+    units: item.value.units ?? 'metric',
+    ...(timeZone !== undefined && { timeZone }),
+    inSeason,
+    ...(sport.directions !== undefined && { directions: sport.directions }),
+    span: item.span,
+  };
+}
+
+function sportOf(item: SeasonItem, report: Report): SportProfile | 'unknown' {
+  const name = item.value.sport ?? 'general';
+  const sport = findSport(name);
+  if (sport !== undefined) return sport;
+  const near = nearest(
+    name,
+    SPORTS.map(({ id }) => id),
+  );
+  const help = near === undefined ? 'write general for a sport without a profile' : `did you mean "${near}"?`;
+  report(problem('plan/unknown-name', { ...at(item, 'sport'), params: { name, kind: 'a sport' }, help }));
+  return 'unknown';
+}
+
+const TIME_ZONE = /^(?:UTC|[A-Z][A-Za-z_]+(?:\/[A-Z][A-Za-z0-9_+-]+){1,2})$/;
+
+function isTimeZone(name: string | undefined): boolean {
+  return name === undefined || TIME_ZONE.test(name);
+}
+
+interface End {
+  readonly day: Day;
+  readonly origin: Origin;
+}
+
+function endOf(
+  authored: Authored,
+  item: SeasonItem & { readonly kind: 'whole' },
+  weekStarts: Weekday,
+  report: Report,
+): End | undefined {
+  const { starts, ends } = item.value;
+  if (ends !== undefined) {
+    if (ends >= starts) return { day: ends, origin: { kind: 'written', span: at(item, 'ends').span } };
+    reportEndBeforeStart({ report }, item, { start: 'starts', end: 'ends' }, { from: starts, until: ends });
+    return undefined;
+  }
+  const last = authored.competitions.reduce<Day | undefined>((latest, { value }) => {
+    const day = value.until ?? value.date;
+    return day !== undefined && (latest === undefined || day > latest) ? day : latest;
+  }, undefined);
+  if (last === undefined || last < starts) {
+    if (last !== undefined || authored.competitions.length === 0)
+      report(problem('plan/no-end', { span: item.span, path: item.path }));
+    return undefined;
+  }
+  const day = startOfWeek(last, weekStarts) + DAYS_A_WEEK - 1;
+  return { day, origin: { kind: 'default', basis: 'the week of the last competition' } };
+}
+
+function isReasonable(item: SeasonItem, { from, until }: DayRange, weekStarts: Weekday, report: Report): boolean {
+  const weeks = (startOfWeek(until, weekStarts) - startOfWeek(from, weekStarts)) / DAYS_A_WEEK + 1;
+  if (weeks <= MOST_WEEKS) return true;
+  const key = item.value.ends === undefined ? 'starts' : 'ends';
+  const params = { weeks, most: MOST_WEEKS, starts: isoDate(from), ends: isoDate(until) };
+  report(problem('plan/season-too-long', { ...at(item, key), params }));
+  return false;
+}
+
+function inSeasonOf(item: SeasonItem, report: Report): Season['inSeason'] {
+  const written = (item.value['in-season'] ?? []).map((range, index) => ({
+    ...range,
+    span: at(item, 'in-season', index).span,
+    index,
+  }));
+  const ordered = written.filter((range) => {
+    if (range.from <= range.until) return true;
+    const params = { start: 'from', from: isoDate(range.from), end: 'until', until: isoDate(range.until) };
+    report(problem('plan/end-before-start', { ...at(item, 'in-season', range.index, 'until'), params }));
+    return false;
+  });
+  ordered.sort((a, b) => a.from - b.from || a.until - b.until);
+  for (const [index, range] of ordered.entries()) {
+    const before = ordered[index - 1];
+    if (before === undefined || before.until < range.from) continue;
+    const related = [{ span: before.span, message: 'this one runs into it' }];
+    report(problem('plan/in-season-overlap', { ...at(item, 'in-season', range.index), related }));
+  }
+  return ordered.map(({ from, until, span }) => ({ from, until, span }));
+}

@@ -1,0 +1,240 @@
+// What every file that resolves a part of the plan needs: the authored items, the season's days, the library, and where
+// problems go. Made once by resolve.ts. Binding a name either finds it or reports it, once, with the nearest known name.
+
+import { at, keyPlaceOf } from '../language/authored.ts';
+import type { Authored, Item, Located } from '../language/authored.ts';
+import type { Step } from '../language/nodes.ts';
+import { inWords } from '../language/list-words.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Library } from '../library/index.ts';
+import type { SportProfile } from '../library/types.ts';
+import { isoDate, startOfWeek } from '../util/days.ts';
+import type { Day, Weekday } from '../util/days.ts';
+import { nearest } from '../util/did-you-mean.ts';
+import type { DayRange, Who } from './types.ts';
+
+export interface Scope {
+  readonly authored: Authored;
+  readonly library: Library;
+  /** First to last day of the season; everything there is, when the season itself has mistakes. */
+  readonly frame: DayRange;
+  readonly weekStarts: Weekday;
+  readonly sport?: SportProfile;
+  readonly report: (diagnostic: Diagnostic) => void;
+  /** The known name nearest to one that isn't; asked for the first few only, as each is a search through all. */
+  readonly guess: (name: string, known: Iterable<string>) => string | undefined;
+}
+
+const MOST_GUESSES = 50;
+
+export function limitedGuesses(): Scope['guess'] {
+  let left = MOST_GUESSES;
+  return (name, known) => {
+    left -= 1;
+    return left < 0 ? undefined : nearest(name, known);
+  };
+}
+
+/** Names of one kind of thing. */
+export interface KnownNames {
+  /** `a squad`. */
+  readonly kind: string;
+  readonly has: (name: string) => boolean;
+  readonly all: () => Iterable<string>;
+}
+
+export function namesOf(
+  kind: string,
+  ...maps: readonly { readonly has: (name: string) => boolean; readonly keys: () => Iterable<string> }[]
+): KnownNames {
+  return {
+    kind,
+    has: (name) => maps.some((map) => map.has(name)),
+    all: () => maps.flatMap((map) => [...map.keys()]),
+  };
+}
+
+const MOST_LISTED = 12;
+
+/** Whether the name at this place is known; reports it when not. */
+export function isBound(
+  scope: Scope,
+  known: KnownNames,
+  name: string,
+  item: Located,
+  ...steps: readonly Step[]
+): boolean {
+  return known.has(name) || reportUnknown(scope, known, name, at(item, ...steps));
+}
+
+/** As isBound, for a name that is a key of a group. */
+export function isKeyBound(
+  scope: Scope,
+  known: KnownNames,
+  name: string,
+  item: Located,
+  ...steps: readonly Step[]
+): boolean {
+  if (known.has(name)) return true;
+  const span = keyPlaceOf(item, ...steps, name);
+  return reportUnknown(scope, known, name, { ...at(item, ...steps, name), span });
+}
+
+function reportUnknown(scope: Scope, known: KnownNames, name: string, place: ReturnType<typeof at>): false {
+  const near = scope.guess(name, known.all());
+  scope.report(
+    problem('plan/unknown-name', { ...place, params: { name, kind: known.kind }, help: helpFor(known, near) }),
+  );
+  return false;
+}
+
+function helpFor(known: KnownNames, near: string | undefined): string | undefined {
+  if (near !== undefined) return `did you mean "${near}"?`;
+  const all = [...known.all()];
+  if (all.length === 0) return `the plan names none`;
+  return all.length > MOST_LISTED ? undefined : `known here: ${inWords(all.toSorted(), 'and')}`;
+}
+
+/** Names of a list that are all known, or undefined when one isn't. */
+export function boundNames(
+  scope: Scope,
+  known: KnownNames,
+  names: readonly string[],
+  item: Located,
+  key: string,
+): readonly string[] | undefined {
+  const bound = names.filter((name, index) => isBound(scope, known, name, item, key, index));
+  return bound.length === names.length ? sortedUnique(bound) : undefined;
+}
+
+export function sortedUnique(names: readonly string[]): readonly string[] {
+  return [...new Set(names)].toSorted(byCodeUnit);
+}
+
+export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+export interface WhoKeys {
+  readonly squads?: readonly string[] | undefined;
+  readonly athletes?: readonly string[] | undefined;
+}
+
+/** Whom an item is for, or undefined when a name isn't known. */
+export function whoOf(scope: Scope, item: Located, { squads, athletes }: WhoKeys): Who | undefined {
+  if (squads === undefined && athletes === undefined) return { kind: 'everybody' };
+  const boundSquads = boundNames(scope, namesOf('a squad', scope.authored.squads), squads ?? [], item, 'squads');
+  const boundAthletes = boundNames(
+    scope,
+    namesOf('an athlete', scope.authored.athletes),
+    athletes ?? [],
+    item,
+    'athletes',
+  );
+  if (boundSquads === undefined || boundAthletes === undefined) return undefined;
+  if (boundSquads.length + boundAthletes.length === 0) {
+    scope.report(problem('plan/for-nobody', at(item, squads === undefined ? 'athletes' : 'squads')));
+    return undefined;
+  }
+  return { kind: 'some', squads: boundSquads, athletes: boundAthletes };
+}
+
+export interface RangeKeys {
+  readonly from?: Day | undefined;
+  readonly until?: Day | undefined;
+  readonly week?: Day | undefined;
+  readonly date?: Day | undefined;
+}
+
+/** The days an item names, up to the ends of the season where it leaves one out; undefined when they contradict. */
+export function rangeOf(scope: Scope, item: Located, keys: RangeKeys): DayRange | undefined {
+  const { week, date } = keys;
+  const ways = [
+    week !== undefined && 'week',
+    date !== undefined && 'date',
+    keys.from !== undefined && 'from',
+    keys.until !== undefined && 'until',
+  ];
+  const written = ways.filter((way) => way !== false);
+  if (written.length > 1 && (week !== undefined || date !== undefined)) {
+    scope.report(
+      problem('plan/two-times', { ...at(item, written[1] ?? ''), params: { ways: inWords(written, 'and') } }),
+    );
+    return undefined;
+  }
+  if (date !== undefined) return { from: date, until: date };
+  if (week !== undefined) return weekOf(scope, week);
+  return orderedRange(
+    scope,
+    item,
+    { from: keys.from ?? scope.frame.from, until: keys.until ?? scope.frame.until },
+    keys,
+  );
+}
+
+const DAYS_A_WEEK = 7;
+
+export function weekOf(scope: Pick<Scope, 'weekStarts'>, day: Day): DayRange {
+  const from = startOfWeek(day, scope.weekStarts);
+  return { from, until: from + DAYS_A_WEEK - 1 };
+}
+
+/** The range, or undefined with a report when both ends are written and the end is the earlier. */
+export function orderedRange(scope: Scope, item: Located, range: DayRange, keys: RangeKeys): DayRange | undefined {
+  if (range.from <= range.until) return range;
+  if (keys.from === undefined || keys.until === undefined)
+    return reportNever(scope, item, keys.from === undefined ? 'until' : 'from');
+  reportEndBeforeStart(scope, item, { start: 'from', end: 'until' }, range);
+  return undefined;
+}
+
+export function reportEndBeforeStart(
+  scope: Pick<Scope, 'report'>,
+  item: Located,
+  keys: { readonly start: string; readonly end: string },
+  { from, until }: DayRange,
+): void {
+  const params = { start: keys.start, from: isoDate(from), end: keys.end, until: isoDate(until) };
+  const related = [{ span: keyPlaceOf(item, keys.start), message: 'the start is here' }];
+  scope.report(problem('plan/end-before-start', { ...at(item, keys.end), params, related }));
+}
+
+/** An open range that lies wholly before or after the season. */
+function reportNever(scope: Scope, item: Located, key: string): undefined {
+  scope.report(problem('plan/outside-season', { ...at(item, key), params: seasonWords(scope) }));
+}
+
+export function seasonWords({ frame }: Pick<Scope, 'frame'>): { readonly starts: string; readonly ends: string } {
+  return { starts: isoDate(frame.from), ends: isoDate(frame.until) };
+}
+
+/** Says so when an item lies outside of the season and so does nothing. */
+export function warnOutside(scope: Scope, item: Located, range: DayRange, key: string): void {
+  if (range.from <= scope.frame.until && scope.frame.from <= range.until) return;
+  scope.report(problem('plan/outside-season', { ...at(item, key), params: seasonWords(scope) }));
+}
+
+/** The values of whole items; broken ones have been reported. */
+export function wholeOf<T>(item: Item<T>): T | undefined {
+  return item.kind === 'whole' ? item.value : undefined;
+}
+
+/** Sorted by a text that says all of an item's meaning, so that the order of files can't matter. */
+export function inOrder<T extends object>(
+  items: readonly T[],
+  first: (item: T) => string | number = () => 0,
+): readonly T[] {
+  if (items.length < 2) return items;
+  const keyed = items.map((item) => ({ item, first: first(item), rest: meaningOf(item) }));
+  keyed.sort((a, b) => compare(a.first, b.first) || compare(a.rest, b.rest));
+  return keyed.map(({ item }) => item);
+}
+
+const compare = <T extends string | number>(a: T, b: T): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** An item as text, its places left out. */
+function meaningOf(item: object): string {
+  return JSON.stringify(item, (key, value: unknown) => {
+    if (key === 'span' || key === 'origin') return undefined;
+    return value instanceof Map || value instanceof Set ? [...value] : value;
+  });
+}
