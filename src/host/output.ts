@@ -24,7 +24,23 @@ export interface Output {
 
 export const standardOutput = (): Output => createOutput(process.stdout);
 
-export const standardError = (): Output => createOutput(process.stderr);
+/** What is said about the run is lost without a word when nobody can hear it. */
+export function standardError(): Output {
+  const { write, writeAll, end } = createOutput(process.stderr);
+  return {
+    write: (text) => unheard(write(text)),
+    writeAll: (texts) => unheard(writeAll(texts)),
+    end: () => unheard(end()),
+  };
+}
+
+async function unheard(said: Promise<void>): Promise<void> {
+  try {
+    await said;
+  } catch (error) {
+    if (!(error instanceof ReaderGone) && !(error instanceof OutputFailed)) throw error;
+  }
+}
 
 /** An Output over a stream; what goes wrong on the stream is thrown by the next call. */
 export function createOutput(stream: NodeJS.WritableStream): Output {

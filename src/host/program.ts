@@ -7,9 +7,3 @@ export const programArguments = (): readonly string[] => process.argv.slice(2);
 export function setExitStatus(status: number): void {
   process.exitCode = status;
 }
-
-/** Hands whatever nobody caught to `report`, once, instead of Node's own words. */
-export function onUncaught(report: (error: unknown) => void): void {
-  process.once('uncaughtException', report);
-  process.once('unhandledRejection', report);
-}

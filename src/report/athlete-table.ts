@@ -18,12 +18,15 @@ export interface AthleteTable {
   readonly rowsOf: (built: BuiltAthlete, context: TableContext) => Iterable<Row>;
 }
 
+/** What a table is drawn from. */
+type Drawn = Pick<Build, 'plan' | 'athletes'>;
+
 /** The rows of everybody who is selected, athlete by athlete in the order of the build. */
-export function drawTable(table: AthleteTable, build: Build, selection: Selection): Table {
+export function drawTable(table: AthleteTable, build: Drawn, selection: Selection): Table {
   return { name: table.name, columns: table.columns, rows: rowsOf(table, build, selection) };
 }
 
-function* rowsOf(table: AthleteTable, build: Build, selection: Selection): Iterable<Row> {
+function* rowsOf(table: AthleteTable, build: Drawn, selection: Selection): Iterable<Row> {
   const context = { plan: build.plan, selection };
   for (const built of build.athletes) {
     if (selectsAthlete(selection, built.athlete)) yield* table.rowsOf(built, context);

@@ -28,3 +28,11 @@ export interface Table {
 export function columns(kind: ColumnKind, ...names: readonly string[]): readonly Column[] {
   return names.map((name) => ({ name, kind }));
 }
+
+/** Cells by the names of their columns; what isn't named is empty. */
+export type Cells = Readonly<Record<string, Cell>>;
+
+/** A row of cells by name, for tables small enough to afford it. */
+export function rowOf(of: readonly Column[], cells: Cells): Row {
+  return of.map(({ name }) => cells[name]);
+}

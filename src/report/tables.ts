@@ -4,11 +4,8 @@ import type { AthleteTable } from './athlete-table.ts';
 import { linesTable } from './lines-table.ts';
 import { seasonTable } from './season-table.ts';
 import { sessionsTable } from './sessions-table.ts';
+import type { TableName } from './table-names.ts';
 import { weeksTable } from './weeks-table.ts';
-
-export const TABLE_NAMES = ['season', 'weeks', 'sessions', 'lines'] as const;
-
-export type TableName = (typeof TABLE_NAMES)[number];
 
 export const TABLES: Readonly<Record<TableName, AthleteTable>> = {
   season: seasonTable,

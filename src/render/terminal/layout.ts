@@ -107,9 +107,14 @@ export function wrap(text: string, width: number): readonly string[] {
   return [...lines, line];
 }
 
-/** As `wrap`, each line after the first set in by as much as the first has before its text. */
-export function hanging(before: string, text: string, width: number): readonly string[] {
+/** As `wrap`, with `before` in front of the first line and the others set in as far. */
+export function hanging(
+  before: string,
+  text: string,
+  width: number,
+  paintBefore: (text: string) => string = (plain) => plain,
+): readonly string[] {
   const inset = displayWidth(before);
   const lines = wrap(text, Math.max(LEAST_WRAPPED, width - inset));
-  return lines.map((line, index) => (index === 0 ? before : ' '.repeat(inset)) + line);
+  return lines.map((line, index) => (index === 0 ? paintBefore(before) : ' '.repeat(inset)) + line);
 }

@@ -3,8 +3,9 @@ import type { BuiltAthlete } from '../../../src/build/types.ts';
 import { drawTable } from '../../../src/report/athlete-table.ts';
 import { EVERYTHING } from '../../../src/report/selection.ts';
 import type { Selection } from '../../../src/report/selection.ts';
-import { TABLE_NAMES, TABLES } from '../../../src/report/tables.ts';
-import type { TableName } from '../../../src/report/tables.ts';
+import { TABLE_NAMES } from '../../../src/report/table-names.ts';
+import type { TableName } from '../../../src/report/table-names.ts';
+import { TABLES } from '../../../src/report/tables.ts';
 import { athlete, builtAthlete, day, HERE, line, madeBuild, madePlan, session, week } from './made-build.ts';
 
 type Cells = Readonly<Record<string, string | number | undefined>>;
@@ -156,7 +157,7 @@ describe('season', () => {
     const range = { from: day('2027-01-11'), until: day('2027-01-17') };
     const everybody = { kind: 'everybody' } as const;
     const others = { kind: 'some', squads: [], athletes: ['bea'] } as const;
-    const waiver = { rule: 'session-spacing', range, because: 'camp', span: HERE };
+    const waiver = { rule: 'session-spacing' as const, range, because: 'camp', span: HERE };
     const planned = madePlan({
       waivers: [
         { ...waiver, who: everybody },

@@ -1,0 +1,85 @@
+// `footfall check [plan]`: reads, compiles and audits a plan and prints what was found, as text, JSON or SARIF. The
+// findings are the result here, so they go to standard output.
+
+import { codes, findEntry } from '../../diagnostics/catalogue.ts';
+import type { Entry } from '../../diagnostics/entry.ts';
+import type { Diagnostic } from '../../diagnostics/types.ts';
+import { diagnosticsJson } from '../../render/diagnostics/diagnostics-json.ts';
+import { diagnosticsSarif } from '../../render/diagnostics/diagnostics-sarif.ts';
+import { diagnosticsText } from '../../render/diagnostics/diagnostics-text.ts';
+import { createPalette } from '../../render/palette.ts';
+import type { Palette } from '../../render/palette.ts';
+import { hanging } from '../../render/terminal/layout.ts';
+import { diagnosticsView } from '../../report/diagnostics-view.ts';
+import type { DiagnosticsView } from '../../report/diagnostics-view.ts';
+import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import { compileAt, failureStatus } from '../open-plan.ts';
+import type { Compiled } from '../open-plan.ts';
+import type { CheckRequest } from '../requests.ts';
+import { unknown } from '../select.ts';
+import { lined, refuse } from '../session.ts';
+import type { Session } from '../session.ts';
+import { VERSION } from '../version.ts';
+
+export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
+  if (request.explain !== undefined) return await explain(request.explain, session);
+  const compiled = compileAt(request.plan, session);
+  const diagnostics = allDiagnostics(compiled);
+  const shown = request.quiet ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
+  const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });
+  await session.out.write(rendered(request, view, createPalette(session.outTerminal.colours)));
+  return statusOf(request, compiled, diagnostics);
+}
+
+/** Compiles everybody; of the athletes only what was found is kept. */
+function allDiagnostics({ build, diagnostics }: Compiled): readonly Diagnostic[] {
+  const all = [...diagnostics];
+  for (const built of build?.athletes ?? []) for (const diagnostic of built.diagnostics) all.push(diagnostic);
+  return all;
+}
+
+function rendered({ format }: CheckRequest, view: DiagnosticsView, palette: Palette): string {
+  switch (format) {
+    case 'json':
+      return diagnosticsJson(view);
+    case 'sarif':
+      return diagnosticsSarif(view, VERSION);
+    case 'text':
+      return diagnosticsText(view, palette);
+  }
+}
+
+function statusOf({ strict }: CheckRequest, compiled: Compiled, diagnostics: readonly Diagnostic[]): ExitStatus {
+  if (compiled.build === undefined) return failureStatus(compiled.diagnostics);
+  const bad = diagnostics.some(({ severity }) => severity === 'error' || (strict && severity === 'warning'));
+  return bad ? PLAN_HAS_ERRORS : DONE;
+}
+
+async function explain(code: string, session: Session): Promise<ExitStatus> {
+  const entry = findEntry(code);
+  if (entry === undefined) return await refuse(session, unknown([code], 'code', new Set(codes)) ?? code);
+  await session.out.writeAll(lined(explanation(code, entry, session)));
+  return DONE;
+}
+
+function explanation(code: string, entry: Entry, { outTerminal }: Session): readonly string[] {
+  const palette = createPalette(outTerminal.colours);
+  const example = (title: string, text: string): readonly string[] =>
+    text === ''
+      ? []
+      : [
+          '',
+          palette.quiet(title),
+          ...text
+            .trimEnd()
+            .split('\n')
+            .map((line) => `  ${line}`.trimEnd()),
+        ];
+  return [
+    `${palette[entry.severity](entry.severity)} ${palette.strong(entry.summary)} ${palette.quiet(`[${code}]`)}`,
+    ...hanging('', entry.explanation, outTerminal.width),
+    ...example('wrong', entry.bad),
+    ...example('right', entry.good),
+  ];
+}

@@ -1,0 +1,17 @@
+// The program: takes what the process was started with, runs it, and leaves the exit status behind.
+
+import { fileSystem } from '../host/files.ts';
+import { standardError, standardOutput } from '../host/output.ts';
+import { programArguments, setExitStatus } from '../host/program.ts';
+import { errorTerminal, outputTerminal } from '../host/terminal.ts';
+import { run } from './run.ts';
+
+setExitStatus(
+  await run(programArguments(), {
+    files: fileSystem,
+    out: standardOutput(),
+    err: standardError(),
+    outTerminal: outputTerminal(),
+    errTerminal: errorTerminal(),
+  }),
+);

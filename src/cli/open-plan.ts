@@ -1,0 +1,47 @@
+// A plan from its path to a build, for every command that takes one. What is wrong with it is told, and the status that
+// follows is given instead of a build.
+
+import type { Build } from '../build/types.ts';
+import { compile } from '../compile.ts';
+import { hasErrors } from '../diagnostics/collector.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { readPlan } from '../read/read-plan.ts';
+import { PLAN_HAS_ERRORS, WRONG_COMMAND } from './exit-status.ts';
+import type { ExitStatus } from './exit-status.ts';
+import type { Session } from './session.ts';
+import { folderOf, tellFindings } from './tell-findings.ts';
+import type { PlanFiles } from './tell-findings.ts';
+
+export interface Compiled {
+  /** Absent where the plan has errors. */
+  readonly build?: Build;
+  readonly plan: PlanFiles;
+  /** What was found before any athlete is compiled. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Reads and compiles the plan at a path. */
+export function compileAt(path: string, session: Pick<Session, 'files'>): Compiled {
+  const documents = readPlan(path, session.files);
+  const compiled = compile(documents.value);
+  const diagnostics = [...documents.diagnostics, ...compiled.diagnostics];
+  const build = hasErrors(diagnostics) ? undefined : compiled.value;
+  const plan = { files: documents.value.files, folder: folderOf(path, session) };
+  return { plan, diagnostics, ...(build !== undefined && { build }) };
+}
+
+export type Opened = ({ readonly ok: true } & Required<Compiled>) | { readonly ok: false; readonly status: ExitStatus };
+
+/** As `compileAt`, with the errors of a plan told on standard error. */
+export async function openPlan(path: string, session: Session): Promise<Opened> {
+  const { build, plan, diagnostics } = compileAt(path, session);
+  if (build !== undefined) return { ok: true, build, plan, diagnostics };
+  await tellFindings(diagnostics, plan, session);
+  return { ok: false, status: failureStatus(diagnostics) };
+}
+
+/** Without a place the plan itself couldn't be read: the path on the command line is wrong. */
+export function failureStatus(diagnostics: readonly Diagnostic[]): ExitStatus {
+  const unread = diagnostics.some(({ severity, span }) => severity === 'error' && span === undefined);
+  return unread ? WRONG_COMMAND : PLAN_HAS_ERRORS;
+}

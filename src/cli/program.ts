@@ -1,0 +1,144 @@
+// The command line as it is declared: commands, arguments, options, help. What a command does is loaded when it is
+// called for, so that help and mistakes are answered at once. Only what works is declared.
+
+import { Command, Option } from 'commander';
+import { CAUTIONS } from '../report/cautions.ts';
+import { TABLE_NAMES } from '../report/table-names.ts';
+import type { ExitStatus } from './exit-status.ts';
+import { parseDate, parseNames } from './option-values.ts';
+import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from './requests.ts';
+import type { Session } from './session.ts';
+import { VERSION } from './version.ts';
+
+/** What commander leaves of `T`'s options: positional arguments come apart from them. */
+type Options<T, Positional extends keyof T> = Omit<T, Positional>;
+
+const PLAN = ['[plan]', "the plan's folder, or its entry file", '.'] as const;
+
+/** The program; `done` is told the status of the command that ran. */
+export function createProgram(session: Session, done: (status: ExitStatus) => void): Command {
+  const program = new Command('footfall')
+    .description(
+      'Compiles a season of jump training, kept as text, into phases, weeks, sessions and loads,\n' +
+        'each number with its reason.',
+    )
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('--help', 'print help')
+    .helpCommand(false)
+    .addHelpText('after', afterHelp);
+  addBuild(program, session, done);
+  addCheck(program, session, done);
+  addRules(program, session, done);
+  addLibrary(program, session, done);
+  return program;
+}
+
+const afterHelp = `
+Results go to standard output, everything about the run to standard error.
+Exit status: 0 done, 1 the plan has errors, 2 the command is wrong or a file can't be read or
+written, 3 a bug in footfall.
+
+${CAUTIONS.join('\n')}`;
+
+type Add = (program: Command, session: Session, done: (status: ExitStatus) => void) => void;
+
+const formats = (...choices: readonly string[]): Option =>
+  new Option('--format <format>', 'what to print').choices(choices).default('text');
+
+const strict = (): Option => new Option('--strict', 'count warnings as errors in the exit status').default(false);
+
+const quiet = (what: string): Option => new Option('--quiet', what).default(false);
+
+const addBuild: Add = (program, session, done) => {
+  program
+    .command('build')
+    .description('compile a plan and print it')
+    .argument(...PLAN)
+    .addOption(new Option('--table <name>', 'one table').choices(TABLE_NAMES))
+    .addOption(formats('text', 'csv', 'json'))
+    .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames, [])
+    .option('--squad <id>', 'only this squad; likewise', parseNames, [])
+    .option('--from <date>', 'from this day on', parseDate)
+    .option('--to <date>', 'up to this day', parseDate)
+    .addOption(strict())
+    .addOption(quiet('print no warnings, only errors'))
+    .addHelpText('after', buildHelp)
+    .action(async (plan: string, { to, athlete, squad, ...options }: BuildOptions) => {
+      const { build } = await import('./commands/build.ts');
+      const request: BuildRequest = {
+        ...options,
+        plan,
+        athletes: athlete,
+        squads: squad,
+        ...(to !== undefined && { until: to }),
+      };
+      done(await build(request, session));
+    });
+};
+
+interface BuildOptions extends Options<BuildRequest, 'plan' | 'athletes' | 'squads' | 'until'> {
+  readonly athlete: readonly string[];
+  readonly squad: readonly string[];
+  readonly to?: number;
+}
+
+const buildHelp = `
+Without --table: the season at a glance; with one --athlete, that athlete's weeks, each with its
+reason, and sessions; with --from and --to at most two weeks apart, the sessions to read out.
+--format csv is the table weeks unless another is named; --format json is everything, with reasons
+and places.
+
+  footfall build examples/handball-spring
+  footfall build examples/handball-spring --athlete mira
+  footfall build examples/handball-spring --squad juniors --from 2027-02-01 --to 2027-02-07
+  footfall build examples/handball-spring --table lines --format csv > lines.csv`;
+
+const addCheck: Add = (program, session, done) => {
+  program
+    .command('check')
+    .description('read, compile and audit a plan; print what is wrong, and nothing else')
+    .argument(...PLAN)
+    .addOption(formats('text', 'json', 'sarif'))
+    .option('--explain <code>', 'what a code means and what to do about it')
+    .addOption(strict())
+    .addOption(quiet('print errors only'))
+    .action(async (plan: string, options: Options<CheckRequest, 'plan'>) => {
+      const { check } = await import('./commands/check.ts');
+      done(await check({ ...options, plan }, session));
+    });
+};
+
+const addRules: Add = (program, session, done) => {
+  program
+    .command('rules')
+    .description('the rules, with their numbers, marks of evidence and sources')
+    .argument('[id]', 'one rule, whole')
+    .option('--plan <plan>', 'say also what this plan changes and waives')
+    .addOption(formats('text', 'csv', 'json'))
+    .action(async (id: string | undefined, options: Options<RulesRequest, 'id'>) => {
+      const { rules } = await import('./commands/rules.ts');
+      done(await rules({ ...options, ...(id !== undefined && { id }) }, session));
+    });
+};
+
+const addLibrary: Add = (program, session, done) => {
+  program
+    .command('library')
+    .description('drills and lifts, and who may do them')
+    .argument('[name]', 'one drill, lift or family, whole')
+    .option('--plan <plan>', "with this plan's own drills, places and athletes")
+    .addOption(new Option('--kind <kind>', 'only these').choices(['drill', 'lift']))
+    .addOption(new Option('--tier <tier>', 'only drills of this tier').choices(['low', 'moderate', 'high']))
+    .addOption(
+      new Option('--direction <way>', 'only drills that go this way').choices(['vertical', 'horizontal', 'lateral']),
+    )
+    .option('--family <family>', 'only drills of this family')
+    .option('--kit <kit>', 'only what needs no other kit than this; more with commas, `none` for none', parseNames, [])
+    .option('--athlete <id>', 'who may do it, who not and why: this athlete (with --plan)')
+    .option('--on <date>', 'on this day; otherwise the first of the season', parseDate)
+    .addOption(formats('text', 'csv', 'json'))
+    .action(async (name: string | undefined, options: Options<LibraryRequest, 'name'>) => {
+      const { library } = await import('./commands/library.ts');
+      done(await library({ ...options, ...(name !== undefined && { name }) }, session));
+    });
+};

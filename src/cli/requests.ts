@@ -1,0 +1,49 @@
+// What a command was asked for, after its arguments have been read: plain values, checked as far as they can be without
+// a plan.
+
+import type { Direction, Tier } from '../library/types.ts';
+import type { Day } from '../util/days.ts';
+import type { TableName } from '../report/table-names.ts';
+
+export interface SelectionRequest {
+  readonly athletes: readonly string[];
+  readonly squads: readonly string[];
+  readonly from?: Day;
+  readonly until?: Day;
+}
+
+export interface BuildRequest extends SelectionRequest {
+  readonly plan: string;
+  readonly table?: TableName;
+  readonly format: 'text' | 'csv' | 'json';
+  readonly strict: boolean;
+  readonly quiet: boolean;
+}
+
+export interface CheckRequest {
+  readonly plan: string;
+  readonly format: 'text' | 'json' | 'sarif';
+  readonly strict: boolean;
+  readonly quiet: boolean;
+  /** A code to explain instead. */
+  readonly explain?: string;
+}
+
+export interface RulesRequest {
+  readonly id?: string;
+  readonly plan?: string;
+  readonly format: 'text' | 'csv' | 'json';
+}
+
+export interface LibraryRequest {
+  readonly name?: string;
+  readonly plan?: string;
+  readonly kind?: 'drill' | 'lift';
+  readonly tier?: Tier;
+  readonly direction?: Direction;
+  readonly family?: string;
+  readonly kit: readonly string[];
+  readonly athlete?: string;
+  readonly on?: Day;
+  readonly format: 'text' | 'csv' | 'json';
+}

@@ -1,0 +1,41 @@
+// What was asked for on the command line, against the plan: names that are not there are refused with the nearest that is.
+
+import type { Plan } from '../plan/types.ts';
+import type { Selection } from '../report/selection.ts';
+import { didYouMean } from '../util/did-you-mean.ts';
+import type { SelectionRequest } from './requests.ts';
+
+export type Selected =
+  | { readonly ok: true; readonly selection: Selection }
+  | { readonly ok: false; readonly problem: string };
+
+export function select(request: SelectionRequest, plan: Plan): Selected {
+  const problem = problemOf(request, plan);
+  if (problem !== undefined) return { ok: false, problem };
+  const { athletes, squads, from, until } = request;
+  const everybody = athletes.length === 0 && squads.length === 0;
+  return {
+    ok: true,
+    selection: {
+      who: everybody ? { kind: 'everybody' } : { kind: 'some', athletes, squads },
+      ...(from !== undefined && { from }),
+      ...(until !== undefined && { until }),
+    },
+  };
+}
+
+function problemOf({ athletes, squads, from, until }: SelectionRequest, plan: Plan): string | undefined {
+  if (from !== undefined && until !== undefined && until < from) return '--to is before --from';
+  return (
+    unknown(athletes, 'athlete', new Set(plan.athletes.map(({ id }) => id))) ??
+    unknown(squads, 'squad', new Set(plan.squads.keys()))
+  );
+}
+
+/** The words for the first of the names that isn't known, if there is one. */
+export function unknown(names: readonly string[], what: string, known: ReadonlySet<string>): string | undefined {
+  const wrong = names.find((name) => !known.has(name));
+  if (wrong === undefined) return undefined;
+  const hint = didYouMean(wrong, known);
+  return `there is no ${what} "${wrong}"${hint === undefined ? '' : `; ${hint}`}`;
+}

@@ -1,0 +1,106 @@
+// The pages of `footfall build` for a person at a terminal: which of them answer what was asked for, in which order.
+
+import type { Build, BuiltAthlete } from '../build/types.ts';
+import { createPalette } from '../render/palette.ts';
+import { renderAthlete, renderSessions, renderWeeks } from '../render/terminal/athlete-page.ts';
+import type { Canvas } from '../render/terminal/canvas.ts';
+import { renderCautions } from '../render/terminal/cautions.ts';
+import { renderGlance } from '../render/terminal/glance.ts';
+import { renderSheet } from '../render/terminal/session-sheet.ts';
+import { renderTextTable } from '../render/terminal/text-table.ts';
+import { drawTable } from '../report/athlete-table.ts';
+import { reportAthlete } from '../report/athlete-page.ts';
+import { createGlance } from '../report/glance.ts';
+import type { Selection } from '../report/selection.ts';
+import { createSheets } from '../report/session-sheet.ts';
+import { TABLES } from '../report/tables.ts';
+import type { TableName } from '../report/table-names.ts';
+import type { Terminal } from '../host/terminal.ts';
+
+/** Sessions to read out are printed with the season when no more days than these are asked for. */
+const MOST_DAYS_TO_READ_OUT = 14;
+
+export interface PageRequest {
+  readonly table?: TableName;
+  /** One athlete was named: that athlete's page takes the place of the season at a glance. */
+  readonly single: boolean;
+}
+
+/** The lines of the pages. Walks the athletes once. */
+export function* textPages(
+  request: PageRequest,
+  build: Build,
+  selection: Selection,
+  terminal: Terminal,
+): Iterable<string> {
+  const canvas: Canvas = { palette: createPalette(terminal.colours), width: terminal.width };
+  switch (request.table) {
+    case undefined:
+      yield* request.single ? singlePage(build, selection, canvas) : seasonPage(build, selection, canvas);
+      break;
+    case 'season':
+      yield* renderTextTable(drawTable(TABLES.season, build, selection), canvas);
+      break;
+    case 'weeks':
+      yield* eachAthlete(build, (built) => renderWeeks(reportAthlete(build.plan, built, selection), canvas));
+      break;
+    case 'sessions':
+      yield* eachAthlete(build, (built) => [
+        canvas.palette.strong(built.athlete.name),
+        ...renderSessions(reportAthlete(build.plan, built, selection), canvas),
+      ]);
+      break;
+    case 'lines':
+      yield* sheetPages(build.athletes, build, selection, canvas);
+      break;
+  }
+  yield '';
+  yield* renderCautions(canvas);
+}
+
+function* seasonPage(build: Build, selection: Selection, canvas: Canvas): Iterable<string> {
+  const glance = createGlance(build, selection);
+  const sheets = createSheets(build, selection);
+  const readOut = isShort(selection);
+  for (const built of build.athletes) {
+    glance.add(built);
+    if (readOut) sheets.add(built);
+  }
+  yield* renderGlance(glance.finish(), canvas);
+  for (const sheet of sheets.finish()) yield* ['', ...renderSheet(sheet, canvas)];
+}
+
+function* singlePage(build: Build, selection: Selection, canvas: Canvas): Iterable<string> {
+  for (const built of build.athletes) {
+    yield* renderAthlete(reportAthlete(build.plan, built, selection), canvas);
+    if (isShort(selection)) yield* ['', ...sheetPages([built], build, selection, canvas)];
+  }
+}
+
+function isShort({ from, until }: Selection): boolean {
+  return from !== undefined && until !== undefined && until - from < MOST_DAYS_TO_READ_OUT;
+}
+
+function* sheetPages(
+  athletes: Iterable<BuiltAthlete>,
+  build: Build,
+  selection: Selection,
+  canvas: Canvas,
+): Iterable<string> {
+  const sheets = createSheets(build, selection);
+  for (const built of athletes) sheets.add(built);
+  let before: readonly string[] = [];
+  for (const sheet of sheets.finish()) {
+    yield* [...before, ...renderSheet(sheet, canvas)];
+    before = [''];
+  }
+}
+
+function* eachAthlete({ athletes }: Build, page: (built: BuiltAthlete) => Iterable<string>): Iterable<string> {
+  let before: readonly string[] = [];
+  for (const built of athletes) {
+    yield* before;
+    yield* page(built);
+    before = [''];
+  }
+}

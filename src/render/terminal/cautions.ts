@@ -1,0 +1,9 @@
+// The cautions at the end of every page, quietly and always.
+
+import { CAUTIONS } from '../../report/cautions.ts';
+import type { Canvas } from './canvas.ts';
+import { hanging } from './layout.ts';
+
+export function renderCautions({ palette, width }: Canvas): readonly string[] {
+  return hanging('', CAUTIONS.join(' '), width).map(palette.quiet);
+}
