@@ -17,7 +17,6 @@ export const FAMILIES = {
 
 /** The phase whose families a phase keeps as many of as it can. */
 const BUILDS_ON: Partial<Record<PhaseId, PhaseId>> = {
-  hypertrophy: 'foundation',
   strength: 'hypertrophy',
   'strength-power': 'strength',
   power: 'strength-power',
@@ -35,14 +34,14 @@ export function findPhaseBuiltOn(phase: PhaseId): PhaseId | undefined {
  * quick and high ones later. A family not named here is taken where the named ones don't fit the place or the members.
  */
 const USUAL: Partial<Record<PhaseId, readonly string[]>> = {
-  foundation: ['landing', 'jump-in-place', 'long-jump', 'side-jump', 'pogo'],
-  hypertrophy: ['jump-in-place', 'box-jump', 'long-jump', 'skater', 'pogo'],
-  strength: ['box-jump', 'jump-in-place', 'long-jump', 'skater', 'rebound', 'pogo'],
+  foundation: ['landing', 'jump-in-place', 'long-jump', 'side-jump', 'bounce'],
+  hypertrophy: ['jump-in-place', 'box-jump', 'long-jump', 'skater', 'bounce'],
+  strength: ['box-jump', 'jump-in-place', 'long-jump', 'skater', 'rebound', 'bounce'],
   'strength-power': ['rebound', 'box-jump', 'jump-series', 'long-jump', 'skater', 'drop'],
   power: ['rebound', 'drop', 'approach-jump', 'bound', 'skater', 'skater-series', 'jump-series'],
   sharpening: ['rebound', 'drop', 'approach-jump', 'bound', 'skater', 'skater-series', 'jump-series'],
-  maintenance: ['rebound', 'box-jump', 'long-jump', 'skater', 'line-hop'],
-  hold: ['rebound', 'box-jump', 'long-jump', 'skater', 'line-hop'],
+  maintenance: ['rebound', 'box-jump', 'long-jump', 'skater', 'line'],
+  hold: ['rebound', 'box-jump', 'long-jump', 'skater', 'line'],
 };
 
 /** Whether a family is one of those that a phase is usually built of. */
@@ -53,9 +52,9 @@ export function isUsualFamily(phase: PhaseId, family: string): boolean {
 /** What a set of families costs; the least sum is chosen. Shares are in points of 100. */
 export const FAMILY_COST = {
   /** A point squared that the nearest mixture is off a direction's share. */
-  directionPoint: 1,
+  directionPoint: 0.1,
   /** A point squared that it is outside the phase's band of fast work. */
-  fastPoint: 1,
+  fastPoint: 0.1,
   /** No drill of the high tier where the phase has room for some. */
   noHighTier: 60,
   /** A family that isn't usual in the phase. */
@@ -65,18 +64,24 @@ export const FAMILY_COST = {
   changeTooMany: 1000,
   /** A family more or fewer than usual. */
   count: 6,
-  /** A member in a hundred whom no rung of a family fits. */
-  memberLeftOut: 3,
-  /** A point of the mixture without a counter-movement, over the rule's share. */
-  staticPoint: 2,
-  /** A time and a half, or more, of a set's own time spent in the queue for it. */
+  /** A member in a hundred whom no rung of a family fits, and the members in a hundred it must fit. */
+  memberLeftOut: 1,
+  leastMembers: 50,
+  /** Members are counted in steps of so many in a hundred, so that squads of one make choose alike. */
+  memberStep: 10,
+  /** A family without a counter-movement that isn't a landing: the rule leaves little room for it. */
+  still: 30,
+  /** A set takes this many times as long as its work and rest, or longer, as athletes queue for the kit. */
+  queueFrom: 1.5,
   queue: 20,
-  /** Two drops, or two families of the high tier: a session has room for one. */
+  /** A second family with nothing below the high tier: a session has room for one. */
   secondHigh: 40,
   /** The mixtures looked at: shares in steps of this many points. */
   mixtureStep: 10,
   /** Families of one kind (the same directions and cycle) that are looked at. */
-  ofOneKind: 2,
+  ofOneKind: 3,
+  /** … and of all kinds together. */
+  lookedAt: 16,
 } as const;
 
 /** What a way to share out a session's contacts costs; the least sum is chosen. Departures are in contacts of the week. */

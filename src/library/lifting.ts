@@ -41,8 +41,8 @@ export interface PhaseLifting {
 const step = (sets: number, reps: number, percent: number): LoadStep => ({ sets, reps, percent });
 const reserve = (sets: number, reps: number, left: number): ReserveStep => ({ sets, reps, reserve: left });
 
-/** Shares of the back squat's maximum (P11, P: 0 to 30 %). */
-const LOADED_JUMPS: readonly LoadStep[] = [step(3, 5, 20), step(3, 5, 25), step(3, 5, 30)];
+/** Shares of what stands for a whole in a loaded jump, itself 30 % of a squat's maximum at most (P11, P: 0 to 30 %). */
+const LOADED_JUMPS: readonly LoadStep[] = [step(3, 5, 60), step(3, 5, 65), step(3, 5, 70), step(3, 5, 75)];
 /** Cleans and their like at 70 % and over (P11, P). */
 const FAST_PULLS: readonly LoadStep[] = [step(3, 3, 70), step(3, 3, 75), step(3, 3, 77.5)];
 
@@ -243,6 +243,14 @@ export const LIFTING = {
   lightReps: 5,
   /** Largest reserve that an athlete can judge, in reps. */
   mostReserve: 5,
+  /** Heaviest share of a maximum for more reps than the load chart has, in per cent. */
+  beyondChart: 60,
+  /** How long a lift is held, by level: share of the way from its shortest to its longest, in per cent, and the step in seconds. */
+  holdShare: { beginner: 20, intermediate: 50, advanced: 80 } satisfies ByLevel<number>,
+  holdStep: 5,
+  /** Sets and reps of a main lift that nothing but the body loads, at most and at least. */
+  bodySets: 3,
+  bodyReps: 10,
   /** Loaded jumps: contacts a session must have before it gives some to them. */
   loadedJumpFromContacts: 50,
   /** … and the most of the session that they take, in per cent. */

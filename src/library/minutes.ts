@@ -6,8 +6,8 @@ import type { Cycle, KitId } from './types.ts';
 export const MINUTES = {
   /** Before the first set of a session that only lifts; one with jumps takes the longer warm-up of the volume table. */
   liftWarmUp: 8,
-  /** Lighter sets before a main lift. */
-  lighterSets: 3,
+  /** Of lighter sets before the first main lift. */
+  lighterSetsMinutes: 3,
   /** Kit fetched and put out, in seconds a line: jumps, a lift with a bar, any other lift. */
   setUpSeconds: { jumps: 45, bar: 60, other: 30 },
   /** From one athlete to the next at a shared station, in seconds: jumps, lifts. */

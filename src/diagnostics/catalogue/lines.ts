@@ -33,8 +33,17 @@ export const linesEntries = {
       'Added lines are part of the contacts planned for a session, so that a week stays what it is. These lines alone are more than that, and are left out. Add fewer sets, or pin more contacts for the week.',
     bad: 'pins: [{ week: 2027-03-08, add: [{ drill: pogo, sets: 10, reps: 10 }], because: ankles }]',
     good: 'pins: [{ week: 2027-03-08, add: [{ drill: pogo, sets: 2, reps: 10 }], because: ankles }]',
-    message: ({ athlete, exercise, wanted, most }: { athlete: string; exercise: string; wanted: number; most: number }) =>
-      `${exercise} adds ${wanted} contacts for ${athlete}, and ${most} are left in the session`,
+    message: ({
+      athlete,
+      exercise,
+      wanted,
+      most,
+    }: {
+      athlete: string;
+      exercise: string;
+      wanted: number;
+      most: number;
+    }) => `${exercise} adds ${wanted} contacts for ${athlete}, and ${most} are left in the session`,
   },
   'lines/sets-unmet': {
     severity: 'warning',

@@ -1,0 +1,205 @@
+// Stage 6: the lines of every session. Groups first, so that everybody in a session does the same families; then each
+// athlete's own rungs, sets and kilos, week by week. Contacts of the lines make those of the session exactly. Called by
+// build-athlete.ts, the groups by compile.ts once for a plan.
+
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { BuiltSession } from '../build/types.ts';
+import { appliesTo } from '../plan/applies.ts';
+import { levelOn } from '../plan/athlete-facts.ts';
+import { ruleBook } from '../plan/rule-book.ts';
+import type { RuleBook } from '../plan/rule-book.ts';
+import type { Plan } from '../plan/types.ts';
+import { getPhase } from '../library/phases.ts';
+import type { PhaseId, PhaseRow } from '../library/types.ts';
+import { weekdayOf } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
+import { weekStart } from './grid.ts';
+import type { Aim } from './lines/allot.ts';
+import { linePins } from './lines/day-pins.ts';
+import { knownDrills } from './lines/known-drills.ts';
+import { lineRules } from './lines/line-rules.ts';
+import type { LineRules } from './lines/line-rules.ts';
+import { loadHistory } from './lines/load-history.ts';
+import { plannedSession, writtenSession } from './lines/session.ts';
+import type { Written } from './lines/session.ts';
+import { EMPTY_TALLY } from './lines/tally.ts';
+import type { Trainee, TrainingWeek } from './lines/trainee.ts';
+import { openWorkshop } from './lines/workshop.ts';
+import type { Groups } from './lines/workshop.ts';
+import type { AthleteSchedule } from './types.ts';
+
+export type { Groups } from './lines/workshop.ts';
+
+/** The families that squads do side by side, worked out as sessions ask for them, and what all athletes share. */
+export function chooseGroups(plan: Plan): Groups {
+  return openWorkshop(plan);
+}
+
+const DAYS_A_WEEK = 7;
+
+/** The sessions of each week, in order, with their lines. A session's contacts are the sum of its lines'. */
+export function scheduleLines(
+  plan: Plan,
+  groups: Groups,
+  schedule: AthleteSchedule,
+): Staged<readonly (readonly BuiltSession[])[]> {
+  const diagnostics: Diagnostic[] = [];
+  const trainee = traineeOf(plan, groups, schedule, diagnostics);
+  const rulesFor = ruleLookup(trainee);
+  const course: Course = { block: 0, loadingWeek: 0, jumpWeeks: 0 };
+  const value = schedule.grid.weeks.map(({ index, starts }) => {
+    const week = trainingWeek(trainee, schedule, index, starts, rulesFor(starts), course);
+    return week === undefined ? [] : weekSessions(trainee, week);
+  });
+  return { value, diagnostics };
+}
+
+function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, diagnostics: Diagnostic[]): Trainee {
+  const { athlete } = schedule.grid;
+  const book = ruleBook(plan, athlete);
+  const reported = new Set<string>();
+  return {
+    plan,
+    groups,
+    athlete,
+    book,
+    pins: linePins(plan, athlete),
+    always: plan.always.filter((one) => appliesTo(one.who, athlete)),
+    uses: plan.uses.filter((use) => appliesTo(use.who, athlete)),
+    returns: returnsOf(schedule, book),
+    known: knownDrills(),
+    history: loadHistory(),
+    people: groups.choice.people(athlete.squad),
+    report: (key, make) => {
+      if (reported.has(key)) return;
+      reported.add(key);
+      diagnostics.push(make());
+    },
+  };
+}
+
+/** First days after absences so long that a maximum counts for less. */
+function returnsOf(schedule: AthleteSchedule, book: RuleBook): readonly Day[] {
+  const returns: Day[] = [];
+  let away = 0;
+  for (const { index, starts, trained } of schedule.grid.weeks) {
+    if (schedule.kinds[index]?.kind === 'empty' && trained === 'none') {
+      away += 1;
+      continue;
+    }
+    if (away > 0) {
+      const range = { from: starts, until: starts };
+      if (away >= (book.value('test-stale', 'away', range) ?? Number.POSITIVE_INFINITY)) returns.push(starts);
+    }
+    away = 0;
+  }
+  return returns;
+}
+
+/** Rules by week; looked up once where the plan changes none for this athlete. */
+function ruleLookup({ plan, athlete, book, groups }: Trainee): (starts: Day) => LineRules {
+  const range = (starts: Day) => ({ from: starts, until: starts + DAYS_A_WEEK - 1 });
+  const changed = plan.ruleChanges.some((change) => appliesTo(change.who, athlete));
+  if (changed) return (starts) => lineRules(book, range(starts));
+  return (starts) => groups.usualRules(() => lineRules(book, range(starts)));
+}
+
+/** How far the season has come, counted on as its weeks begin. */
+interface Course {
+  block: number;
+  phase?: PhaseId;
+  loadingWeek: number;
+  jumpWeeks: number;
+}
+
+/** The week as the sessions need it; undefined where it has none. Counts the course on in either case. */
+function trainingWeek(
+  trainee: Trainee,
+  schedule: AthleteSchedule,
+  index: number,
+  starts: Day,
+  rules: LineRules,
+  course: Course,
+): TrainingWeek | undefined {
+  const phase = schedule.phases.weeks[index]?.phase ?? 'closed';
+  const kind = schedule.kinds[index];
+  const contacts = schedule.contacts[index];
+  const days = schedule.days[index];
+  if (kind === undefined || contacts === undefined || days === undefined) {
+    throw new Error(`a stage left out week ${index + 1}`);
+  }
+  if (phase !== course.phase) {
+    course.block += 1;
+    course.phase = phase;
+    course.loadingWeek = 0;
+  }
+  if (LOADING.has(kind.kind)) course.loadingWeek += 1;
+  trainee.history.startWeek(course.block, kind.kind === 'load');
+  trainee.known.startWeek();
+  if (days.sessions.length === 0) return undefined;
+  const row = getPhase(phase);
+  const novice = levelOn(trainee.athlete, starts) === 'beginner' && course.jumpWeeks < rules.noviceWeeks;
+  if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
+  const loadingWeek = Math.max(1, course.loadingWeek);
+  return {
+    index,
+    starts,
+    phase,
+    row,
+    kind,
+    contacts,
+    days,
+    rules,
+    aim: aimOf(trainee.plan, row, rules),
+    loadingWeek,
+    novice,
+  };
+}
+
+/** Kinds of week that move a block's loads on; the others repeat the week before. */
+const LOADING: ReadonlySet<string> = new Set(['load', 'hold']);
+
+const NO_SHARES = { vertical: 100, horizontal: 0, lateral: 0 };
+
+function aimOf(plan: Plan, row: PhaseRow, rules: LineRules): Aim {
+  const directions = plan.season.directions ?? row.directions ?? NO_SHARES;
+  const from = Math.max(row.fastShare?.from ?? 0, rules.fastLeast ?? 0);
+  const to = Math.min(row.fastShare?.to ?? 100, rules.fastMost ?? 100);
+  const fast = { from: Math.min(from, to), to };
+  const key = `${directions.vertical}/${directions.horizontal}/${directions.lateral}/${fast.from}-${fast.to}`;
+  return { key, directions, fast };
+}
+
+function weekSessions(trainee: Trainee, week: TrainingWeek): readonly BuiltSession[] {
+  const { sessions } = week.days;
+  const liftSessions = sessions.filter((session) => session.lifts).length;
+  const built: BuiltSession[] = [];
+  let tally = EMPTY_TALLY;
+  let liftIndex = 0;
+  let writtenDay: Day | undefined;
+  for (const session of sessions) {
+    const place = { session, liftIndex, liftSessions };
+    const written = session.day === writtenDay ? undefined : findWritten(trainee, session.day);
+    const made =
+      written === undefined
+        ? plannedSession(trainee, week, place, tally)
+        : writtenSession(trainee, week, place, written, tally);
+    if (written !== undefined) writtenDay = session.day;
+    if (session.lifts) liftIndex += 1;
+    tally = made.tally;
+    built.push(made.built);
+  }
+  return built;
+}
+
+/** What a programme writes for a day; of several programmes the first in the plan is the one followed. */
+function findWritten({ plan, uses }: Trainee, day: Day): Written | undefined {
+  for (const use of uses) {
+    const number = (weekStart(plan, day) - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
+    const week = use.programme.weeks.find((one) => one.week === number);
+    if (week === undefined) continue;
+    const written = week.days.find((one) => one.day === weekdayOf(day));
+    return written === undefined ? undefined : { use, day: written };
+  }
+  return undefined;
+}

@@ -1,0 +1,155 @@
+// The coach's own lines in a generated session: what `always` puts into every one and what a pin adds. Called for every
+// session that has some. Their jumps are part of the session's contacts. A line that a gate or the kit bars stays out,
+// and so does lower-body lifting on a day that isn't for it.
+
+import { problem } from '../../diagnostics/problem.ts';
+import type { Reason } from '../../build/types.ts';
+import { holds } from '../../plan/applies.ts';
+import type { Part, WrittenLine } from '../../plan/types.ts';
+import { writtenContacts } from '../../plan/line-contacts.ts';
+import type { Drill } from '../../library/types.ts';
+import type { Span } from '../../source/types.ts';
+import type { ScheduledSession } from '../types.ts';
+import type { DayPins } from './day-pins.ts';
+import type { Draft } from './draft.ts';
+import { drillKitRefusal, kitRefusal, liftRefusal, pinnedDrillRefusal } from './gates.ts';
+import type { Ladder } from './ladders.ts';
+import type { Trainee, TrainingWeek } from './trainee.ts';
+import type { WrittenContext } from './written-lines.ts';
+import { writtenDrafts } from './written-lines.ts';
+
+export interface AddedLines {
+  readonly drafts: readonly Draft[];
+  readonly contacts: number;
+  readonly drills: readonly { readonly drill: Drill; readonly contacts: number }[];
+  readonly reasons: readonly Reason[];
+}
+
+export const NOTHING_ADDED: AddedLines = { drafts: [], contacts: 0, drills: [], reasons: [] };
+
+interface Block {
+  readonly by: 'always' | 'pin';
+  readonly part: Part;
+  readonly lines: readonly WrittenLine[];
+  readonly minutes?: number;
+  readonly span: Span;
+}
+
+export interface AddTask {
+  readonly trainee: Trainee;
+  readonly week: TrainingWeek;
+  readonly session: ScheduledSession;
+  readonly ladder: Ladder;
+  readonly pins: DayPins;
+  readonly written: WrittenContext;
+}
+
+const SECONDS = 60;
+
+export function addedLines(task: AddTask): AddedLines {
+  const blocks = blocksOf(task);
+  if (blocks.length === 0) return NOTHING_ADDED;
+  const drafts: Draft[] = [];
+  const drills: { drill: Drill; contacts: number }[] = [];
+  const reasons: Reason[] = [];
+  let contacts = 0;
+  for (const block of blocks) {
+    const first = drafts.length;
+    for (const line of block.lines) {
+      const own = writtenContacts(line, task.trainee.plan.library);
+      const barred = barredBy(line, task) ?? placeBar(line, own, block, task, task.session.contacts - contacts);
+      if (barred !== undefined) {
+        reasons.push({ about: 'line', by: barred, params: { left: line.exercise.id }, spans: [line.span] });
+        continue;
+      }
+      contacts += own;
+      const because: Reason = { about: 'line', by: block.by, params: {}, spans: [block.span] };
+      for (const draft of writtenDrafts(line, block.part, because, task.written)) {
+        drafts.push(draft);
+        const drill = task.trainee.plan.library.drills.get(draft.line.exercise);
+        if (drill !== undefined) drills.push({ drill, contacts: draft.line.contacts });
+      }
+    }
+    spreadMinutes(drafts, first, block.minutes);
+  }
+  return { drafts, contacts, drills, reasons };
+}
+
+function blocksOf({ trainee, session, pins }: AddTask): readonly Block[] {
+  if (pins.add.length === 0 && (trainee.always.length === 0 || session.primer)) return [];
+  const always = session.primer ? [] : trainee.always.filter((one) => holds(one.range, session.day));
+  return [
+    ...always.map(({ part, lines, minutes, span }): Block => ({
+      by: 'always',
+      part,
+      lines,
+      span,
+      ...(minutes === undefined ? {} : { minutes }),
+    })),
+    ...pins.add.map(({ part, lines, pin }): Block => ({ by: 'pin', part, lines, span: pin.span })),
+  ];
+}
+
+/** The gate or missing kit that keeps a line, or what it is paired with, out. */
+function barredBy(line: WrittenLine, task: AddTask): string | undefined {
+  const { ladder, trainee, week, session } = task;
+  const { drills, lifts } = trainee.plan.library;
+  const day = { from: session.day, until: session.day };
+  const waived = (rule: string): boolean =>
+    trainee.plan.waivers.some((one) => one.rule === rule && trainee.book.waiver(one.rule, day) !== undefined);
+  const drill = drills.get(line.exercise.id);
+  const lift = lifts.get(line.exercise.id);
+  const refusal =
+    line.exercise.kind === 'drill' && drill !== undefined
+      ? (pinnedDrillRefusal(dropping(drill, line), ladder.standing, waived) ?? drillKitRefusal(drill, ladder.place))
+      : lift === undefined
+        ? undefined
+        : (liftRefusal(lift, ladder.standing, week.phase) ?? kitRefusal(lift.kit, ladder.place));
+  return refusal?.by ?? (line.pair === undefined ? undefined : barredBy(line.pair, task));
+}
+
+/** A drill dropped from the height that the line says. */
+const dropping = (drill: Drill, line: WrittenLine): Drill =>
+  line.dropCm === undefined ? drill : { ...drill, dropCm: line.dropCm };
+
+/** What of the session keeps a line out: its contacts, its days, or lifting where none is planned. */
+function placeBar(line: WrittenLine, contacts: number, block: Block, task: AddTask, left: number): string | undefined {
+  const { trainee, week, session } = task;
+  const drill = trainee.plan.library.drills.get(line.exercise.id);
+  if (drill?.dropCm !== undefined && !session.dropsAllowed) return 'fast-spacing';
+  if (contacts > left) {
+    if (session.contacts > 0) reportOver(trainee, week, line, contacts, left, block);
+    return 'session-contacts';
+  }
+  const lift = trainee.plan.library.lifts.get(line.exercise.id);
+  if (line.exercise.kind === 'lift' && lift?.lower === true && !session.lifts) return 'lift-days';
+  return line.exercise.kind === 'drill' && session.contacts === 0 ? 'jump-days' : undefined;
+}
+
+function reportOver(
+  trainee: Trainee,
+  week: TrainingWeek,
+  line: WrittenLine,
+  wanted: number,
+  most: number,
+  block: Block,
+): void {
+  trainee.report(`over|${line.span.file}|${line.span.start}`, () =>
+    problem('lines/added-over-contacts', {
+      params: { athlete: trainee.athlete.id, exercise: line.exercise.id, wanted, most },
+      span: line.span,
+      related: [{ span: block.span, message: 'it is added here' }],
+      athlete: trainee.athlete.id,
+      week: week.starts,
+    }),
+  );
+}
+
+/** Minutes written for a block are those of all its lines together. */
+function spreadMinutes(drafts: Draft[], first: number, minutes: number | undefined): void {
+  if (minutes === undefined) return;
+  for (let index = first; index < drafts.length; index += 1) {
+    const draft = drafts[index];
+    if (draft !== undefined) drafts[index] = { ...draft, seconds: index === first ? minutes * SECONDS : 0 };
+  }
+}

@@ -1,0 +1,168 @@
+// Shares the contacts of one session among its drills, exactly and at least cost: near the week's directions and its
+// band of fast work, even, in neat sets. A search over every way the drills' own sets and reps add up to the session;
+// called through a cache. Ranges are widened only when nothing else adds up, and the line says so.
+
+import { ALLOTTING } from '../../library/families.ts';
+import type { DirectionShares, Drill, Range } from '../../library/types.ts';
+import { VOLUME } from '../../library/volume.ts';
+import type { Choice } from './choices.ts';
+import { choicesOf, rangeOf } from './choices.ts';
+import type { Tally } from './tally.ts';
+
+/** What a week aims at: shares in whole per cents. */
+export interface Aim {
+  readonly key: string;
+  readonly directions: DirectionShares;
+  readonly fast: Range;
+}
+
+export interface Candidate {
+  readonly drill: Drill;
+  /** Most contacts it may have in this session. */
+  readonly most: number;
+  /** Sets a coach has pinned. */
+  readonly sets?: number;
+}
+
+export interface Allotted {
+  /** One for each candidate, in their order; undefined where the drill is left out. */
+  readonly choices: readonly (Choice | undefined)[];
+  readonly widened: boolean;
+}
+
+interface Mode {
+  readonly widened: boolean;
+  /** Contacts of each line in steps of this. */
+  readonly step: number;
+  /** The most candidates that are looked at, as the wider ways are many. */
+  readonly most: number;
+}
+
+const MODES: readonly Mode[] = [
+  { widened: false, step: VOLUME.step, most: 6 },
+  { widened: false, step: 1, most: 4 },
+  { widened: true, step: VOLUME.step, most: 4 },
+  { widened: true, step: 1, most: 3 },
+];
+
+/** The best way to share out so many contacts, or undefined when no way adds up to them. */
+export function allot(candidates: readonly Candidate[], contacts: number, week: Tally, aim: Aim): Allotted | undefined {
+  for (const mode of MODES) {
+    const looked = candidates.slice(0, mode.most);
+    const options = looked.map((candidate) => optionsOf(candidate, contacts, mode));
+    const choices = search(looked, options, contacts, week, aim);
+    if (choices !== undefined) {
+      return { choices: candidates.map((_, index) => choices[index]), widened: mode.widened };
+    }
+  }
+  return undefined;
+}
+
+function optionsOf(candidate: Candidate, contacts: number, mode: Mode): readonly Choice[] {
+  const most = Math.min(contacts, candidate.most);
+  return choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets)).filter(
+    (choice) => choice.contacts <= most && choice.contacts % mode.step === 0,
+  );
+}
+
+/** Depth first over the options of each drill in turn, leaving out the branches that already cost more than the best. */
+function search(
+  candidates: readonly Candidate[],
+  options: readonly (readonly Choice[])[],
+  contacts: number,
+  week: Tally,
+  aim: Aim,
+): readonly (Choice | undefined)[] | undefined {
+  const last = candidates.length - 1;
+  const reach = furthest(options);
+  const evenPart = contacts / candidates.length;
+  const target = targetOf(week, contacts, aim);
+  const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
+  let best: readonly (Choice | undefined)[] | undefined;
+  let bestCost = Number.POSITIVE_INFINITY;
+
+  const visit = (index: number, left: number, sums: Sums, cost: number): void => {
+    if (cost >= bestCost) return;
+    if (index > last) {
+      const total = left === 0 ? cost + departure(sums, target) : bestCost;
+      if (total < bestCost) {
+        bestCost = total;
+        best = [...chosen];
+      }
+      return;
+    }
+    const drill = candidates[index]?.drill;
+    if (drill === undefined || left > (reach[index] ?? 0)) return;
+    for (const choice of options[index] ?? []) {
+      if (choice.contacts > left) break;
+      chosen[index] = choice;
+      const uneven = (choice.contacts - evenPart) ** 2 * ALLOTTING.even;
+      visit(index + 1, left - choice.contacts, plus(sums, drill, choice.contacts), cost + choice.cost + uneven);
+    }
+    chosen[index] = undefined;
+    const pinned = candidates[index]?.sets !== undefined;
+    if (!pinned) visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
+  };
+  visit(0, contacts, NOTHING, 0);
+  return best;
+}
+
+/** The most contacts that the drills from each index on can take. */
+function furthest(options: readonly (readonly Choice[])[]): readonly number[] {
+  const reach: number[] = [];
+  let sum = 0;
+  for (let index = options.length - 1; index >= 0; index -= 1) {
+    sum += options[index]?.at(-1)?.contacts ?? 0;
+    reach[index] = sum;
+  }
+  return reach;
+}
+
+/** Directions in hundredths of a contact, fast work in contacts. */
+interface Sums {
+  readonly vertical: number;
+  readonly horizontal: number;
+  readonly lateral: number;
+  readonly fast: number;
+}
+
+const NOTHING: Sums = { vertical: 0, horizontal: 0, lateral: 0, fast: 0 };
+const PERCENT = 100;
+
+function plus(sums: Sums, drill: Drill, contacts: number): Sums {
+  return {
+    vertical: sums.vertical + drill.direction.vertical * contacts,
+    horizontal: sums.horizontal + drill.direction.horizontal * contacts,
+    lateral: sums.lateral + drill.direction.lateral * contacts,
+    fast: sums.fast + (drill.cycle === 'fast' ? contacts : 0),
+  };
+}
+
+interface Target extends Sums {
+  /** Least and most fast contacts of this session, for the week's band to hold. */
+  readonly fastFrom: number;
+  readonly fastTo: number;
+}
+
+/** What this session would have to hold for the week so far to meet its shares. */
+function targetOf(week: Tally, contacts: number, aim: Aim): Target {
+  const total = week.contacts + contacts;
+  return {
+    vertical: aim.directions.vertical * total - week.vertical,
+    horizontal: aim.directions.horizontal * total - week.horizontal,
+    lateral: aim.directions.lateral * total - week.lateral,
+    fast: 0,
+    fastFrom: (aim.fast.from * total) / PERCENT - week.fast,
+    fastTo: (aim.fast.to * total) / PERCENT - week.fast,
+  };
+}
+
+function departure(sums: Sums, target: Target): number {
+  const square = (hundredths: number): number => (hundredths / PERCENT) ** 2;
+  const directions =
+    square(sums.vertical - target.vertical) +
+    square(sums.horizontal - target.horizontal) +
+    square(sums.lateral - target.lateral);
+  const fast = Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo) ** 2;
+  return directions * ALLOTTING.direction + fast * ALLOTTING.fast;
+}

@@ -1,0 +1,53 @@
+// The sets and reps that make each number of contacts of one drill, the neatest for each number. Called by the search
+// that shares out a session. Neat is three to five sets of one rep count, and fewer sets where both would do.
+
+import { ALLOTTING } from '../../library/families.ts';
+import { contactsOfRep } from '../../library/drill-facts.ts';
+import type { Drill, Range } from '../../library/types.ts';
+
+export interface Choice {
+  readonly sets: number;
+  readonly reps: number;
+  readonly contacts: number;
+  readonly cost: number;
+}
+
+export interface ChoiceRange {
+  readonly sets: Range;
+  readonly reps: Range;
+}
+
+/** The drill's own ranges, or the widest that still make a session. */
+export function rangeOf(drill: Drill, widened: boolean, fixedSets: number | undefined): ChoiceRange {
+  const sets = widened ? ALLOTTING.widestSets : drill.sets;
+  return {
+    sets: fixedSets === undefined ? sets : { from: fixedSets, to: fixedSets },
+    reps: widened ? ALLOTTING.widestReps : drill.reps,
+  };
+}
+
+/** The neatest sets and reps for each number of contacts, in ascending order of contacts. */
+export function choicesOf(drill: Drill, range: ChoiceRange): readonly Choice[] {
+  const best = new Map<number, Choice>();
+  const each = contactsOfRep(drill);
+  for (let sets = range.sets.from; sets <= range.sets.to; sets += 1) {
+    for (let reps = range.reps.from; reps <= range.reps.to; reps += 1) {
+      const choice = { sets, reps, contacts: sets * reps * each, cost: setsCost(sets) };
+      const known = best.get(choice.contacts);
+      if (known === undefined || choice.cost < known.cost) best.set(choice.contacts, choice);
+    }
+  }
+  return [...best.values()].sort((a, b) => a.contacts - b.contacts);
+}
+
+function setsCost(sets: number): number {
+  const { from, to } = ALLOTTING.usualSets;
+  const odd = sets < from ? from - sets : Math.max(0, sets - to);
+  return odd * ALLOTTING.oddSets + sets * ALLOTTING.set;
+}
+
+/** The fewest contacts a drill makes in its own ranges, in steps of the contacts a week is planned in. */
+export function leastContacts(drill: Drill, step: number): number {
+  const least = choicesOf(drill, rangeOf(drill, false, undefined)).find((choice) => choice.contacts % step === 0);
+  return least?.contacts ?? Number.POSITIVE_INFINITY;
+}

@@ -1,0 +1,127 @@
+// Chooses the families of a block: the set whose best mixture comes nearest to the phase's directions and fast work,
+// with few changes from the phase before. Every set of three to five of the likeliest families is looked at, called
+// through a cache. The mixture here is a rough one in tenths; each session is shared out exactly later.
+
+import { FAMILIES, FAMILY_COST } from '../../library/families.ts';
+import type { DirectionShares, Range } from '../../library/types.ts';
+
+/** A family as the members of a group would do it. */
+export interface FamilyOption {
+  readonly family: string;
+  readonly direction: DirectionShares;
+  readonly fast: boolean;
+  /** Its usual rung is of the high tier, and nothing below it fits. */
+  readonly high: boolean;
+  readonly onlyHigh: boolean;
+  /** Everything that doesn't depend on the other families: members left out, queues, what is usual. */
+  readonly cost: number;
+}
+
+export interface FamilyAim {
+  readonly directions: DirectionShares;
+  readonly fast: Range;
+  readonly highMost: number;
+  /** Families of the phase before, or undefined for the first. */
+  readonly before?: ReadonlySet<string>;
+}
+
+/** The cheapest set, in the order of the options; all of them where there are too few to choose from. */
+export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim): readonly string[] {
+  const likely = likeliest(options, aim);
+  let best: readonly FamilyOption[] = likely.slice(0, FAMILIES.least);
+  let bestCost = Number.POSITIVE_INFINITY;
+  const visit = (from: number, set: readonly FamilyOption[]): void => {
+    if (set.length >= FAMILIES.least) {
+      const cost = costOf(set, aim, bestCost);
+      if (cost < bestCost) {
+        best = set;
+        bestCost = cost;
+      }
+    }
+    if (set.length === FAMILIES.most) return;
+    likely.slice(from).forEach((option, offset) => visit(from + offset + 1, [...set, option]));
+  };
+  visit(0, []);
+  return options.filter((option) => best.includes(option)).map((option) => option.family);
+}
+
+/** The cheapest few of each kind: families of one direction and cycle stand in for each other. */
+function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly FamilyOption[] {
+  const ownCost = (option: FamilyOption): number => option.cost + (isChange(option, aim) ? FAMILY_COST.change : 0);
+  const kinds = new Map<string, FamilyOption[]>();
+  for (const option of options) {
+    const kind = `${option.direction.vertical}/${option.direction.horizontal}/${option.fast}/${option.onlyHigh}`;
+    kinds.set(kind, [...(kinds.get(kind) ?? []), option]);
+  }
+  const kept = [...kinds.values()].flatMap((kind) =>
+    kind.toSorted((a, b) => ownCost(a) - ownCost(b)).slice(0, FAMILY_COST.ofOneKind),
+  );
+  const cheapest = kept.toSorted((a, b) => ownCost(a) - ownCost(b)).slice(0, FAMILY_COST.lookedAt);
+  return options.filter((option) => cheapest.includes(option));
+}
+
+const isChange = (option: FamilyOption, aim: FamilyAim): boolean =>
+  aim.before !== undefined && !aim.before.has(option.family);
+
+function costOf(set: readonly FamilyOption[], aim: FamilyAim, bound: number): number {
+  let cost = Math.abs(set.length - FAMILIES.usual) * FAMILY_COST.count;
+  let changes = 0;
+  let onlyHigh = 0;
+  for (const option of set) {
+    cost += option.cost;
+    if (isChange(option, aim)) changes += 1;
+    if (option.onlyHigh) onlyHigh += 1;
+  }
+  cost += changes * FAMILY_COST.change + Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
+  cost += Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;
+  if (aim.highMost > 0 && !set.some((option) => option.high)) cost += FAMILY_COST.noHighTier;
+  return cost >= bound ? cost : cost + nearestMixture(set, aim);
+}
+
+/** What the best mixture of a set is off the phase's shares. */
+function nearestMixture(set: readonly FamilyOption[], aim: FamilyAim): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (const weights of mixturesOf(set.length)) best = Math.min(best, mixtureCost(set, weights, aim));
+  return best;
+}
+
+function mixtureCost(set: readonly FamilyOption[], weights: readonly number[], aim: FamilyAim): number {
+  let vertical = 0;
+  let horizontal = 0;
+  let fast = 0;
+  let high = 0;
+  for (let index = 0; index < set.length; index += 1) {
+    const option = set[index];
+    const weight = weights[index] ?? 0;
+    if (option === undefined) continue;
+    vertical += (option.direction.vertical * weight) / HUNDRED;
+    horizontal += (option.direction.horizontal * weight) / HUNDRED;
+    if (option.fast) fast += weight;
+    if (option.onlyHigh) high += weight;
+  }
+  const lateral = HUNDRED - vertical - horizontal;
+  const directions =
+    (vertical - aim.directions.vertical) ** 2 +
+    (horizontal - aim.directions.horizontal) ** 2 +
+    (lateral - aim.directions.lateral) ** 2;
+  const outside = Math.max(0, aim.fast.from - fast, fast - aim.fast.to) + Math.max(0, high - aim.highMost);
+  return directions * FAMILY_COST.directionPoint + outside ** 2 * FAMILY_COST.fastPoint;
+}
+
+const HUNDRED = 100;
+
+/** Shares in points that add up to a hundred, each at least one step, for sets of each size. */
+const MIXTURES: readonly (readonly (readonly number[])[])[] = Array.from({ length: FAMILIES.most + 1 }, (_, parts) =>
+  parts === 0 ? [] : compositions(HUNDRED / FAMILY_COST.mixtureStep, parts),
+);
+
+const mixturesOf = (parts: number): readonly (readonly number[])[] => MIXTURES[parts] ?? [];
+
+function compositions(steps: number, parts: number): readonly (readonly number[])[] {
+  if (parts === 1) return [[steps * FAMILY_COST.mixtureStep]];
+  const all: (readonly number[])[] = [];
+  for (let first = 1; first <= steps - parts + 1; first += 1) {
+    for (const rest of compositions(steps - first, parts - 1)) all.push([first * FAMILY_COST.mixtureStep, ...rest]);
+  }
+  return all;
+}

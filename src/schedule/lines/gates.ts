@@ -1,0 +1,185 @@
+// Who may do which drill or lift, and if not, what holds it back. Called when the ladders of a place are built and for
+// every exercise a pin names. Where a plan leaves room the answer is no: an unknown mass counts as heavy, an unknown
+// strength as none, and one foot landing after the other counts as a single-leg drill.
+
+import type { Avoid, Kit, Limit, TrainingPlace } from '../../plan/types.ts';
+import { ALLOTTING } from '../../library/families.ts';
+import { isFromPhase, LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
+import type { Drill, Level, Lift, PhaseId, Tier } from '../../library/types.ts';
+import { LEVELS, TIERS } from '../../library/types.ts';
+import type { Span } from '../../source/types.ts';
+import type { Standing } from './standing.ts';
+import { libraryStage } from './standing.ts';
+
+/** What holds an exercise back: the rule or fact, its numbers, and the lines of the plan behind it. */
+export interface Refusal {
+  readonly by: string;
+  readonly params: Readonly<Record<string, string | number>>;
+  readonly spans: readonly Span[];
+}
+
+const refusal = (by: string, params: Refusal['params'] = {}, spans: readonly Span[] = []): Refusal => ({
+  by,
+  params,
+  spans,
+});
+
+/** What keeps an athlete from a drill, whatever the place; undefined when nothing does. */
+export function drillRefusal(drill: Drill, standing: Standing): Refusal | undefined {
+  return drillRefusals(drill, standing)[0];
+}
+
+/**
+ * As `drillRefusal`, for a drill the coach has named in a pin: a drop then needn't start with the first height, and a
+ * rule that is waived doesn't count.
+ */
+export function pinnedDrillRefusal(
+  drill: Drill,
+  standing: Standing,
+  waived: (rule: string) => boolean,
+): Refusal | undefined {
+  return drillRefusals(drill, standing).find((one) => one.by !== FIRST_DROP && !waived(one.by));
+}
+
+const FIRST_DROP = 'first-drop';
+
+/** All that keeps an athlete from a drill, the gravest first. */
+function drillRefusals(drill: Drill, standing: Standing): readonly Refusal[] {
+  return [
+    limitRefusal(standing.limits, (avoid) => barsDrill(avoid, drill)),
+    stageRefusal(drill.stage, standing),
+    ...(drill.dropCm === undefined ? [] : dropRefusals(drill, drill.dropCm, standing)),
+    singleLegRefusal(drill, standing),
+    levelRefusal(drill.fromLevel, standing.level),
+  ].filter((one) => one !== undefined);
+}
+
+/** What keeps an athlete from a lift, whatever the place; undefined when nothing does. */
+export function liftRefusal(lift: Lift, standing: Standing, phase: PhaseId): Refusal | undefined {
+  return (
+    limitRefusal(standing.limits, (avoid) => barsLift(avoid, lift)) ??
+    stageRefusal(lift.stage, standing) ??
+    levelRefusal(lift.fromLevel, standing.level) ??
+    (lift.fromPhase !== undefined && !isFromPhase(phase, lift.fromPhase)
+      ? refusal('phase', { from: lift.fromPhase })
+      : undefined) ??
+    (lift.pattern === 'loaded-jump' && standing.youngLifter
+      ? refusal('youth-load', { under: standing.values.youthUnder })
+      : undefined)
+  );
+}
+
+function dropRefusals(drill: Drill, cm: number, standing: Standing): readonly (Refusal | undefined)[] {
+  const { cleared, values, level, age } = standing;
+  const named = cleared.has(drill.id);
+  const over = (by: string, most: number, holds: boolean): Refusal | undefined =>
+    holds && cm > most ? refusal(by, { cm, most }) : undefined;
+  return [
+    age === 'child' ? refusal('drop-age', { under: values.dropAgeUnder }) : undefined,
+    over('drop-age', values.dropAgeMostCm, age === 'youth'),
+    named || cleared.has('drops') ? undefined : refusal('drop-clearance', { clear: 'drops' }),
+    over('drop-height', values.dropHeightCm[level], true),
+    over('drop-mass', values.dropMassMostCm, standing.heavy),
+    strengthRefusal(cm, standing),
+    over(FIRST_DROP, ALLOTTING.firstDropCm, !named),
+  ];
+}
+
+function strengthRefusal(cm: number, standing: Standing): Refusal | undefined {
+  const { values, strength, cleared } = standing;
+  if (cm <= values.strengthAboveCm || cleared.has('drop-strength')) return undefined;
+  const high = cm > values.highStrengthAboveCm;
+  if (strength === 'high' || (strength === 'some' && !high)) return undefined;
+  return refusal('drop-strength', { cm, percent: high ? values.highStrengthPercent : values.strengthPercent });
+}
+
+function singleLegRefusal(drill: Drill, standing: Standing): Refusal | undefined {
+  if (drill.legs === 'both' || drill.tier !== 'high') return undefined;
+  if (standing.cleared.has('single-leg-high') || standing.cleared.has(drill.id)) return undefined;
+  return refusal('drop-clearance', { clear: 'single-leg-high' });
+}
+
+function levelRefusal(from: Level, level: Level): Refusal | undefined {
+  return LEVELS.indexOf(from) > LEVELS.indexOf(level) ? refusal('drill-level', { from }) : undefined;
+}
+
+function stageRefusal(needs: number, standing: Standing): Refusal | undefined {
+  if (standing.stage === undefined || needs <= libraryStage(standing.stage)) return undefined;
+  return refusal('returning-stage', { stage: standing.stage.stage, of: standing.stage.of }, [standing.stage.span]);
+}
+
+function limitRefusal(limits: readonly Limit[], bars: (avoid: Avoid) => boolean): Refusal | undefined {
+  const limit = limits.find((one) => one.avoid.some(bars));
+  return limit === undefined ? undefined : refusal('limit', {}, [limit.span]);
+}
+
+/** A tier that is to be avoided bars those above it too. */
+const reaches = (tier: Tier, avoided: string): boolean => {
+  const from = TIERS.findIndex((one) => one === avoided);
+  return from >= 0 && TIERS.indexOf(tier) >= from;
+};
+
+function barsDrill(avoid: Avoid, drill: Drill): boolean {
+  switch (avoid.kind) {
+    case 'drops':
+      return drill.dropCm !== undefined;
+    case 'single-leg':
+      return drill.legs !== 'both';
+    case 'direction':
+      return directionShare(drill.direction, avoid.id) > 0;
+    case 'cycle':
+      return drill.cycle === avoid.id;
+    case 'tier':
+      return reaches(drill.tier, avoid.id);
+    case 'family':
+      return drill.family === avoid.id;
+    case 'drill':
+      return drill.id === avoid.id;
+    case 'pattern':
+    case 'lift':
+      return false;
+  }
+}
+
+function barsLift(avoid: Avoid, lift: Lift): boolean {
+  switch (avoid.kind) {
+    case 'pattern':
+      return lift.pattern === avoid.id;
+    case 'lift':
+      return lift.id === avoid.id;
+    case 'single-leg':
+      return lift.lower && (lift.pattern === 'single-leg' || lift.each === true);
+    case 'direction':
+      return lift.pattern === 'loaded-jump' && directionShare(LOADED_JUMP_COUNTS_AS.direction, avoid.id) > 0;
+    case 'cycle':
+      return lift.pattern === 'loaded-jump' && LOADED_JUMP_COUNTS_AS.cycle === avoid.id;
+    case 'tier':
+      return lift.pattern === 'loaded-jump' && reaches(LOADED_JUMP_COUNTS_AS.tier, avoid.id);
+    case 'drops':
+    case 'family':
+    case 'drill':
+      return false;
+  }
+}
+
+function directionShare(shares: Drill['direction'], id: string): number {
+  return id === 'vertical' || id === 'horizontal' || id === 'lateral' ? shares[id] : 0;
+}
+
+/** The kit that a place lacks for a drill, or undefined. A box must be about as high as the drill says. */
+export function drillKitRefusal(drill: Drill, place: TrainingPlace): Refusal | undefined {
+  const height = drill.dropCm ?? (drill.kit.includes('boxes') ? drill.boxCm : undefined);
+  if (height !== undefined && drill.kit.includes('boxes') && !hasBox(place.kit, height)) {
+    return refusal('kit', { place: place.id, kit: 'boxes', cm: height }, [place.span]);
+  }
+  return kitRefusal(drill.kit, place);
+}
+
+export function kitRefusal(kit: Drill['kit'], place: TrainingPlace): Refusal | undefined {
+  const missing = kit.find((item) => (place.kit.counts.get(item) ?? 0) === 0);
+  return missing === undefined ? undefined : refusal('kit', { place: place.id, kit: missing }, [place.span]);
+}
+
+function hasBox(kit: Kit, cm: number): boolean {
+  return kit.boxesCm.some((box) => box >= cm - ALLOTTING.boxLowerCm && box <= cm + ALLOTTING.boxHigherCm);
+}

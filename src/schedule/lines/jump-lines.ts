@@ -1,0 +1,82 @@
+// The jump lines of one session: the picked drills with the sets and reps that make the session's contacts exactly.
+// Called for every session with jumps. Whole sessions are cached by what they hang on, as squads and weeks repeat.
+
+import type { Reason } from '../../build/types.ts';
+import type { TrainingPlace } from '../../plan/types.ts';
+import type { Drill } from '../../library/types.ts';
+import type { Aim, Candidate } from './allot.ts';
+import { allot } from './allot.ts';
+import type { Choice } from './choices.ts';
+import type { Draft, LineDraft } from './draft.ts';
+import { drillSeconds } from './minutes.ts';
+import type { Pick } from './picks.ts';
+import type { Tally } from './tally.ts';
+import { addDrill } from './tally.ts';
+
+export interface JumpLines {
+  readonly drafts: readonly Draft[];
+  /** The week with this session added. */
+  readonly week: Tally;
+  readonly drills: readonly Drill[];
+}
+
+export interface JumpRequest {
+  readonly picks: readonly Pick[];
+  readonly contacts: number;
+  readonly week: Tally;
+  readonly aim: Aim;
+  readonly place: TrainingPlace;
+  readonly people: number;
+  /** Pinned sets by drill. */
+  readonly sets: ReadonlyMap<string, { readonly value: number }>;
+}
+
+/** Lines that add up to the session's contacts, or undefined when no way of the picked drills does. */
+export function jumpLines(request: JumpRequest): JumpLines | undefined {
+  const candidates = request.picks.map((pick): Candidate => {
+    const sets = request.sets.get(pick.drill.id);
+    return { drill: pick.drill, most: pick.most, ...(sets === undefined ? {} : { sets: sets.value }) };
+  });
+  const allotted = allot(candidates, request.contacts, request.week, request.aim);
+  if (allotted === undefined) return undefined;
+  const drafts: Draft[] = [];
+  const drills: Drill[] = [];
+  let { week } = request;
+  request.picks.forEach((pick, index) => {
+    const choice = allotted.choices[index];
+    if (choice === undefined) return;
+    drafts.push(draftOf(pick, choice, allotted.widened, request));
+    drills.push(pick.drill);
+    week = addDrill(week, pick.drill, choice.contacts);
+  });
+  return { drafts, week, drills };
+}
+
+function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequest): Draft {
+  const { drill } = pick;
+  const { sets, reps, contacts } = choice;
+  const line: LineDraft = {
+    part: 'jumps',
+    exercise: drill.id,
+    kind: 'drill',
+    sets,
+    reps,
+    contacts,
+    ...(drill.dropCm === undefined ? {} : { dropCm: drill.dropCm }),
+    restSeconds: drill.restSeconds,
+    family: drill.family,
+    own: pick.own,
+    estimated: false,
+    origin: DERIVED,
+    reasons: [...pick.reasons, ...setsReasons(drill, choice, widened)],
+  };
+  return { line, seconds: drillSeconds(drill, sets, reps, request.place, request.people), role: 'fixed' };
+}
+
+const DERIVED = { kind: 'derived', rule: 'direction-mix' } as const;
+
+/** Said only where the drill's own ranges couldn't meet the session. */
+function setsReasons(drill: Drill, { sets, reps }: Choice, widened: boolean): readonly Reason[] {
+  const inside = sets >= drill.sets.from && sets <= drill.sets.to && reps >= drill.reps.from && reps <= drill.reps.to;
+  return !widened || inside ? [] : [{ about: 'sets', by: 'widened', params: { sets, reps }, spans: [] }];
+}

@@ -1,0 +1,41 @@
+// Which lift fills a place of a session's pattern: the first in the library's order of preference that the athlete, the
+// phase and the kit allow; a main lift rather one whose maximum is known. Called for every lift session; what doesn't
+// depend on maxima is cached by ladder.
+
+import type { Lift, PhaseId } from '../../library/types.ts';
+import type { PatternPlace } from '../../library/lifting.ts';
+import { boundedCache } from './bounded-cache.ts';
+import { kitRefusal, liftRefusal } from './gates.ts';
+import type { Ladder } from './ladders.ts';
+
+/** Lifts that could fill a place, in order of preference, whatever the athlete's maxima. */
+export type LiftChoice = (place: PatternPlace, ladder: Ladder, phase: PhaseId) => readonly Lift[];
+
+export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSeconds: number): LiftChoice {
+  const patterns = new Map<string, Lift[]>();
+  for (const lift of lifts.values()) patterns.set(lift.pattern, [...(patterns.get(lift.pattern) ?? []), lift]);
+  const cache = boundedCache<readonly Lift[]>(CHOICES_KEPT);
+  return (place, ladder, phase) =>
+    cache(`${ladder.number}|${phase}|${place.pattern}|${place.depth ?? ''}`, () =>
+      (patterns.get(place.pattern) ?? []).filter(
+        (lift) =>
+          suits(lift, place) &&
+          lift.unstable !== true &&
+          lift.eccentricSeconds <= mostEccentricSeconds &&
+          mayLift(lift, ladder, phase),
+      ),
+    );
+}
+
+const CHOICES_KEPT = 20_000;
+
+/** Whether the athlete's gates and the place's kit allow a lift. */
+export function mayLift(lift: Lift, ladder: Ladder, phase: PhaseId): boolean {
+  return liftRefusal(lift, ladder.standing, phase) === undefined && kitRefusal(lift.kit, ladder.place) === undefined;
+}
+
+/** Half and quarter squats stand only where they are asked for: no load carries over from one depth to another. */
+function suits(lift: Lift, place: PatternPlace): boolean {
+  if (place.depth !== undefined) return lift.depth === place.depth;
+  return lift.depth !== 'half' && lift.depth !== 'quarter';
+}

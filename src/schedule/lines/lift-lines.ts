@@ -1,0 +1,293 @@
+// The lifting of one session: for each place of the day's pattern a lift, its sets and reps, and the kilos that the
+// place's plates make of the share of the maximum. Called for every session that lifts. The load of a lift never rises
+// by more than the rule's step over the loading week before, whatever made that one light.
+
+import type { Reason } from '../../build/types.ts';
+import type { Athlete } from '../../plan/types.ts';
+import { liftContacts } from '../../plan/line-contacts.ts';
+import type { Lift, PhaseId } from '../../library/types.ts';
+import { percentForReps } from '../../library/load-chart.ts';
+import type { PatternPlace } from '../../library/lifting.ts';
+import { LIFTING } from '../../library/lifting.ts';
+import type { Day } from '../../util/days.ts';
+import type { DayPins } from './day-pins.ts';
+import type { Draft } from './draft.ts';
+import type { Ladder } from './ladders.ts';
+import type { LiftChoice } from './lift-choice.ts';
+import { mayLift } from './lift-choice.ts';
+import type { LiftDay, Prescription } from './lift-scheme.ts';
+import {
+  assistancePrescription,
+  loadedPrescription,
+  reservePrescription,
+  rowFor,
+  sharePrescription,
+} from './lift-scheme.ts';
+import type { LineRules } from './line-rules.ts';
+import type { LoadHistory } from './load-history.ts';
+import type { UsableMax } from './maxima.ts';
+import { findMax } from './maxima.ts';
+import { liftSeconds } from './minutes.ts';
+import type { MadeLoad } from './plates.ts';
+import { makeLoad, plateStep } from './plates.ts';
+
+export interface LiftSession {
+  readonly athlete: Athlete;
+  readonly day: Day;
+  readonly phase: PhaseId;
+  readonly ladder: Ladder;
+  readonly liftDay: LiftDay;
+  readonly rules: LineRules;
+  readonly pins: DayPins;
+  /** Days on which training began again after a long absence. */
+  readonly returns: readonly Day[];
+  readonly history: LoadHistory;
+  readonly people: number;
+  readonly choice: LiftChoice;
+  readonly lifts: ReadonlyMap<string, Lift>;
+  /** Most contacts that loaded jumps may take of the session; 0 for none. */
+  readonly mostLoadedContacts: number;
+}
+
+/** Drafts in the order of the places. A place that nothing fills stays empty. */
+export function liftDrafts(places: readonly PatternPlace[], session: LiftSession): readonly Draft[] {
+  const drafts: Draft[] = [];
+  const used = new Set<string>();
+  for (const place of places) {
+    if (place.pattern === 'loaded-jump' && session.mostLoadedContacts === 0) continue;
+    const draft = fillPlace(place, session, used);
+    if (draft === undefined) continue;
+    used.add(draft.line.exercise);
+    drafts.push(draft);
+    if (place.pattern === 'pull-from-floor') used.add(HALF_SQUAT_INSTEAD);
+  }
+  return drafts;
+}
+
+/** Half squats open a day only where no fast pull does. */
+const HALF_SQUAT_INSTEAD = 'half-squat-instead';
+
+function fillPlace(place: PatternPlace, session: LiftSession, used: ReadonlySet<string>): Draft | undefined {
+  if (place.depth === 'half' && used.has(HALF_SQUAT_INSTEAD)) return undefined;
+  for (const lift of candidates(place, session)) {
+    if (used.has(lift.id) || session.pins.leaveOut.has(lift.id)) continue;
+    const swapped = swappedLift(lift, session);
+    const draft = draftOf(swapped.lift, place, session, swapped.reasons);
+    if (draft !== undefined) return draft;
+  }
+  return undefined;
+}
+
+/** Lifts for a place, the coach's kept ones first, and for a main place those with a known maximum. */
+function candidates(place: PatternPlace, session: LiftSession): readonly Lift[] {
+  const allowed = session.choice(place, session.ladder, session.phase);
+  const kept = allowed.filter((lift) => session.pins.keep.has(lift.id));
+  const known = (lift: Lift): boolean => maxOf(lift, session) !== undefined;
+  if (place.withMax === true) return kept.length > 0 ? kept : allowed.filter(known);
+  if (place.part !== 'main') return kept.length > 0 ? [...kept, ...allowed] : allowed;
+  const first = allowed.find(known);
+  return first === undefined ? [...kept, ...allowed] : [...kept, first, ...allowed];
+}
+
+const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
+  findMax(session.athlete, lift, session.day, session.rules.stale, session.returns);
+
+/** What a swap pin puts in a lift's place, where the gates and the kit allow it. */
+function swappedLift(lift: Lift, session: LiftSession): { readonly lift: Lift; readonly reasons: readonly Reason[] } {
+  const swap = session.pins.swaps.get(lift.id);
+  const to = swap === undefined ? undefined : session.lifts.get(swap.value);
+  if (swap === undefined || to === undefined || !mayLift(to, session.ladder, session.phase))
+    return { lift, reasons: [] };
+  const reason: Reason = { about: 'lift', by: 'pin', params: { from: lift.id, to: to.id }, spans: [swap.pin.span] };
+  return { lift: to, reasons: [reason] };
+}
+
+function draftOf(lift: Lift, place: PatternPlace, session: LiftSession, pinned: readonly Reason[]): Draft | undefined {
+  const max = maxOf(lift, session);
+  const wanted = prescribe(lift, place, session, max);
+  if (wanted === undefined) return undefined;
+  const load = max === undefined ? undefined : loadOf(lift, wanted, max, session);
+  if (max !== undefined && load === undefined) return undefined;
+  const prescription = withPins(lift, wanted, session);
+  const reasons = [
+    ...pinned,
+    { about: 'lift', by: 'pattern', params: { pattern: place.pattern }, spans: [] },
+    ...loadReasons(prescription, max, load),
+    ...pinReasons(lift, session),
+  ];
+  return layDraft(lift, place, session, prescription, load, max, reasons);
+}
+
+function prescribe(
+  lift: Lift,
+  place: PatternPlace,
+  session: LiftSession,
+  max: UsableMax | undefined,
+): Prescription | undefined {
+  const { liftDay, ladder } = session;
+  const { standing } = ladder;
+  if (place.part === 'trunk') return assistancePrescription(lift, liftDay.scheme.trunk, liftDay, standing);
+  if (place.pattern === 'loaded-jump') return loadedJump(lift, session, max);
+  if (place.part === 'main') {
+    const row = rowFor(lift, liftDay);
+    if (row === undefined) return undefined;
+    return max === undefined
+      ? reservePrescription(lift, row, liftDay, standing)
+      : loadedPrescription(lift, row, liftDay, standing);
+  }
+  const plain = assistancePrescription(lift, liftDay.scheme.assistance, liftDay, standing);
+  return max === undefined ? plain : sharePrescription(lift, plain, liftDay, standing);
+}
+
+/** As many sets of loaded jumps as the session's contacts have room for. */
+function loadedJump(lift: Lift, session: LiftSession, max: UsableMax | undefined): Prescription | undefined {
+  const row = rowFor(lift, session.liftDay);
+  if (row === undefined || max === undefined) return undefined;
+  const plain = loadedPrescription(lift, row, session.liftDay, session.ladder.standing);
+  const sets = Math.min(plain.sets, Math.floor(session.mostLoadedContacts / liftContacts(lift, 1, plain.reps)));
+  return sets === 0 ? undefined : { ...plain, sets };
+}
+
+interface Load extends MadeLoad {
+  readonly percent: number;
+  readonly heldBy?: string;
+}
+
+const PERCENT = 100;
+
+function loadOf(lift: Lift, wanted: Prescription, max: UsableMax, session: LiftSession): Load | undefined {
+  const percent = wanted.percent ?? 0;
+  const grams = Math.floor((max.wholeGrams * percent) / PERCENT);
+  const most = mostAfter(lift, session);
+  const { kit } = session.ladder.place;
+  const load = makeLoad(lift.loading, kit, Math.min(grams, most));
+  if (load === undefined) return undefined;
+  if (most >= grams) return { ...load, percent };
+  const held = Math.floor((load.loadGrams * PERCENT) / max.wholeGrams);
+  return { ...load, percent: Math.min(percent, held), heldBy: 'load-step' };
+}
+
+/** The heaviest load that the step from the loading week before allows. */
+function mostAfter(lift: Lift, session: LiftSession): number {
+  const before = session.history.before(lift.id);
+  if (before === undefined) return Number.POSITIVE_INFINITY;
+  const step = plateStep(lift.loading, session.ladder.place.kit, before);
+  return Math.max(Math.floor((before * (PERCENT + session.rules.loadStep)) / PERCENT), before + step);
+}
+
+function withPins(lift: Lift, wanted: Prescription, session: LiftSession): Prescription {
+  const sets = session.pins.sets.get(lift.id);
+  return sets === undefined ? wanted : { ...wanted, sets: sets.value };
+}
+
+function pinReasons(lift: Lift, session: LiftSession): readonly Reason[] {
+  const sets = session.pins.sets.get(lift.id);
+  const load = session.pins.loads.get(lift.id);
+  const kept = session.pins.keep.get(lift.id);
+  return [
+    ...(kept === undefined ? [] : [{ about: 'lift', by: 'pin', params: { keep: lift.id }, spans: [kept.span] }]),
+    ...(sets === undefined ? [] : [{ about: 'sets', by: 'pin', params: { sets: sets.value }, spans: [sets.pin.span] }]),
+    ...(load === undefined
+      ? []
+      : [{ about: 'load', by: 'pin', params: { grams: load.value }, spans: [load.pin.span] }]),
+  ];
+}
+
+function loadReasons(
+  prescription: Prescription,
+  max: UsableMax | undefined,
+  load: Load | undefined,
+): readonly Reason[] {
+  const reasons: Reason[] = [];
+  if (max === undefined) reasons.push(NO_MAX);
+  else if (load !== undefined) {
+    const params = {
+      percent: load.percent,
+      maxGrams: max.max.grams,
+      wholeGrams: Math.floor(max.wholeGrams),
+      of: max.max.lift,
+    };
+    reasons.push({ about: 'load', by: max.max.estimated ? 'estimated-max' : 'max', params, spans: [max.max.span] });
+    if (max.stale) reasons.push({ about: 'load', by: 'test-stale', params: {}, spans: [max.max.span] });
+    if (max.awayShare !== undefined) {
+      reasons.push({ about: 'load', by: 'time-away', params: { share: max.awayShare }, spans: [] });
+    }
+  }
+  const heldBy = load?.heldBy ?? prescription.heldBy;
+  if (heldBy !== undefined) reasons.push({ about: 'load', by: heldBy, params: {}, spans: [] });
+  return reasons;
+}
+
+const NO_MAX: Reason = { about: 'load', by: 'no-max', params: {}, spans: [] };
+
+/** Whether a prescription is as heavy as its reps say, on the load chart, where no share of a maximum is known. */
+export function isHeavy(
+  lift: Lift,
+  heavyFrom: number,
+  percent: number | undefined,
+  reps: number,
+  reserve?: number,
+): boolean {
+  if (!lift.lower || lift.pattern === 'loaded-jump') return false;
+  if (percent !== undefined) return percent >= heavyFrom;
+  if (lift.loading === 'body' || lift.loading === 'band' || lift.held === true || reserve === undefined) return false;
+  return (percentForReps(reps + reserve) ?? 0) >= heavyFrom;
+}
+
+function layDraft(
+  lift: Lift,
+  place: PatternPlace,
+  session: LiftSession,
+  prescription: Prescription,
+  load: Load | undefined,
+  max: UsableMax | undefined,
+  reasons: readonly Reason[],
+): Draft {
+  const pinnedLoad = session.pins.loads.get(lift.id);
+  const made = pinnedLoad === undefined ? load : pinnedOn(lift, session, pinnedLoad.value);
+  if (made !== undefined && pinnedLoad === undefined) session.history.note(lift.id, made.loadGrams);
+  const { sets, reps, reserve } = prescription;
+  const percent =
+    pinnedLoad === undefined || max === undefined
+      ? load?.percent
+      : Math.floor((pinnedLoad.value * PERCENT) / max.wholeGrams);
+  const restSeconds = restOf(place, session.liftDay);
+  const draft = (count: number): Draft => ({
+    line: {
+      part: place.part === 'trunk' ? 'trunk' : 'lifts',
+      exercise: lift.id,
+      kind: 'lift',
+      sets: count,
+      reps,
+      contacts: liftContacts(lift, count, reps),
+      ...(made === undefined ? {} : { loadGrams: made.loadGrams }),
+      ...(made?.perSideGrams === undefined ? {} : { perSideGrams: made.perSideGrams }),
+      ...(made?.barGrams === undefined ? {} : { barGrams: made.barGrams }),
+      ...(percent === undefined ? {} : { percent }),
+      ...(load !== undefined || reserve === undefined ? {} : { reserve }),
+      restSeconds,
+      own: false,
+      estimated: max?.max.estimated === true && pinnedLoad === undefined,
+      origin: pinnedLoad === undefined ? DERIVED : { kind: 'written', span: pinnedLoad.pin.span },
+      reasons,
+    },
+    seconds: liftSeconds(lift, { sets: count, reps, restSeconds }, session.ladder.place, session.people),
+    role: place.pattern === 'loaded-jump' ? 'fixed' : place.part,
+    withSets: draft,
+  });
+  return draft(sets);
+}
+
+const DERIVED = { kind: 'derived', rule: 'strength-always' } as const;
+
+/** A pinned load with its plates, where the place's plates make exactly that. */
+function pinnedOn(lift: Lift, session: LiftSession, grams: number): MadeLoad {
+  const made = makeLoad(lift.loading, session.ladder.place.kit, grams);
+  return made?.loadGrams === grams ? made : { loadGrams: grams };
+}
+
+function restOf(place: PatternPlace, day: LiftDay): number {
+  if (place.pattern === 'loaded-jump' || place.pattern === 'pull-from-floor') return LIFTING.fastRestSeconds;
+  if (place.part === 'main') return day.scheme.restSeconds;
+  return place.part === 'trunk' ? LIFTING.trunkRestSeconds : LIFTING.assistanceRestSeconds;
+}

@@ -1,0 +1,51 @@
+// The maximum behind a lift's load: the lift's own, or another's where the library says that it serves, and what it
+// still counts for. Called for every loaded line. A stale maximum counts in full and says so; after weeks away one that
+// is older than the absence counts for less.
+
+import type { Athlete, LiftMax } from '../../plan/types.ts';
+import type { Lift } from '../../library/types.ts';
+import type { Day } from '../../util/days.ts';
+
+export interface UsableMax {
+  readonly max: LiftMax;
+  /** What stands for 100 % in this lift, in grams and not rounded. */
+  readonly wholeGrams: number;
+  readonly stale: boolean;
+  /** The share it counts for after time away, in per cent, where that is less than 100. */
+  readonly awayShare?: number;
+}
+
+/** How old a maximum may be, and what it counts for after time away, from the rule of stale tests. */
+export interface StaleRule {
+  readonly weeks: number;
+  readonly awayWeeks: number;
+  readonly share: number;
+}
+
+const PERCENT = 100;
+const DAYS_A_WEEK = 7;
+
+/**
+ * The maximum of a lift on a day, or undefined when none is known. `returns` are the days training began again after an
+ * absence long enough to count, in order.
+ */
+export function findMax(
+  athlete: Athlete,
+  lift: Lift,
+  day: Day,
+  rule: StaleRule,
+  returns: readonly Day[],
+): UsableMax | undefined {
+  if (lift.maxOf === undefined) return undefined;
+  const own = athlete.lifts.get(lift.id);
+  const max = own ?? athlete.lifts.get(lift.maxOf);
+  if (max === undefined) return undefined;
+  const share = own === undefined ? (lift.maxShare ?? PERCENT) : PERCENT;
+  const away = returns.some((back) => back <= day && (max.on === undefined || max.on < back));
+  return {
+    max,
+    wholeGrams: (max.grams * share * (away ? rule.share : PERCENT)) / (PERCENT * PERCENT),
+    stale: max.on !== undefined && day - max.on >= rule.weeks * DAYS_A_WEEK,
+    ...(away ? { awayShare: rule.share } : {}),
+  };
+}

@@ -1,0 +1,224 @@
+// The drills of one athlete in one session: for each family of the group the highest rung the athlete may do, and what
+// holds back the next. Called for every session, through a cache. Two decisions of our own: a session has one drill of
+// the high tier and one done on each leg in turn, at most; the others take the rung below.
+
+import type { Reason } from '../../build/types.ts';
+import { isDrop, isStatic } from '../../library/drill-facts.ts';
+import { ALLOTTING } from '../../library/families.ts';
+import type { DirectionShares, Drill } from '../../library/types.ts';
+import { VOLUME } from '../../library/volume.ts';
+import { leastContacts } from './choices.ts';
+import type { Refusal } from './gates.ts';
+import type { Ladder, Rung } from './ladders.ts';
+
+/** What a session itself allows, whoever stands in it. */
+export interface SessionGates {
+  /** Drops may stand here. */
+  readonly drops: boolean;
+  /** Fast drills of the high tier may stand here. */
+  readonly fastHigh: boolean;
+  /** What keeps every fast drill out: a rule, or undefined. */
+  readonly noFast?: 'pain-hold' | 'fast-cycle-share';
+  /** What keeps the high tier out. */
+  readonly noHigh?: 'pain-hold' | 'return-ramp';
+  /** Most contacts of high-tier drills, of drops and of static drills. */
+  readonly mostHigh: number;
+  readonly mostDrops: number;
+  readonly mostStill: number;
+}
+
+export function gatesKey(gates: SessionGates): string {
+  const flags = `${gates.drops ? 'd' : ''}${gates.fastHigh ? 'f' : ''}${gates.noFast ?? ''}/${gates.noHigh ?? ''}`;
+  return `${flags}/${gates.mostHigh}/${gates.mostDrops}/${gates.mostStill}`;
+}
+
+export interface Pick {
+  readonly drill: Drill;
+  /** The group's family that it stands for, or its own. */
+  readonly family: string;
+  readonly own: boolean;
+  /** Most contacts in this session. */
+  readonly most: number;
+  readonly reasons: readonly Reason[];
+}
+
+/** Which drills may be chosen beyond the gates: none a coach leaves out, and few that are new to the athlete. */
+export interface Choosing {
+  readonly leftOut: (drill: Drill) => Refusal | undefined;
+  readonly novel: (drill: Drill) => boolean;
+  /** New drills this session may still bring in. */
+  readonly novelLeft: number;
+}
+
+/** One drill for each family; a family that no rung of fits gives way to one of the athlete's own. */
+export function pickDrills(
+  families: readonly string[],
+  ladder: Ladder,
+  gates: SessionGates,
+  choosing: Choosing,
+): readonly Pick[] {
+  const state: State = { ladder, gates, choosing, picks: [], novelLeft: choosing.novelLeft };
+  const missing: string[] = [];
+  for (const family of inOrderOfNeed(families, state)) {
+    const found = pickRung(family, state);
+    if (found !== undefined) take(state, { ...found, own: false, family });
+    else if (heldByAthlete(family, state)) missing.push(family);
+  }
+  for (const family of missing) replaceFamily(family, families, state);
+  return state.picks.toSorted((a, b) => place(families, a) - place(families, b));
+}
+
+const place = (families: readonly string[], pick: Pick): number =>
+  pick.own ? families.length : families.indexOf(pick.family);
+
+interface State {
+  readonly ladder: Ladder;
+  readonly gates: SessionGates;
+  readonly choosing: Choosing;
+  readonly picks: Pick[];
+  novelLeft: number;
+}
+
+/**
+ * Who chooses first: drops, then other fast families, then slow ones, as a session's high tier is best spent so. Before
+ * them come families without a rung the athlete knows: they need the week's new drills more than a higher rung does.
+ */
+function inOrderOfNeed(families: readonly string[], state: State): readonly string[] {
+  const rank = (family: string): number => {
+    const first = rungs(family, state)[0]?.drill;
+    if (first === undefined) return ranks.slow;
+    return isDrop(first) ? ranks.drop : first.cycle === 'fast' ? ranks.fast : ranks.slow;
+  };
+  const sorted = families.toSorted((a, b) => rank(a) - rank(b));
+  const known = (family: string): boolean => rungs(family, state).some((rung) => isKnown(rung, state));
+  return [...sorted.filter((family) => !known(family)), ...sorted.filter(known)];
+}
+
+const ranks = { drop: 0, fast: 1, slow: 2 } as const;
+
+const isKnown = (rung: Rung, state: State): boolean =>
+  refusalOf(rung, state) === undefined && !state.choosing.novel(rung.drill);
+
+const rungs = (family: string, state: State): readonly Rung[] => state.ladder.families.get(family) ?? [];
+
+interface Found {
+  readonly drill: Drill;
+  readonly most: number;
+  readonly reasons: readonly Reason[];
+}
+
+/** The highest rung that nothing holds back, and what holds back the next one. */
+function pickRung(family: string, state: State): Found | undefined {
+  const all = rungs(family, state);
+  let next: { readonly drill: Drill; readonly refusal: Refusal } | undefined;
+  for (let index = all.length - 1; index >= 0; index -= 1) {
+    const rung = all[index];
+    if (rung === undefined) continue;
+    const held = refusalOf(rung, state) ?? novelRefusal(rung.drill, state);
+    if (held === undefined)
+      return { drill: rung.drill, most: mostOf(rung.drill, state.gates), reasons: rungReasons(next) };
+    next = { drill: rung.drill, refusal: held };
+  }
+  return undefined;
+}
+
+function rungReasons(next: { readonly drill: Drill; readonly refusal: Refusal } | undefined): readonly Reason[] {
+  if (next === undefined) return [{ about: 'rung', by: 'top', params: {}, spans: [] }];
+  const { by, params, spans } = next.refusal;
+  return [{ about: 'rung', by, params: { ...params, next: next.drill.id }, spans }];
+}
+
+function refusalOf(rung: Rung, state: State): Refusal | undefined {
+  return rung.refusal ?? state.choosing.leftOut(rung.drill) ?? sessionRefusal(rung.drill, state);
+}
+
+function novelRefusal(drill: Drill, state: State): Refusal | undefined {
+  return state.novelLeft <= 0 && state.choosing.novel(drill) ? because('new-drills') : undefined;
+}
+
+const because = (by: string, params: Refusal['params'] = {}): Refusal => ({ by, params, spans: [] });
+
+function sessionRefusal(drill: Drill, { gates, picks }: State): Refusal | undefined {
+  const high = drill.tier === 'high';
+  const fast = drill.cycle === 'fast';
+  if (fast && gates.noFast !== undefined) return because(gates.noFast);
+  if (high && gates.noHigh !== undefined) return because(gates.noHigh);
+  if (isDrop(drill) && !gates.drops) return because('fast-spacing');
+  if (high && fast && !gates.fastHigh) return because('fast-spacing');
+  if (drill.unstable === true) return because('stability-share');
+  if (drill.legs === 'each' && count(picks, (pick) => pick.drill.legs === 'each') >= ALLOTTING.eachLegDrills) {
+    return because('each-leg');
+  }
+  if (high && picks.some((pick) => pick.drill.tier === 'high')) return because('high-tier-share');
+  if (isDrop(drill) && picks.some((pick) => isDrop(pick.drill))) return because('drop-count');
+  return shareRefusal(drill, gates);
+}
+
+const count = <T>(items: readonly T[], test: (item: T) => boolean): number => items.filter(test).length;
+
+function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undefined {
+  const most = mostOf(drill, gates);
+  if (most === Number.POSITIVE_INFINITY || most >= leastContacts(drill, VOLUME.step)) return undefined;
+  const by =
+    drill.tier === 'high' && most === gates.mostHigh
+      ? 'high-tier-share'
+      : isDrop(drill)
+        ? 'drop-count'
+        : 'static-share';
+  return because(by, { most });
+}
+
+/** The most contacts a drill may have in a session by the shares and counts it falls under. */
+function mostOf(drill: Drill, gates: SessionGates): number {
+  return Math.min(
+    drill.tier === 'high' ? gates.mostHigh : Number.POSITIVE_INFINITY,
+    isDrop(drill) ? gates.mostDrops : Number.POSITIVE_INFINITY,
+    isStatic(drill) ? gates.mostStill : Number.POSITIVE_INFINITY,
+  );
+}
+
+function take(state: State, pick: Pick): void {
+  if (state.choosing.novel(pick.drill)) state.novelLeft -= 1;
+  const reason: Reason = {
+    about: 'drill',
+    by: pick.own ? 'own-family' : 'group-family',
+    params: { family: pick.family, drill: pick.drill.id },
+    spans: [],
+  };
+  state.picks.push({ ...pick, reasons: [reason, ...pick.reasons] });
+}
+
+/** Whether it is the athlete, and not this session, that keeps a family out. */
+function heldByAthlete(family: string, state: State): boolean {
+  const { noFast, noHigh } = state.gates;
+  return rungs(family, state).every(
+    (rung) =>
+      rung.refusal !== undefined ||
+      state.choosing.leftOut(rung.drill) !== undefined ||
+      (noFast !== undefined && rung.drill.cycle === 'fast') ||
+      (noHigh !== undefined && rung.drill.tier === 'high'),
+  );
+}
+
+/** Another family for this athlete alone: the nearest in direction and cycle that is nobody else's already. */
+function replaceFamily(family: string, group: readonly string[], state: State): void {
+  const model = rungs(family, state)[0]?.drill;
+  let best: { readonly family: string; readonly found: Found; readonly distance: number } | undefined;
+  for (const other of state.ladder.families.keys()) {
+    if (group.includes(other) || state.picks.some((pick) => pick.drill.family === other)) continue;
+    const found = pickRung(other, state);
+    if (found === undefined) continue;
+    const distance = model === undefined ? 0 : distanceBetween(model, found.drill);
+    if (best === undefined || distance < best.distance) best = { family: other, found, distance };
+  }
+  if (best !== undefined) take(state, { ...best.found, family: best.family, own: true });
+}
+
+/** Points of direction that differ; another cycle counts as much as half of them. */
+function distanceBetween(a: Drill, b: Drill): number {
+  const shares = (one: DirectionShares, other: DirectionShares): number =>
+    Math.abs(one.vertical - other.vertical) +
+    Math.abs(one.horizontal - other.horizontal) +
+    Math.abs(one.lateral - other.lateral);
+  return shares(a.direction, b.direction) + (a.cycle === b.cycle ? 0 : ALLOTTING.otherCycle);
+}

@@ -1,0 +1,179 @@
+// The jump lines of one generated session: what the session allows, the picks, and the sharing out. Called for every
+// session with jumps. Exactly the contacts asked for, or a diagnostic and none.
+
+import { problem } from '../../diagnostics/problem.ts';
+import { VOLUME } from '../../library/volume.ts';
+import { isoDate } from '../../util/days.ts';
+import type { ScheduledSession } from '../types.ts';
+import type { DayPins } from './day-pins.ts';
+import { NO_PINS } from './day-pins.ts';
+import type { Draft } from './draft.ts';
+import type { JumpLines, JumpRequest } from './jump-lines.ts';
+import { jumpLines } from './jump-lines.ts';
+import type { Ladder } from './ladders.ts';
+import type { SessionGates } from './picks.ts';
+import { gatesKey } from './picks.ts';
+import type { BarredPin, Picked, PickRequest } from './session-picks.ts';
+import { fillIn, sessionPicks } from './session-picks.ts';
+import type { Tally } from './tally.ts';
+import { tallyKey } from './tally.ts';
+import type { Trainee, TrainingWeek } from './trainee.ts';
+
+const PERCENT = 100;
+
+export interface SessionJumps {
+  readonly drafts: readonly Draft[];
+  /** The week with this session's generated lines added. */
+  readonly week: Tally;
+}
+
+/** What a session and the week before it ask for. */
+export interface JumpTask {
+  readonly trainee: Trainee;
+  readonly week: TrainingWeek;
+  readonly session: ScheduledSession;
+  readonly ladder: Ladder;
+  readonly pins: DayPins;
+  /** Contacts left for generated lines: more than 0. */
+  readonly contacts: number;
+  readonly tally: Tally;
+}
+
+export function sessionJumps(task: JumpTask): SessionJumps {
+  const { trainee, week, pins } = task;
+  const request = pickRequest(task);
+  const picked = pickAll(task, request);
+  for (const barred of picked.barred) reportBarred(trainee, week, barred);
+  const lines = makeLines(task, picked, request);
+  if (lines === undefined) {
+    reportNothing(task);
+    return { drafts: [], week: task.tally };
+  }
+  trainee.known.note(lines.drills);
+  if (pins.sets.size > 0) reportSets(task, lines);
+  return { drafts: lines.drafts, week: lines.week };
+}
+
+function pickRequest({ trainee, week, session, ladder, pins, tally }: JumpTask): PickRequest {
+  const { known, book, plan, athlete } = trainee;
+  const day = { from: session.day, until: session.day };
+  return {
+    families: trainee.groups.choice.of(athlete.squad, session.slot.place, week.phase).families,
+    ladder,
+    gates: sessionGates(week, session, ladder, tally),
+    choosing: {
+      leftOut: () => undefined,
+      novel: (drill) => known.settled() && !known.has(drill),
+      novelLeft: newDrillsLeft(trainee, week, session),
+    },
+    pins,
+    drills: plan.library.drills,
+    waived: (rule) =>
+      plan.waivers.some((waiver) => waiver.rule === rule && book.waiver(waiver.rule, day) !== undefined),
+  };
+}
+
+function pickAll({ trainee, week, session, ladder, pins }: JumpTask, request: PickRequest): Picked {
+  if (pins !== NO_PINS) return { number: 0, ...sessionPicks(request) };
+  const { number } = trainee.groups.choice.of(trainee.athlete.squad, session.slot.place, week.phase);
+  const known = trainee.known.settled() ? `${request.choosing.novelLeft}|${trainee.known.key()}` : '';
+  const key = `${ladder.number}|${number}|${gatesKey(request.gates)}|${known}`;
+  return trainee.groups.picked(key, () => sessionPicks(request));
+}
+
+/** The picked drills shared out; with one more where they add up to no such session; without the pinned sets at last. */
+function makeLines(task: JumpTask, picked: Picked, request: PickRequest): JumpLines | undefined {
+  const { trainee, week, session, pins, contacts, tally } = task;
+  const { place } = session.slot;
+  const { people } = trainee;
+  const wanted: JumpRequest = {
+    picks: picked.picks,
+    contacts,
+    week: tally,
+    aim: week.aim,
+    place,
+    people,
+    sets: pins.sets,
+  };
+  const make = (): JumpLines | undefined => {
+    const extra = fillIn(picked.picks, request);
+    const wider = extra === undefined ? wanted : { ...wanted, picks: [extra, ...picked.picks] };
+    return (
+      jumpLines(wanted) ??
+      jumpLines(wider) ??
+      (pins.sets.size > 0 ? jumpLines({ ...wider, sets: new Map() }) : undefined)
+    );
+  };
+  if (pins !== NO_PINS) return make();
+  const key = `${picked.number}|${contacts}|${tallyKey(tally)}|${week.aim.key}|${place.id}|${people}`;
+  return trainee.groups.jumps(key, make);
+}
+
+/** What the session allows: the days round it, the week's shares as far as they are left, pain, a novice's first weeks. */
+function sessionGates(week: TrainingWeek, session: ScheduledSession, ladder: Ladder, tally: Tally): SessionGates {
+  const { rules, contacts, row, kind } = week;
+  const { level, values } = ladder.standing;
+  const pain = contacts.bounds.some((bound) => bound.by === 'pain-hold');
+  const firstReturn = kind.kind === 'return' && (kind.step ?? 1) === 1;
+  const total = contacts.contacts;
+  const left = (percent: number, used: number): number => inSteps((total * percent) / PERCENT - used);
+  const highMost = Math.min(row.highShareMost ?? 0, rules.highMost ?? PERCENT);
+  const dropsMost = Math.min(values.dropCount[level], values.dropCount[level] * values.dropWeekTimes - tally.drops);
+  const drops = session.dropsAllowed && !session.primer && !firstReturn;
+  return {
+    drops,
+    fastHigh: session.dropsAllowed && !session.primer,
+    ...(pain ? { noFast: 'pain-hold' } : week.novice ? { noFast: 'fast-cycle-share' } : {}),
+    ...(pain ? { noHigh: 'pain-hold' } : firstReturn ? { noHigh: 'return-ramp' } : {}),
+    mostHigh: left(highMost, tally.high),
+    mostDrops: inSteps(dropsMost),
+    mostStill: left(rules.staticMost, tally.still),
+  };
+}
+
+const inSteps = (contacts: number): number => Math.max(0, Math.floor(contacts / VOLUME.step) * VOLUME.step);
+
+/** No drill is new in a taper, a primer or the first weeks back: they are for what is known. */
+function newDrillsLeft(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): number {
+  if (session.primer || week.kind.kind === 'taper' || week.kind.kind === 'return') return 0;
+  return Math.max(0, week.rules.newDrills - trainee.known.newThisWeek());
+}
+
+function reportBarred(trainee: Trainee, week: TrainingWeek, { exercise, by, pin }: BarredPin): void {
+  trainee.report(`barred|${exercise}|${pin.span.file}|${pin.span.start}`, () =>
+    problem('lines/pin-barred', {
+      params: { athlete: trainee.athlete.id, exercise, by },
+      span: pin.span,
+      athlete: trainee.athlete.id,
+      week: week.starts,
+    }),
+  );
+}
+
+function reportNothing({ trainee, week, session, contacts }: JumpTask): void {
+  const { athlete } = trainee;
+  trainee.report(`nothing|${session.day}|${session.slot.id}`, () =>
+    problem('lines/no-drill-fits', {
+      params: { athlete: athlete.id, day: isoDate(session.day), contacts, place: session.slot.place.id },
+      span: athlete.limits[0]?.span ?? athlete.span,
+      athlete: athlete.id,
+      week: week.starts,
+    }),
+  );
+}
+
+/** Says so when a pinned number of sets isn't what the session got. */
+function reportSets({ trainee, week, session, pins, contacts }: JumpTask, lines: JumpLines): void {
+  for (const { line } of lines.drafts) {
+    const pinned = pins.sets.get(line.exercise);
+    if (pinned === undefined || pinned.value === line.sets) continue;
+    trainee.report(`sets|${session.day}|${line.exercise}`, () =>
+      problem('lines/sets-unmet', {
+        params: { athlete: trainee.athlete.id, day: isoDate(session.day), contacts },
+        span: pinned.pin.span,
+        athlete: trainee.athlete.id,
+        week: week.starts,
+      }),
+    );
+  }
+}

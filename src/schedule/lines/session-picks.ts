@@ -1,0 +1,118 @@
+// The drills of one session with the coach's pins put in: swapped, kept, left out. Called for every session with jumps,
+// through a cache. A pinned drill that a gate bars is not put in, and that is said.
+
+import type { Reason } from '../../build/types.ts';
+import type { Pin } from '../../plan/types.ts';
+import { contactsOfRep, isDrop } from '../../library/drill-facts.ts';
+import type { Drill } from '../../library/types.ts';
+import type { DayPins } from './day-pins.ts';
+import type { Refusal } from './gates.ts';
+import { drillKitRefusal, pinnedDrillRefusal } from './gates.ts';
+import type { Ladder } from './ladders.ts';
+import type { Choosing, Pick, SessionGates } from './picks.ts';
+import { pickDrills } from './picks.ts';
+
+/** A pin that a gate bars. */
+export interface BarredPin {
+  readonly exercise: string;
+  readonly by: string;
+  readonly pin: Pin;
+}
+
+export interface Picked {
+  /** Numbered in the order of making, for use in keys. */
+  readonly number: number;
+  readonly picks: readonly Pick[];
+  readonly barred: readonly BarredPin[];
+}
+
+export interface PickRequest {
+  readonly families: readonly string[];
+  readonly ladder: Ladder;
+  readonly gates: SessionGates;
+  readonly choosing: Choosing;
+  readonly pins: DayPins;
+  readonly drills: ReadonlyMap<string, Drill>;
+  readonly waived: (rule: string) => boolean;
+}
+
+export function sessionPicks(request: PickRequest): Omit<Picked, 'number'> {
+  const { pins, choosing } = request;
+  const leftOut = (drill: Drill): Refusal | undefined => {
+    const pin = pins.leaveOut.get(drill.id);
+    return pin === undefined ? choosing.leftOut(drill) : { by: 'pin', params: {}, spans: [pin.span] };
+  };
+  const picks = pickDrills(request.families, request.ladder, request.gates, { ...choosing, leftOut });
+  const barred: BarredPin[] = [];
+  const swapped = picks.map((pick) => swap(pick, request, barred));
+  return { picks: withKept(swapped, request, barred), barred };
+}
+
+function swap(pick: Pick, request: PickRequest, barred: BarredPin[]): Pick {
+  const wanted = request.pins.swaps.get(pick.drill.id);
+  const drill = wanted === undefined ? undefined : request.drills.get(wanted.value);
+  if (wanted === undefined || drill === undefined) return pick;
+  const by = barredBy(drill, request);
+  if (by !== undefined) {
+    barred.push({ exercise: drill.id, by, pin: wanted.pin });
+    return pick;
+  }
+  return pinnedPick(drill, pick, wanted.pin, request);
+}
+
+/** A kept drill takes its family's place, or comes in as the athlete's own. */
+function withKept(picks: readonly Pick[], request: PickRequest, barred: BarredPin[]): readonly Pick[] {
+  let kept = picks;
+  for (const [id, pin] of request.pins.keep) {
+    const drill = request.drills.get(id);
+    if (drill === undefined || kept.some((pick) => pick.drill.id === id)) continue;
+    const by = barredBy(drill, request);
+    if (by !== undefined) {
+      barred.push({ exercise: id, by, pin });
+      continue;
+    }
+    const standIn = kept.find((pick) => pick.drill.family === drill.family);
+    const pick = pinnedPick(drill, standIn, pin, request);
+    kept = standIn === undefined ? [pick, ...kept] : kept.map((one) => (one === standIn ? pick : one));
+  }
+  return kept;
+}
+
+function pinnedPick(drill: Drill, instead: Pick | undefined, pin: Pin, { gates }: PickRequest): Pick {
+  const reason: Reason = { about: 'drill', by: 'pin', params: { drill: drill.id }, spans: [pin.span] };
+  return {
+    drill,
+    family: instead?.family ?? drill.family,
+    own: instead === undefined || instead.own,
+    most: isDrop(drill) ? gates.mostDrops : Number.POSITIVE_INFINITY,
+    reasons: [reason],
+  };
+}
+
+/** What bars a pinned drill from this session, whoever asks: gates, kit, and the days round it. */
+function barredBy(drill: Drill, request: PickRequest): string | undefined {
+  const { ladder, gates, waived } = request;
+  const held = pinnedDrillRefusal(drill, ladder.standing, waived) ?? drillKitRefusal(drill, ladder.place);
+  if (held !== undefined) return held.by;
+  if (drill.cycle === 'fast' && gates.noFast === 'pain-hold') return gates.noFast;
+  if (drill.tier === 'high' && gates.noHigh !== undefined) return gates.noHigh;
+  if (isDrop(drill) && !gates.drops && !waived('fast-spacing')) return 'fast-spacing';
+  if (drill.tier === 'high' && drill.cycle === 'fast' && !gates.fastHigh && !waived('fast-spacing'))
+    return 'fast-spacing';
+  return undefined;
+}
+
+/** A drill that makes any number of contacts, to stand beside picks that can't: the first two-legged one that fits. */
+export function fillIn(picks: readonly Pick[], request: PickRequest): Pick | undefined {
+  const taken = new Set(picks.map((pick) => pick.drill.family));
+  const plain: PickRequest = {
+    ...request,
+    gates: { ...request.gates, drops: false, fastHigh: false, mostHigh: 0, mostStill: 0 },
+  };
+  for (const [family, rungs] of request.ladder.families) {
+    if (taken.has(family) || rungs.every((rung) => contactsOfRep(rung.drill) > 1)) continue;
+    const [pick] = pickDrills([family], plain.ladder, plain.gates, plain.choosing);
+    if (pick !== undefined && contactsOfRep(pick.drill) === 1) return { ...pick, own: true };
+  }
+  return undefined;
+}

@@ -1,0 +1,220 @@
+// One session from its contacts and its lifting to numbered lines that fit the slot: written by hand where a programme
+// holds that day, worked out everywhere else. Called by scheduleLines for every session, in order, as each leaves the
+// week's shares, the known drills and the loads for the next.
+
+import type { BuiltLine, BuiltSession, Reason } from '../../build/types.ts';
+import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
+import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
+import type { ScheduledSession } from '../types.ts';
+import type { AddedLines } from './added-lines.ts';
+import { addedLines } from './added-lines.ts';
+import { pinsOn } from './day-pins.ts';
+import type { DayPins } from './day-pins.ts';
+import type { Draft } from './draft.ts';
+import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
+import type { Fitted } from './fit.ts';
+import type { Ladder } from './ladders.ts';
+import { isHeavy, liftDrafts } from './lift-lines.ts';
+import { sessionJumps } from './session-jumps.ts';
+import { standingOn } from './standing.ts';
+import type { Tally } from './tally.ts';
+import { addDrill, addLoadedJump } from './tally.ts';
+import type { Trainee, TrainingWeek } from './trainee.ts';
+import type { WrittenContext } from './written-lines.ts';
+import { writtenDrafts } from './written-lines.ts';
+
+export interface SessionPlace {
+  readonly session: ScheduledSession;
+  /** Among the week's lift sessions, from 0; and how many there are. */
+  readonly liftIndex: number;
+  readonly liftSessions: number;
+}
+
+export interface Written {
+  readonly use: ProgrammeUse;
+  readonly day: ProgrammeDay;
+}
+
+export interface MadeSession {
+  readonly built: BuiltSession;
+  readonly tally: Tally;
+}
+
+const SECONDS = 60;
+const PERCENT = 100;
+
+/** A session as a programme writes it: its own contacts, nothing cut. */
+export function writtenSession(
+  trainee: Trainee,
+  week: TrainingWeek,
+  { session }: SessionPlace,
+  { use, day }: Written,
+  tally: Tally,
+): MadeSession {
+  const context = writtenContext(trainee, week, session);
+  const because: Reason = {
+    about: 'line',
+    by: 'programme',
+    params: { programme: use.programme.id },
+    spans: [use.span],
+  };
+  const drafts = day.lines.flatMap((line) => writtenDrafts(line, undefined, because, context));
+  const { drills } = trainee.plan.library;
+  let next = tally;
+  for (const { line } of drafts) {
+    const drill = drills.get(line.exercise);
+    if (drill !== undefined && line.kind === 'drill') next = addDrill(next, drill, line.contacts);
+    else if (line.contacts > 0) next = addLoadedJump(next, line.contacts);
+  }
+  trainee.known.note(drafts.flatMap(({ line }) => (line.kind === 'drill' ? (drills.get(line.exercise) ?? []) : [])));
+  const fitted: Fitted = { drafts, seconds: sessionSeconds(drafts), leftOut: [], setsCut: 0 };
+  const lifts = drafts.some((draft) => draft.line.kind === 'lift');
+  return { built: lay(trainee, week, { ...session, lifts }, fitted, []), tally: next };
+}
+
+/** A session worked out: jumps that make its contacts, then lifting as far as the minutes go. */
+export function plannedSession(trainee: Trainee, week: TrainingWeek, place: SessionPlace, tally: Tally): MadeSession {
+  const { session } = place;
+  const { groups, pins: allPins } = trainee;
+  const ladder = groups.ladders.of(standing(trainee, week, session), session.slot.place);
+  const pins = pinsOn(allPins, session.day);
+  const written = writtenContext(trainee, week, session);
+  const added = addedLines({ trainee, week, session, ladder, pins, written });
+  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, session.contacts - added.contacts) : [];
+  const loaded = lifting.reduce((sum, draft) => sum + draft.line.contacts, 0);
+  let next = loaded === 0 ? tally : addLoadedJump(tally, loaded);
+  for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
+  trainee.known.note(added.drills.map((one) => one.drill));
+  const contacts = session.contacts - added.contacts - loaded;
+  const jumps =
+    contacts > 0
+      ? sessionJumps({ trainee, week, session, ladder, pins, contacts, tally: next })
+      : { drafts: [], week: next };
+  const drafts = inOrder(added, jumps.drafts, lifting);
+  const most = (session.slot.minutes * SECONDS * (PERCENT + week.rules.minutesOver)) / PERCENT;
+  const fitted = fitSession(drafts, most);
+  return { built: lay(trainee, week, session, fitted, added.reasons), tally: jumps.week };
+}
+
+function standing(trainee: Trainee, week: TrainingWeek, session: ScheduledSession) {
+  return standingOn(trainee.athlete, session.day, week.rules.gates);
+}
+
+function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
+  return {
+    athlete: trainee.athlete,
+    library: trainee.plan.library,
+    place: session.slot.place,
+    day: session.day,
+    people: trainee.people,
+    stale: week.rules.stale,
+    returns: trainee.returns,
+    mainRestSeconds: findPhaseLifting(week.phase)?.restSeconds ?? LIFTING.assistanceRestSeconds,
+  };
+}
+
+function liftingOf(
+  trainee: Trainee,
+  week: TrainingWeek,
+  { session, liftIndex, liftSessions }: SessionPlace,
+  ladder: Ladder,
+  pins: DayPins,
+  contacts: number,
+): readonly Draft[] {
+  const scheme = findPhaseLifting(week.phase);
+  if (scheme === undefined) return [];
+  const all = sessionPatterns(week.phase, liftSessions, liftIndex, week.index);
+  const patterns = session.shortLift === true ? all.filter((one) => one.part === 'main').slice(-1) : all;
+  const { kind, step } = week.kind;
+  const liftDay = {
+    scheme,
+    loadingWeek: week.loadingWeek,
+    easy: kind === 'deload' || kind === 'taper' || (kind === 'return' && (step ?? 1) === 1),
+    heavyAllowed: session.heavyAllowed,
+    heavyFrom: week.rules.heavyFrom,
+    leastReserve: week.rules.leastReserve,
+  };
+  return liftDrafts(patterns, {
+    athlete: trainee.athlete,
+    day: session.day,
+    phase: week.phase,
+    ladder,
+    liftDay,
+    rules: week.rules,
+    pins,
+    returns: trainee.returns,
+    history: trainee.history,
+    people: trainee.people,
+    choice: trainee.groups.lifts,
+    lifts: trainee.plan.library.lifts,
+    mostLoadedContacts: mostLoaded(week, session, contacts),
+  });
+}
+
+/** Loaded jumps take a part of a session that has jumps enough, on a day that may be heavy, and never while coming back. */
+function mostLoaded(week: TrainingWeek, session: ScheduledSession, contacts: number): number {
+  const hurt = week.kind.kind === 'return' || week.contacts.bounds.some((bound) => bound.by === 'pain-hold');
+  if (hurt || session.primer || !session.heavyAllowed || contacts < LIFTING.loadedJumpFromContacts) return 0;
+  return Math.floor((contacts * LIFTING.loadedJumpShare) / PERCENT);
+}
+
+const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
+
+/** By part, and within a part the generated lines before the coach's own; a pair stays together. */
+function inOrder(added: AddedLines, jumps: readonly Draft[], lifting: readonly Draft[]): readonly Draft[] {
+  if (added.drafts.length === 0) return [...jumps, ...lifting];
+  const all = [...jumps, ...lifting, ...added.drafts];
+  return PARTS.flatMap((part) => all.filter((draft) => draft.line.part === part));
+}
+
+function lay(
+  trainee: Trainee,
+  week: TrainingWeek,
+  session: ScheduledSession,
+  fitted: Fitted,
+  reasons: readonly Reason[],
+): BuiltSession {
+  const { drafts, seconds, leftOut, setsCut } = fitted;
+  const lines = numbered(drafts);
+  const contacts = lines.reduce((sum, line) => sum + line.contacts, 0);
+  const minutes = Math.ceil(seconds / SECONDS);
+  const cut = leftOut.length > 0 || setsCut > 0;
+  return {
+    day: session.day,
+    slot: session.slot,
+    kind: session.primer ? 'primer' : week.kind.kind,
+    contacts,
+    jumps: contacts > 0,
+    lifts: session.lifts,
+    heavy: lines.some((line) => isHeavyLine(line, trainee, week)),
+    minutes,
+    lines,
+    shortOnTime: shortOnTime(lines, drafts),
+    leftOut,
+    reasons: [
+      ...session.reasons,
+      ...reasons,
+      ...(cut ? [minutesReason(session, minutes, leftOut.length, setsCut)] : []),
+    ],
+  };
+}
+
+function minutesReason(session: ScheduledSession, minutes: number, lines: number, sets: number): Reason {
+  const params = { slot: session.slot.minutes, minutes, lines, sets };
+  return { about: 'minutes', by: 'slot-minutes', params, spans: [session.slot.span] };
+}
+
+function numbered(drafts: readonly Draft[]): readonly BuiltLine[] {
+  return drafts.map((draft, index): BuiltLine => {
+    const order = index + 1;
+    if (draft.paired === true) return { ...draft.line, order, pairedWith: index };
+    if (drafts[index + 1]?.paired === true) return { ...draft.line, order, pairedWith: order + 1 };
+    return { ...draft.line, order };
+  });
+}
+
+function isHeavyLine(line: BuiltLine, trainee: Trainee, week: TrainingWeek): boolean {
+  if (line.kind !== 'lift') return false;
+  const lift = trainee.plan.library.lifts.get(line.exercise);
+  return lift !== undefined && isHeavy(lift, week.rules.heavyFrom, line.percent, line.reps, line.reserve);
+}

@@ -1,0 +1,135 @@
+// Where an athlete stands on a day, as far as the gates ask: level, age, mass, strength, clearances, limits, stage of a
+// return. Called for every session; athletes who stand alike share a key, and so the work that hangs on it. Mass, age
+// and strength are kept as bands, never as numbers, so that a squad has few keys.
+
+import type { Athlete, DayRange, Limit, ReturnStage } from '../../plan/types.ts';
+import type { RuleBook } from '../../plan/rule-book.ts';
+import { getRuleValue } from '../../plan/rule-book.ts';
+import { ageOn, levelOn, limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
+import type { RuleId } from '../../library/rules.ts';
+import type { Level } from '../../library/types.ts';
+import type { Day } from '../../util/days.ts';
+
+export interface Standing {
+  /** Equal for athletes and days whose gates are equal. */
+  readonly key: string;
+  readonly level: Level;
+  /** Of the rule of ages for drops: below the lower age, below the higher, or past both. An unknown age is past both. */
+  readonly age: 'child' | 'youth' | 'grown';
+  /** Under the age of the rule of young lifters. */
+  readonly youngLifter: boolean;
+  /** Over the mass from which drops are held low, or of unknown mass. */
+  readonly heavy: boolean;
+  readonly strength: 'unknown' | 'below' | 'some' | 'high';
+  readonly cleared: ReadonlySet<string>;
+  readonly limits: readonly Limit[];
+  readonly stage?: ReturnStage;
+  readonly values: GateValues;
+}
+
+/** The parameters of the gates, as they stand for one athlete and week. */
+export interface GateValues {
+  readonly key: string;
+  readonly dropAgeUnder: number;
+  readonly dropAgeClearedUnder: number;
+  readonly dropAgeMostCm: number;
+  readonly dropMassOverKg: number;
+  readonly dropMassMostCm: number;
+  readonly strengthAboveCm: number;
+  readonly strengthPercent: number;
+  readonly highStrengthAboveCm: number;
+  readonly highStrengthPercent: number;
+  readonly dropHeightCm: Readonly<Record<Level, number>>;
+  readonly dropCount: Readonly<Record<Level, number>>;
+  readonly dropWeekTimes: number;
+  readonly youthUnder: number;
+  readonly youthMostPercent: number;
+  readonly youthClearedPercent: number;
+  readonly youthLeastReps: number;
+}
+
+const GRAMS = 1000;
+const PERCENT = 100;
+/** The lift whose maximum the strength for drops is measured by. */
+const STRENGTH_LIFT = 'back-squat';
+
+export function gateValues(book: RuleBook, range: DayRange): GateValues {
+  const value = (rule: RuleId, parameter: string): number => getRuleValue(book, rule, parameter, range);
+  const byLevel = (rule: RuleId): Record<Level, number> => ({
+    beginner: value(rule, 'beginner'),
+    intermediate: value(rule, 'intermediate'),
+    advanced: value(rule, 'advanced'),
+  });
+  const values = {
+    dropAgeUnder: value('drop-age', 'under'),
+    dropAgeClearedUnder: value('drop-age', 'cleared-under'),
+    dropAgeMostCm: value('drop-age', 'most'),
+    dropMassOverKg: value('drop-mass', 'over'),
+    dropMassMostCm: value('drop-mass', 'most'),
+    strengthAboveCm: value('drop-strength', 'above'),
+    strengthPercent: value('drop-strength', 'strength'),
+    highStrengthAboveCm: value('drop-strength', 'high-above'),
+    highStrengthPercent: value('drop-strength', 'high-strength'),
+    dropHeightCm: byLevel('drop-height'),
+    dropCount: byLevel('drop-count'),
+    dropWeekTimes: value('drop-count', 'week'),
+    youthUnder: value('youth-load', 'under'),
+    youthMostPercent: value('youth-load', 'most'),
+    youthClearedPercent: value('youth-load', 'cleared'),
+    youthLeastReps: value('youth-load', 'least-reps'),
+  };
+  return { key: JSON.stringify(values), ...values };
+}
+
+export function standingOn(athlete: Athlete, day: Day, values: GateValues): Standing {
+  const level = levelOn(athlete, day);
+  const years = ageOn(athlete, day);
+  const age = ageBand(years, values);
+  const youngLifter = years !== undefined && years < values.youthUnder;
+  const heavy = athlete.massGrams === undefined || athlete.massGrams > values.dropMassOverKg * GRAMS;
+  const strength = strengthBand(athlete, values);
+  const limits = limitsOn(athlete, day);
+  const stage = returnStageOn(athlete, day);
+  const cleared = [...athlete.cleared].sort().join(',');
+  const bands = `${level}|${age}|${youngLifter ? 'y' : ''}|${heavy ? 'h' : ''}|${strength}|${cleared}`;
+  const own = limits.length === 0 && stage === undefined ? '' : ownKey(athlete, limits, stage);
+  return {
+    key: `${bands}|${own}|${values.key}`,
+    level,
+    age,
+    youngLifter,
+    heavy,
+    strength,
+    cleared: athlete.cleared,
+    limits,
+    values,
+    ...(stage === undefined ? {} : { stage }),
+  };
+}
+
+/** Limits and stages carry places of the plan, which are the athlete's own. */
+function ownKey(athlete: Athlete, limits: readonly Limit[], stage: ReturnStage | undefined): string {
+  const places = limits.map((limit) => `${limit.span.file}:${limit.span.start}`).join(',');
+  return `${athlete.id}:${places}:${stage === undefined ? '' : `${stage.stage}/${stage.of}@${stage.since}`}`;
+}
+
+function ageBand(years: number | undefined, values: GateValues): Standing['age'] {
+  if (years === undefined) return 'grown';
+  if (years < values.dropAgeUnder) return 'child';
+  return years < values.dropAgeClearedUnder ? 'youth' : 'grown';
+}
+
+function strengthBand(athlete: Athlete, values: GateValues): Standing['strength'] {
+  const max = athlete.lifts.get(STRENGTH_LIFT);
+  if (max === undefined || athlete.massGrams === undefined) return 'unknown';
+  const share = (max.grams * PERCENT) / athlete.massGrams;
+  if (share >= values.highStrengthPercent) return 'high';
+  return share >= values.strengthPercent ? 'some' : 'below';
+}
+
+/** The stage of a return on the library's scale of four: a shorter ladder's stages reach less far, never further. */
+export function libraryStage(stage: ReturnStage): number {
+  return Math.max(1, Math.min(stage.stage, Math.floor((stage.stage * LIBRARY_STAGES) / stage.of)));
+}
+
+const LIBRARY_STAGES = 4;

@@ -1,0 +1,49 @@
+// What is worked out once for a plan and shared by all athletes: the groups' families, ladders, lifts by pattern, and
+// caches of whole sessions. Made by chooseGroups and handed to scheduleLines with every athlete.
+
+import type { Plan } from '../../plan/types.ts';
+import { getDefault } from '../../library/rules.ts';
+import { boundedCache } from './bounded-cache.ts';
+import type { GroupChoice } from './groups.ts';
+import { groupChoice } from './groups.ts';
+import type { JumpLines } from './jump-lines.ts';
+import type { Ladders } from './ladders.ts';
+import { ladders } from './ladders.ts';
+import type { LiftChoice } from './lift-choice.ts';
+import type { LineRules } from './line-rules.ts';
+import { liftChoice } from './lift-choice.ts';
+import type { Picked } from './session-picks.ts';
+
+export interface Groups {
+  readonly choice: GroupChoice;
+  readonly ladders: Ladders;
+  readonly lifts: LiftChoice;
+  /** Numbers what it makes, for use in the keys of sessions. */
+  readonly picked: (key: string, make: () => Omit<Picked, 'number'>) => Picked;
+  /** The rules as they stand for athletes for whom the plan changes none. */
+  readonly usualRules: (make: () => LineRules) => LineRules;
+  readonly jumps: (key: string, make: () => JumpLines | undefined) => JumpLines | undefined;
+}
+
+const PICKS_KEPT = 20_000;
+const SESSIONS_KEPT = 50_000;
+
+/** Costs one pass over the athletes, made when the first session asks; the rest is worked out as it is met. */
+export function openWorkshop(plan: Plan): Groups {
+  const shared = ladders(plan.library.families);
+  const picks = boundedCache<Picked>(PICKS_KEPT);
+  let number = 0;
+  let usual: LineRules | undefined;
+  return {
+    choice: groupChoice(plan, shared),
+    ladders: shared,
+    lifts: liftChoice(plan.library.lifts, getDefault('eccentric-tempo', 'most')),
+    picked: (key, make) =>
+      picks(key, () => {
+        number += 1;
+        return { number, ...make() };
+      }),
+    usualRules: (make) => (usual ??= make()),
+    jumps: boundedCache(SESSIONS_KEPT),
+  };
+}

@@ -1,0 +1,140 @@
+// Lines written by hand, in a programme, a pin or `always`, as drafts: sets and reps as they stand, contacts counted, a
+// share of the maximum turned into kilos. Nothing is put right here, whatever the gates say: what a coach writes is
+// audited, not changed.
+
+import type { Reason } from '../../build/types.ts';
+import type { Athlete, Part, WrittenLine } from '../../plan/types.ts';
+import { exerciseContacts } from '../../plan/line-contacts.ts';
+import type { Library } from '../../library/index.ts';
+import type { Drill, Lift } from '../../library/types.ts';
+import { LIFTING } from '../../library/lifting.ts';
+import type { Day } from '../../util/days.ts';
+import type { TrainingPlace } from '../../plan/types.ts';
+import type { Draft, LineDraft } from './draft.ts';
+import type { StaleRule } from './maxima.ts';
+import { findMax } from './maxima.ts';
+import { drillSeconds, liftSeconds } from './minutes.ts';
+import { makeLoad } from './plates.ts';
+
+export interface WrittenContext {
+  readonly athlete: Athlete;
+  readonly library: Library;
+  readonly place: TrainingPlace;
+  readonly day: Day;
+  readonly people: number;
+  readonly stale: StaleRule;
+  readonly returns: readonly Day[];
+  /** Rest of a main lift in this phase, in seconds. */
+  readonly mainRestSeconds: number;
+}
+
+/** The drafts of a written line: one, or two for a pair. `part` is undefined in a programme, where the exercise says it. */
+export function writtenDrafts(
+  line: WrittenLine,
+  part: Part | undefined,
+  because: Reason,
+  context: WrittenContext,
+): readonly Draft[] {
+  const first = writtenDraft(line, line.sets, part, because, context);
+  if (line.pair === undefined) return [first];
+  const second = writtenDraft(line.pair, line.sets, part, because, context);
+  return [first, { ...second, paired: true }];
+}
+
+function writtenDraft(
+  line: WrittenLine,
+  sets: number,
+  part: Part | undefined,
+  because: Reason,
+  context: WrittenContext,
+): Draft {
+  const contacts = exerciseContacts(line, sets, context.library);
+  const drill = line.exercise.kind === 'drill' ? context.library.drills.get(line.exercise.id) : undefined;
+  if (drill !== undefined) return drillDraft(line, drill, sets, contacts, part, because, context);
+  const lift = context.library.lifts.get(line.exercise.id);
+  if (lift === undefined) throw new Error(`no exercise ${line.exercise.id} in the library`);
+  return liftDraft(line, lift, sets, contacts, part, because, context);
+}
+
+function shared(line: WrittenLine, sets: number, contacts: number, because: Reason) {
+  return {
+    exercise: line.exercise.id,
+    kind: line.exercise.kind,
+    sets,
+    reps: line.reps,
+    contacts,
+    ...(line.tempo === undefined ? {} : { tempo: line.tempo }),
+    ...(line.note === undefined ? {} : { note: line.note }),
+    own: false,
+    origin: { kind: 'written', span: line.span } as const,
+    reasons: [{ ...because, spans: [...because.spans, line.span] }],
+  };
+}
+
+function drillDraft(
+  line: WrittenLine,
+  drill: Drill,
+  sets: number,
+  contacts: number,
+  part: Part | undefined,
+  because: Reason,
+  context: WrittenContext,
+): Draft {
+  const dropCm = line.dropCm ?? drill.dropCm;
+  const draft: LineDraft = {
+    ...shared(line, sets, contacts, because),
+    part: part ?? 'jumps',
+    ...(dropCm === undefined ? {} : { dropCm }),
+    restSeconds: line.restSeconds ?? drill.restSeconds,
+    family: drill.family,
+    estimated: false,
+  };
+  return { line: draft, seconds: drillSeconds(drill, sets, line.reps, context.place, context.people), role: 'fixed' };
+}
+
+function liftDraft(
+  line: WrittenLine,
+  lift: Lift,
+  sets: number,
+  contacts: number,
+  part: Part | undefined,
+  because: Reason,
+  context: WrittenContext,
+): Draft {
+  const restSeconds = line.restSeconds ?? usualRest(lift, context);
+  const draft: LineDraft = {
+    ...shared(line, sets, contacts, because),
+    part: part ?? (lift.role === 'trunk' ? 'trunk' : 'lifts'),
+    ...loadOf(line, lift, context),
+    restSeconds,
+  };
+  const seconds = liftSeconds(lift, { sets, reps: line.reps, restSeconds }, context.place, context.people);
+  return { line: draft, seconds, role: 'fixed' };
+}
+
+function usualRest(lift: Lift, context: WrittenContext): number {
+  if (lift.role === 'trunk') return LIFTING.trunkRestSeconds;
+  return lift.role === 'main' ? context.mainRestSeconds : LIFTING.assistanceRestSeconds;
+}
+
+type LoadFields = Pick<LineDraft, 'estimated'> &
+  Partial<Pick<LineDraft, 'loadGrams' | 'perSideGrams' | 'barGrams' | 'percent' | 'reserve'>>;
+
+const PERCENT = 100;
+
+/** The load as written, or the share of the maximum as the plates make it. */
+function loadOf(line: WrittenLine, lift: Lift, context: WrittenContext): LoadFields {
+  const { kit } = context.place;
+  const reserve = line.reserve === undefined ? {} : { reserve: line.reserve };
+  const max = findMax(context.athlete, lift, context.day, context.stale, context.returns);
+  if (line.loadGrams !== undefined) {
+    const made = makeLoad(lift.loading, kit, line.loadGrams);
+    const sides = made?.loadGrams === line.loadGrams ? made : { loadGrams: line.loadGrams };
+    const percent = max === undefined ? {} : { percent: Math.floor((line.loadGrams * PERCENT) / max.wholeGrams) };
+    return { ...sides, ...percent, ...reserve, estimated: false };
+  }
+  if (line.percent === undefined) return { ...reserve, estimated: false };
+  if (max === undefined) return { percent: line.percent, ...reserve, estimated: false };
+  const made = makeLoad(lift.loading, kit, Math.floor((max.wholeGrams * line.percent) / PERCENT));
+  return { ...made, percent: line.percent, ...reserve, estimated: max.max.estimated };
+}
