@@ -37,8 +37,11 @@ export const csvRows = (file: SourceFile, isFreeText: (column: string) => boolea
     return { value: undefined, diagnostics: [...diagnostics, empty] };
   }
   const rows: CsvRow[] = [];
+  let problemsBefore = diagnostics.length;
   for (const row of scanned) {
-    checkRow(file, header, row, isFreeText, diagnostics);
+    // A row with a quote in the wrong place has been reported, and its cells are not where they should be.
+    if (diagnostics.length === problemsBefore) checkRow(file, header, row, isFreeText, diagnostics);
+    problemsBefore = diagnostics.length;
     rows.push(row);
     if (diagnostics.length >= mostMistakes) break;
   }

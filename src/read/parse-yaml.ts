@@ -27,13 +27,52 @@ export const parseYaml = (file: SourceFile): Staged<ParsedYaml> => {
   const clean = hasHidden(sound.text)
     ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
     : { text: sound.text, diagnostics: [] };
-  const tokens = tokenStream(clean.text);
-  const state = startParse(file.path, clean.text, tokens);
+  const parsed = parseMendingQuotes(file.path, clean.text);
+  const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...parsed.diagnostics];
+  return { value: { root: parsed.value, isBroken: hasErrors(diagnostics) }, diagnostics };
+};
+
+/** Quotes left open in one file that are looked behind. */
+const mostOpenQuotes = 8;
+
+/**
+ * A quote that is never closed can swallow the rest of the file with every mistake in it, so the line it stands on is
+ * taken as if it were closed, and the text parsed again.
+ */
+const parseMendingQuotes = (path: string, text: string): Staged<Node> => {
+  const quotes: Diagnostic[] = [];
+  let mended = text;
+  for (;;) {
+    const { value: root, diagnostics, openQuote } = parseText(path, mended);
+    if (openQuote === -1 || quotes.length === mostOpenQuotes) {
+      return { value: root, diagnostics: [...quotes, ...diagnostics] };
+    }
+    const isOpenQuote = ({ code, span }: Diagnostic): boolean =>
+      code === 'yaml/unclosed-quote' && span?.start === openQuote;
+    quotes.push(...diagnostics.filter(isOpenQuote));
+    mended = withQuoteMended(mended, openQuote);
+  }
+};
+
+/** The text with letters for what stands behind the quote on its line, brackets at the end of the line aside. */
+const withQuoteMended = (text: string, openQuote: number): string => {
+  const rest = /[^\r\n]*/uy;
+  rest.lastIndex = openQuote;
+  const line = rest.exec(text)?.[0] ?? '';
+  const quoted = Math.max(1, line.replace(/[\s,\]}]+$/u, '').length);
+  return text.slice(0, openQuote) + 'x'.repeat(quoted) + text.slice(openQuote + quoted);
+};
+
+interface ParsedText extends Staged<Node> {
+  readonly openQuote: number;
+}
+
+const parseText = (path: string, text: string): ParsedText => {
+  const state = startParse(path, text, tokenStream(text));
   skipDirectives(state);
-  const root = documentNode(state);
+  const value = documentNode(state);
   refuseFurtherDocuments(state);
-  const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...state.diagnostics, ...lexicalProblems(state)];
-  return { value: { root, isBroken: hasErrors(diagnostics) }, diagnostics };
+  return { value, diagnostics: [...state.diagnostics, ...lexicalProblems(state)], openQuote: state.openQuote };
 };
 
 const skipDirectives = (state: ParseState): void => {

@@ -106,11 +106,16 @@ const emptyFile = (file: SourceFile, isEntry: boolean): Diagnostic => {
   return problem('source/empty', { params: { what }, span, severity: isEntry ? 'error' : 'warning' });
 };
 
-const readIncluded = (reading: Reading, { root }: Document): void => {
+const readIncluded = (reading: Reading, { file, root }: Document): void => {
   if (root.kind !== 'map') return;
+  const mistakes = reading.collector.diagnostics.flatMap(({ span }) => (span?.file === file.path ? [span.start] : []));
   for (const inclusion of inclusions) {
     const entry = root.entries.find(({ key }) => key === inclusion.key);
-    for (const item of entry === undefined ? [] : writtenPaths(entry.value)) include(reading, inclusion, item);
+    for (const item of entry === undefined ? [] : writtenPaths(entry.value)) {
+      const { start, end } = item.span;
+      // A path with a mistake in it has been reported, and names no file.
+      if (!mistakes.some((at) => start <= at && at < end)) include(reading, inclusion, item);
+    }
   }
 };
 
@@ -170,7 +175,7 @@ const includeFile = (reading: Reading, inclusion: Inclusion, path: PlanPath, ite
     return true;
   }
   if (reading.known.has(target.real)) return false;
-  reading.known.add(target.real);
+  if (reading.host.stat(target.location).kind === 'file') reading.known.add(target.real);
   readTarget(reading, inclusion, target, item);
   return true;
 };

@@ -19,7 +19,7 @@ import {
 } from './yaml-parse-state.ts';
 import type { ParseState, Range } from './yaml-parse-state.ts';
 import { takeProperties } from './yaml-properties.ts';
-import { blockTextNode, scalarNode, unexpected } from './yaml-scalar.ts';
+import { blockTextNode, reportOpenQuote, scalarNode, unexpected } from './yaml-scalar.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { MapNode, Node, SequenceNode } from './types.ts';
 
@@ -329,7 +329,8 @@ const reportLeftover = (state: ParseState, column: number): void => {
     previous.kind.endsWith('-quoted') &&
     !current.first
   ) {
-    reportLateQuote(state, previous);
+    // A text in quotes over several lines with something behind it was mostly meant to end on its first line.
+    reportOpenQuote(state, previous, previous.end - 1);
   } else if (current.kind === 'close-list' || current.kind === 'close-map') {
     report(state, 'yaml/stray-bracket', { params: { found: textAt(state, current) }, span });
   } else if (current.kind === 'flow-break') {
@@ -341,15 +342,6 @@ const reportLeftover = (state: ParseState, column: number): void => {
   } else {
     unexpected(state, current);
   }
-};
-
-/** A text in quotes over several lines with something behind it was mostly meant to end on its first line. */
-const reportLateQuote = (state: ParseState, quoted: Token): void => {
-  const related = [
-    { span: spanOf(state, { start: quoted.end - 1, end: quoted.end }), message: 'it runs up to this one' },
-  ];
-  const span = spanOf(state, { start: quoted.start, end: quoted.start + 1 });
-  report(state, 'yaml/unclosed-quote', { params: { quote: textAt(state, quoted).charAt(0) }, span, related });
 };
 
 /** Tabs before a line are counted by the lexer; here only those between a dash and what it holds. */

@@ -33,6 +33,8 @@ export interface ParseState {
   level: number;
   /** Nodes repeated by aliases so far. */
   repeated: number;
+  /** Offset of the first quote that isn't closed on its line and should have been, or -1. */
+  openQuote: number;
   /** The bracket being read is beyond help: what is left of it is skipped without a word. */
   broken: boolean;
   stopped: boolean;
@@ -48,6 +50,7 @@ export const startParse = (path: string, text: string, tokens: TokenStream): Par
   previous: undefined,
   level: 0,
   repeated: 0,
+  openQuote: -1,
   broken: false,
   stopped: false,
 });

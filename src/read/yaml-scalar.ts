@@ -39,15 +39,24 @@ const checkItemsInText = (state: ParseState, token: Token, source: string): void
 
 const quotedText = (state: ParseState, token: Token, source: string): string => {
   if (!isClosed(source)) {
-    const quote = source.charAt(0);
-    const span = spanOf(state, { start: token.start, end: token.start + 1 });
-    report(state, 'yaml/unclosed-quote', { params: { quote }, span });
-    state.broken = true;
+    reportOpenQuote(state, token);
     return source.slice(1);
   }
   const inner = source.slice(1, -1);
   const simple = token.line === token.endLine && !inner.includes(token.kind === 'single-quoted' ? "'" : '\\');
   return simple ? inner : resolved(state, token, source);
+};
+
+/** A quote that is closed nowhere, or only further down at a quote that was meant to open another text. */
+export const reportOpenQuote = (state: ParseState, token: Token, closedAt?: number): void => {
+  const span = spanOf(state, { start: token.start, end: token.start + 1 });
+  const related =
+    closedAt === undefined
+      ? []
+      : [{ span: spanOf(state, { start: closedAt, end: closedAt + 1 }), message: 'it runs up to this one' }];
+  report(state, 'yaml/unclosed-quote', { params: { quote: state.text.charAt(token.start) }, span, related });
+  state.broken = true;
+  if (state.openQuote === -1) state.openQuote = token.start;
 };
 
 /** Whether the last character is the quote that ends the text, and not one that is escaped. */

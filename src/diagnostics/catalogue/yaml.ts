@@ -56,6 +56,7 @@ export const yamlEntries = {
     bad: 'files: [squad/*.yaml]]',
     good: 'files: [squad/*.yaml]',
     message: ({ found }: { found: string }) => `there is a ${found} here, and nothing that it closes`,
+    help: () => 'delete it, or put the text it belongs to in quotes',
   },
   'yaml/missing-comma': {
     severity: 'error',
@@ -202,6 +203,7 @@ export const yamlEntries = {
     bad: '"spring\n  season": 1',
     good: 'spring-season: 1',
     message: () => 'a key has to stand on one line and be short',
+    help: () => 'shorten it, or put the whole text in quotes if it is no key',
   },
   'yaml/key-not-text': {
     severity: 'error',
@@ -210,6 +212,7 @@ export const yamlEntries = {
     bad: '? [mira, jon]\n: { mass: 68 kg }',
     good: 'mira: { mass: 68 kg }\njon: { mass: 68 kg }',
     message: ({ found }: { found: string }) => `a key has to be a word, and this is ${found}`,
+    help: () => 'write `key: value`, with a word for the key',
   },
   'yaml/duplicate-key': {
     severity: 'error',
