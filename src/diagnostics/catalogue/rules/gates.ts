@@ -8,10 +8,18 @@ export const gateFindings = {
   'rule/youth-ceiling': {
     severity: 'error',
     summary: 'a session too big for a child',
-    explanation: 'Children start with small sessions and have a ceiling of their own, whatever their level. It cannot be waived.',
+    explanation:
+      'Children start with small sessions and have a ceiling of their own, whatever their level. It cannot be waived.',
     bad: 'pins: [{ athletes: [ada], week: 2027-02-01, contacts-a-week: 300, because: camp }]',
     good: 'pins: [{ athletes: [ada], week: 2027-02-01, contacts-a-week: 120, because: camp }]',
-    message: ({ athlete, date, age, found, most, first }: On & { age: number; found: number; most: number; first: boolean }) =>
+    message: ({
+      athlete,
+      date,
+      age,
+      found,
+      most,
+      first,
+    }: On & { age: number; found: number; most: number; first: boolean }) =>
       `${athlete}, ${age} years old: ${counted(found, 'contact', 'contacts')} in the session of ${date}, and ${most} are the most${first ? ' in the first weeks of jumping' : ' at that age'}`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer a session`,
   },
@@ -22,19 +30,35 @@ export const gateFindings = {
       'Children do not drop from a height while their bones grow; in the years after that only with clearance, and from low boxes. It cannot be waived.',
     bad: 'athletes: { ada: { born: 2014-05, cleared: [drops] } }    # and drops in a programme',
     good: 'athletes: { ada: { born: 2010-05, cleared: [drops] } }',
-    message: ({ athlete, date, exercise, age, cm, most }: On & { exercise: string; age: number; cm: number; most: number }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      age,
+      cm,
+      most,
+      never,
+    }: On & { exercise: string; age: number; cm: number; most: number; never: boolean }) =>
       most === 0
-        ? `${athlete}, ${age} years old: ${exercise} on ${date} drops ${cm} cm, and ${age < 14 ? 'nobody drops at that age' : 'the coach has not cleared it'}`
+        ? `${athlete}, ${age} years old: ${exercise} on ${date} drops ${cm} cm, and ${never ? 'nobody drops at that age' : 'the coach has not cleared it'}`
         : `${athlete}, ${age} years old: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most at that age`,
     help: () => 'choose an easier drill of the family',
   },
   'rule/drop-mass': {
     severity: 'error',
     summary: 'a high drop for a heavy athlete',
-    explanation: 'The force of a landing grows with mass and height, so heavy athletes drop from moderate boxes only. It cannot be waived.',
+    explanation:
+      'The force of a landing grows with mass and height, so heavy athletes drop from moderate boxes only. It cannot be waived.',
     bad: 'athletes: { jon: { mass: 108 kg, cleared: [drops] } }    # and a drop of 60 cm in a programme',
     good: 'athletes: { jon: { mass: 108 kg, cleared: [drops] } }    # and a drop of 40 cm',
-    message: ({ athlete, date, exercise, cm, most, kg }: On & { exercise: string; cm: number; most: number; kg: number }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      cm,
+      most,
+      kg,
+    }: On & { exercise: string; cm: number; most: number; kg: number }) =>
       `${athlete}: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most over ${kg} kg of body mass`,
     help: () => 'choose a lower box',
   },
@@ -45,7 +69,14 @@ export const gateFindings = {
       'Higher drops ask for a strong squat for the body mass, or for a clearance that says an equal was shown. A mass or a squat that is not written counts as not shown.',
     bad: 'athletes: { mira: { mass: 68 kg, lifts: { back-squat: { max: 70 kg, on: 2026-12-12 } }, cleared: [drops] } }    # and a drop of 40 cm',
     good: 'athletes: { mira: { mass: 68 kg, lifts: { back-squat: { max: 92.5 kg, on: 2026-12-12 } }, cleared: [drops] } }',
-    message: ({ athlete, date, exercise, cm, found, wanted }: On & { exercise: string; cm: number; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      cm,
+      found,
+      wanted,
+    }: On & { exercise: string; cm: number; found: number; wanted: number }) =>
       `${athlete}: ${exercise} on ${date} drops ${cm} cm, which asks for a squat of ${wanted} % of body mass, and ${found === 0 ? 'none is known' : `${found} % are known`}`,
     help: () => 'choose a lower box, write the squat and the mass, or clear an equal with `cleared: [drop-strength]`',
   },
@@ -63,17 +94,26 @@ export const gateFindings = {
   'rule/drop-height': {
     severity: 'error',
     summary: 'a drop higher than the level allows',
-    explanation: 'Each level has a highest drop. Higher ones come with the next level, or with a waiver and its reason.',
+    explanation:
+      'Each level has a highest drop. Higher ones come with the next level, or with a waiver and its reason.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-60, sets: 3, reps: 4 }] }] }    # for a beginner',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-20, sets: 3, reps: 4 }] }] }',
-    message: ({ athlete, date, exercise, cm, most, level }: On & { exercise: string; cm: number; most: number; level: string }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      cm,
+      most,
+      level,
+    }: On & { exercise: string; cm: number; most: number; level: string }) =>
       `${athlete}: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most for ${level} athletes`,
     help: () => 'choose a lower box',
   },
   'rule/drop-count': {
     severity: 'warning',
     summary: 'too many drops',
-    explanation: 'Drops are few: each level has a most for a session, and a week holds no more than a small multiple of it.',
+    explanation:
+      'Drops are few: each level has a most for a session, and a week holds no more than a small multiple of it.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 8, reps: 6 }] }] }',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }',
     message: ({ athlete, week, date, found, most, level }: On & { found: number; most: number; level: string }) =>
@@ -93,7 +133,8 @@ export const gateFindings = {
   'rule/new-drills': {
     severity: 'notice',
     summary: 'many new drills in one week',
-    explanation: 'New drills cost attention and sore legs, so they come a few at a time. The first week of a season has no drills before it and does not count.',
+    explanation:
+      'New drills cost attention and sore legs, so they come a few at a time. The first week of a season has no drills before it and does not count.',
     bad: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump, skater: lateral-bound, hurdle-hop: split-jump }, because: variety }]',
     good: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump }, because: variety }]',
     message: ({ athlete, week, found, most, drills }: At & { found: number; most: number; drills: string }) =>
@@ -122,7 +163,14 @@ export const gateFindings = {
       'Pain the morning after holds the volume and leaves fast and high-tier drills out; more pain stops the jumping until it is better or somebody licensed says otherwise. Whoever decides otherwise is named in the waiver.',
     bad: '2027-03-02,mira,session,110,70,7,6,',
     good: '2027-03-02,mira,session,110,70,7,2,',
-    message: ({ athlete, week, date, pain, since, what }: On & { pain: number; since: string; what: 'rise' | 'jumps' | 'drill'; exercise: string; found: number; most: number }) =>
+    message: ({
+      athlete,
+      week,
+      date,
+      pain,
+      since,
+      what,
+    }: On & { pain: number; since: string; what: 'rise' | 'jumps' | 'drill' }) =>
       what === 'rise'
         ? `${athlete}, week of ${week}: the contacts rise after pain of ${pain} on ${since}`
         : what === 'jumps'
@@ -134,10 +182,17 @@ export const gateFindings = {
     severity: 'notice',
     summary: 'a level that goes up early or by two',
     explanation:
-      'Levels go up one at a time, after enough weeks with sessions near the ceiling of the level below. The date is the coach\'s sign-off; this says that it comes early.',
+      "Levels go up one at a time, after enough weeks with sessions near the ceiling of the level below. The date is the coach's sign-off; this says that it comes early.",
     bad: 'level: [{ is: beginner }, { is: advanced, from: 2027-03-01 }]',
     good: 'level: [{ is: beginner }, { is: intermediate, from: 2027-03-29 }]',
-    message: ({ athlete, date, level, before, found, wanted }: On & { level: string; before: string; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      level,
+      before,
+      found,
+      wanted,
+    }: On & { level: string; before: string; found: number; wanted: number }) =>
       wanted === 0
         ? `${athlete} goes from ${before} to ${level} in one step on ${date}`
         : `${athlete} becomes ${level} on ${date}, after ${counted(found, 'week', 'weeks')} near the ceiling of a ${before} athlete where ${wanted} are wanted`,

@@ -11,7 +11,8 @@ export const loadFindings = {
   'rule/eccentric-tempo': {
     severity: 'notice',
     summary: 'a lift lowered very slowly',
-    explanation: 'Lifts meant to help jumping are not lowered for long: very slow lowering is said to hold jump height back.',
+    explanation:
+      'Lifts meant to help jumping are not lowered for long: very slow lowering is said to hold jump height back.',
     bad: '{ lift: back-squat, sets: 3, reps: 5, percent: 75 %, tempo: 8-0-1 }',
     good: '{ lift: back-squat, sets: 3, reps: 5, percent: 75 %, tempo: 3-0-1 }',
     message: ({ athlete, date, exercise, found, most }: On & { exercise: string; found: number; most: number }) =>
@@ -21,21 +22,42 @@ export const loadFindings = {
   'rule/load-reps': {
     severity: 'error',
     summary: 'more reps than the load chart gives',
-    explanation: 'At a share of the maximum only so many reps are possible. A set that asks for more fails, or is done with poor technique.',
+    explanation:
+      'At a share of the maximum only so many reps are possible. A set that asks for more fails, or is done with poor technique.',
     bad: '{ lift: back-squat, sets: 3, reps: 8, percent: 90 % }',
     good: '{ lift: back-squat, sets: 3, reps: 3, percent: 90 % }',
-    message: ({ athlete, date, exercise, found, most, percent }: On & { exercise: string; found: number; most: number; percent: number }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      found,
+      most,
+      percent,
+    }: On & { exercise: string; found: number; most: number; percent: number }) =>
       `${athlete}: ${reps(found)} of ${exercise} at ${percent} % on ${date}, and the chart gives ${most}`,
     help: () => 'take reps off, or weight',
   },
   'rule/load-reserve': {
     severity: 'notice',
     summary: 'a set to the last rep',
-    explanation: 'Sets leave a rep in reserve under what the load chart gives, so that the last one still looks like the first.',
+    explanation:
+      'Sets leave a rep in reserve under what the load chart gives, so that the last one still looks like the first.',
     bad: '{ lift: back-squat, sets: 3, reps: 8, percent: 80 % }',
     good: '{ lift: back-squat, sets: 3, reps: 7, percent: 80 % }',
-    message: ({ athlete, date, exercise, found, most, percent, wanted }: On & {
-      exercise: string; found: number; most: number; percent: number; wanted: number;
+    message: ({
+      athlete,
+      date,
+      exercise,
+      found,
+      most,
+      percent,
+      wanted,
+    }: On & {
+      exercise: string;
+      found: number;
+      most: number;
+      percent: number;
+      wanted: number;
     }) =>
       `${athlete}: ${reps(found)} of ${exercise} at ${percent} % on ${date} leave ${Math.max(0, most - found)} in reserve on the chart, and ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted`,
     help: () => 'take a rep off, or weight',
@@ -43,21 +65,42 @@ export const loadFindings = {
   'rule/load-step': {
     severity: 'warning',
     summary: 'a load that jumps up',
-    explanation: 'From one loading week of a block to the next a load rises by a small share, or by one step of the plates where that is more.',
+    explanation:
+      'From one loading week of a block to the next a load rises by a small share, or by one step of the plates where that is more.',
     bad: 'pins: [{ athletes: [mira], week: 2027-02-08, load: { back-squat: 100 kg }, because: felt good }]',
     good: 'pins: [{ athletes: [mira], week: 2027-02-08, load: { back-squat: 80 kg }, because: felt good }]',
-    message: ({ athlete, date, exercise, found, before, most }: On & { exercise: string; found: number; before: number; most: number }) =>
+    message: ({
+      athlete,
+      date,
+      exercise,
+      found,
+      before,
+      most,
+    }: On & { exercise: string; found: number; before: number; most: number }) =>
       `${athlete}: ${exercise} on ${date} goes from ${before} to ${found} kg, and ${most} kg are the most`,
     help: () => 'go up over more weeks',
   },
   'rule/youth-load': {
     severity: 'error',
     summary: 'a heavy load for a young lifter',
-    explanation: 'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. It cannot be waived.',
+    explanation:
+      'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. It cannot be waived.',
     bad: '{ lift: back-squat, sets: 3, reps: 2, percent: 92.5 % }    # at 15',
     good: '{ lift: back-squat, sets: 3, reps: 6, percent: 75 % }',
-    message: ({ athlete, date, age, exercise, single, percent, most }: On & {
-      age: number; exercise: string; single: boolean; percent: number; most: number;
+    message: ({
+      athlete,
+      date,
+      age,
+      exercise,
+      single,
+      percent,
+      most,
+    }: On & {
+      age: number;
+      exercise: string;
+      single: boolean;
+      percent: number;
+      most: number;
     }) =>
       single
         ? `${athlete}, ${age} years old: sets of ${reps(percent)} of ${exercise} on ${date}, and ${most} are the fewest at that age`

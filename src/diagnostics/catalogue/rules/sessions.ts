@@ -9,11 +9,24 @@ export const sessionFindings = {
   'rule/high-tier-share': {
     severity: 'warning',
     summary: 'too many hard drills for the phase',
-    explanation: 'Each phase has a share of the week that drills of the high tier may take, and the early ones have none.',
+    explanation:
+      'Each phase has a share of the week that drills of the high tier may take, and the early ones have none.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # in hypertrophy',
     good: 'programmes: { block: [{ week: 9, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # in power',
-    message: ({ athlete, week, phase, found, most, high, contacts }: At & {
-      phase: string; found: number; most: number; high: number; contacts: number;
+    message: ({
+      athlete,
+      week,
+      phase,
+      found,
+      most,
+      high,
+      contacts,
+    }: At & {
+      phase: string;
+      found: number;
+      most: number;
+      high: number;
+      contacts: number;
     }) =>
       `${athlete}, week of ${week}: ${high} of ${contacts} contacts are of the high tier, ${found} %, and ${most} % are the most in ${phase}`,
     help: () => 'swap some of them for moderate drills of the same family',
@@ -25,7 +38,14 @@ export const sessionFindings = {
       "A week of several sessions comes close to the sport's shares of vertical, horizontal and lateral jumping. No direction is known to be better for height: the mix is for breadth.",
     bad: 'pins: [{ week: 2027-03-15, leave-out: [lateral-bound, skater], because: half of the floor is taped off }]',
     good: 'pins: [{ week: 2027-03-15, swap: { lateral-bound: skater }, because: half of the floor is taped off }]',
-    message: ({ athlete, week, direction, found, wanted, points }: At & { direction: string; found: number; wanted: number; points: number }) =>
+    message: ({
+      athlete,
+      week,
+      direction,
+      found,
+      wanted,
+      points,
+    }: At & { direction: string; found: number; wanted: number; points: number }) =>
       `${athlete}, week of ${week}: ${found} % of the contacts are ${direction}, and ${wanted} % are wanted, ${points} more or less`,
     help: () => 'swap a drill for one of another direction',
   },
@@ -35,7 +55,14 @@ export const sessionFindings = {
     explanation: 'Fast contacts have a band in each phase, from few in the early ones to half and more near a peak.',
     bad: 'pins: [{ week: 2027-04-05, leave-out: [pogo, hurdle-hop], because: no hurdles }]',
     good: 'pins: [{ week: 2027-04-05, swap: { hurdle-hop: pogo }, because: no hurdles }]',
-    message: ({ athlete, week, phase, found, least, most }: At & { phase: string; found: number; least: number; most: number }) =>
+    message: ({
+      athlete,
+      week,
+      phase,
+      found,
+      least,
+      most,
+    }: At & { phase: string; found: number; least: number; most: number }) =>
       `${athlete}, week of ${week}: ${found} % of the contacts are fast, and ${least} to ${most} % are for ${phase}`,
     help: ({ found, most }: { found: number; most: number }) =>
       found > most ? 'swap a fast drill for a slow one' : 'swap a slow drill for a fast one',
@@ -43,7 +70,8 @@ export const sessionFindings = {
   'rule/static-share': {
     severity: 'notice',
     summary: 'many jumps from a standstill',
-    explanation: 'Jumps without a counter-movement leave out what most sport jumps use, so they are a small part of a week. Landings are not counted.',
+    explanation:
+      'Jumps without a counter-movement leave out what most sport jumps use, so they are a small part of a week. Landings are not counted.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: squat-jump, sets: 6, reps: 6 }] }] }',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: countermovement-jump, sets: 6, reps: 6 }] }] }',
     message: ({ athlete, week, found, most }: At & { found: number; most: number }) =>
@@ -66,7 +94,8 @@ export const sessionFindings = {
   'rule/strength-always': {
     severity: 'warning',
     summary: 'a week without strength work',
-    explanation: 'Every week but transition and empty ones keeps at least one lift session: strength fades in weeks, and jumping with it.',
+    explanation:
+      'Every week but transition and empty ones keeps at least one lift session: strength fades in weeks, and jumping with it.',
     bad: 'slots: [{ day: tuesday, minutes: 60, place: track, use: jumps }]    # and no other',
     good: 'slots: [{ day: tuesday, minutes: 60, place: track, use: jumps }, { day: thursday, minutes: 60, place: gym, use: lifts }]',
     message: ({ athlete, week, found, wanted }: At & { found: number; wanted: number }) =>
@@ -76,7 +105,8 @@ export const sessionFindings = {
   'rule/stability-share': {
     severity: 'notice',
     summary: 'much balance work',
-    explanation: 'Work on unstable surfaces is a small part of a session: more of it holds jump height back. Rehabilitation does not count.',
+    explanation:
+      'Work on unstable surfaces is a small part of a session: more of it holds jump height back. Rehabilitation does not count.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: balance-pad-landing, sets: 4, reps: 5 }, { drill: pogo, sets: 3, reps: 10 }] }] }',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 3, reps: 10 }] }] }',
     message: ({ athlete, date, found, most }: On & { found: number; most: number }) =>
@@ -86,7 +116,8 @@ export const sessionFindings = {
   'rule/pair-rest': {
     severity: 'notice',
     summary: 'a jump too soon after the heavy set it is paired with',
-    explanation: 'The jump of a pair gains from a rest after the heavy set. Clusters, jumps inside one set, are marked as such in the note and left alone.',
+    explanation:
+      'The jump of a pair gains from a rest after the heavy set. Clusters, jumps inside one set, are marked as such in the note and left alone.',
     bad: '{ lift: back-squat, sets: 3, reps: 3, percent: 90 %, rest: 90 s, pair: { drill: countermovement-jump, reps: 3 } }',
     good: '{ lift: back-squat, sets: 3, reps: 3, percent: 90 %, rest: 3 min, pair: { drill: countermovement-jump, reps: 3 } }',
     message: ({ athlete, date, exercise, found, wanted }: On & { exercise: string; found: number; wanted: number }) =>
@@ -96,7 +127,8 @@ export const sessionFindings = {
   'rule/slot-minutes': {
     severity: 'warning',
     summary: 'a session longer than its slot',
-    explanation: 'Warm-up, work, rests, waiting and set-up take longer than the slot has minutes. Lines written by hand are never dropped, so they may need a hand.',
+    explanation:
+      'Warm-up, work, rests, waiting and set-up take longer than the slot has minutes. Lines written by hand are never dropped, so they may need a hand.',
     bad: 'slots: [{ day: tuesday, minutes: 40, place: hall }]    # and a programme of ten lines',
     good: 'slots: [{ day: tuesday, minutes: 75, place: hall }]',
     message: ({ athlete, date, found, most, slot }: On & { found: number; most: number; slot: number }) =>
@@ -106,7 +138,8 @@ export const sessionFindings = {
   'rule/kit': {
     severity: 'warning',
     summary: 'kit that is not at the place',
-    explanation: 'A line needs kit, a box of some height or a bar that the place of its slot does not have. Lines the tool chooses fall back on the next rung; lines written by hand stay as they are.',
+    explanation:
+      'A line needs kit, a box of some height or a bar that the place of its slot does not have. Lines the tool chooses fall back on the next rung; lines written by hand stay as they are.',
     bad: 'programmes: { block: [{ week: 1, saturday: [{ lift: back-squat, sets: 3, reps: 5 }] }] }    # on the track',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 3, reps: 5 }] }] }',
     message: ({ athlete, date, exercise, missing, place }: On & { exercise: string; missing: string; place: string }) =>
@@ -116,11 +149,24 @@ export const sessionFindings = {
   'rule/stations': {
     severity: 'warning',
     summary: 'a session whose minutes leave no time to wait',
-    explanation: 'Several athletes share a rack, a box or the hurdles, and the time they wait for each other belongs to the minutes of the session.',
+    explanation:
+      'Several athletes share a rack, a box or the hurdles, and the time they wait for each other belongs to the minutes of the session.',
     bad: 'places: { hall: { kit: { racks: 1, bars: [20 kg] } } }    # and twelve athletes who squat',
     good: 'places: { hall: { kit: { racks: 4, bars: [20 kg, 20 kg, 20 kg, 20 kg] } } }',
-    message: ({ athlete, date, found, wanted, sharing, stations, exercise }: On & {
-      found: number; wanted: number; sharing: number; stations: number; exercise: string;
+    message: ({
+      athlete,
+      date,
+      found,
+      wanted,
+      sharing,
+      stations,
+      exercise,
+    }: On & {
+      found: number;
+      wanted: number;
+      sharing: number;
+      stations: number;
+      exercise: string;
     }) =>
       `${athlete}: the session of ${date} is put at ${found} minutes, and takes ${wanted} or more with ${sharing} athletes at ${counted(stations, 'station', 'stations')} for ${exercise}`,
     help: () => 'spread the athletes over more stations or slots',

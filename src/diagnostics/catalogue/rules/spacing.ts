@@ -29,8 +29,18 @@ export const spacingFindings = {
       'Drops and fast drills of the high tier want free days behind them: no jump session, match or hard practice.',
     bad: 'programmes: { block: [{ week: 1, thursday: [{ drill: drop-jump, sets: 4, reps: 5 }] }] }    # a match on saturday',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump, sets: 4, reps: 5 }] }] }',
-    message: ({ athlete, date, next, what, found, wanted }: On & {
-      next: string; what: 'session' | 'match' | 'practice'; found: number; wanted: number;
+    message: ({
+      athlete,
+      date,
+      next,
+      what,
+      found,
+      wanted,
+    }: On & {
+      next: string;
+      what: 'session' | 'match' | 'practice';
+      found: number;
+      wanted: number;
     }) =>
       `${athlete}: after the drops or hard fast drills of ${date} comes ${WHAT_COMES[what]} on ${next}, with ${found === 0 ? 'no day' : days(found)} free between where ${wanted} are wanted`,
     help: () => 'put them on a day with more room behind it, or choose slower drills',
@@ -38,10 +48,17 @@ export const spacingFindings = {
   'rule/event-gap': {
     severity: 'warning',
     summary: 'a jump session too close before a competition',
-    explanation: 'The last days before a competition are for a primer at most. An ordinary jump session belongs further ahead.',
+    explanation:
+      'The last days before a competition are for a primer at most. An ordinary jump session belongs further ahead.',
     bad: 'programmes: { block: [{ week: 1, friday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }    # a match on saturday',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }',
-    message: ({ athlete, date, competition, found, wanted }: On & { competition: string; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      competition,
+      found,
+      wanted,
+    }: On & { competition: string; found: number; wanted: number }) =>
       found <= 0
         ? `${athlete}: a jump session on ${date}, a day of ${competition}`
         : `${athlete}: the jump session of ${date} is ${days(found)} before ${competition}, and the ${wanted === 1 ? 'day' : `${wanted} days`} before it stay free`,
@@ -53,7 +70,13 @@ export const spacingFindings = {
     explanation: 'Whoever played has no jump session the day after.',
     bad: 'pins: [{ week: 2027-03-01, on: [sunday], because: hall free }]    # a match on saturday',
     good: 'pins: [{ week: 2027-03-01, on: [tuesday], because: hall free }]',
-    message: ({ athlete, date, competition, found, wanted }: On & { competition: string; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      competition,
+      found,
+      wanted,
+    }: On & { competition: string; found: number; wanted: number }) =>
       `${athlete}: the jump session of ${date} comes ${days(found)} after ${competition}, and ${days(wanted)} behind it stay${wanted === 1 ? 's' : ''} free`,
     help: () => 'move the session a day back',
   },
@@ -73,7 +96,13 @@ export const spacingFindings = {
     explanation: 'Heavy lifting for legs and hips belongs early in a week with a match, and days ahead of a peak.',
     bad: 'programmes: { block: [{ week: 1, thursday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }] }] }    # a match on saturday',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }] }] }',
-    message: ({ athlete, date, competition, found, wanted }: On & { competition: string; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      competition,
+      found,
+      wanted,
+    }: On & { competition: string; found: number; wanted: number }) =>
       found <= 0
         ? `${athlete}: heavy leg work on ${date}, a day of ${competition}`
         : `${athlete}: heavy leg work on ${date}, ${days(found)} before ${competition}, and the ${wanted === 1 ? 'day' : `${wanted} days`} before it stay free of it`,
@@ -82,10 +111,18 @@ export const spacingFindings = {
   'rule/congested-week': {
     severity: 'warning',
     summary: 'training between matches that crowd together',
-    explanation: 'Where match days crowd together there is no time to recover from a jump session: none is held, and one short lift at most.',
+    explanation:
+      'Where match days crowd together there is no time to recover from a jump session: none is held, and one short lift at most.',
     bad: 'competitions: [{ name: Cup, date: 2027-03-05, until: 2027-03-06, prepare: through }, { name: League, date: 2027-03-11, prepare: through }]    # and a session on 9 March',
     good: 'pins: [{ date: 2027-03-09, rest: true, because: three matches in a week }]',
-    message: ({ athlete, date, matchDays, within, lifts, most }: On & { matchDays: number; within: number; lifts: number; most: number }) =>
+    message: ({
+      athlete,
+      date,
+      matchDays,
+      within,
+      lifts,
+      most,
+    }: On & { matchDays: number; within: number; lifts: number; most: number }) =>
       lifts === 0
         ? `${athlete}: a jump session on ${date}, among ${matchDays} match days in ${within}`
         : `${athlete}: lift session ${lifts} among ${matchDays} match days in ${within} is on ${date}, and ${most} is the most`,
@@ -94,12 +131,21 @@ export const spacingFindings = {
   'rule/session-frequency': {
     severity: 'warning',
     summary: 'too many or too few jump sessions in a week',
-    explanation: 'Each level has a number of jump sessions a week it gains from and recovers from. Weeks with nothing to plan break nothing.',
+    explanation:
+      'Each level has a number of jump sessions a week it gains from and recovers from. Weeks with nothing to plan break nothing.',
     bad: 'rules: { session-frequency: [{ beginner-most: 1, because: two are growing fast }] }    # and two sessions a week in a programme',
     good: 'rules: { session-frequency: [{ beginner-most: 2, because: two are growing fast }] }',
-    message: ({ athlete, week, level, found, least, most }: At & { level: string; found: number; least: number; most: number }) =>
+    message: ({
+      athlete,
+      week,
+      level,
+      found,
+      least,
+      most,
+    }: At & { level: string; found: number; least: number; most: number }) =>
       `${athlete}, week of ${week}: ${counted(found, 'jump session', 'jump sessions')}, and ${least} to ${most} are for ${level} athletes`,
-    help: ({ found, most }: { found: number; most: number }) => (found > most ? 'leave sessions out' : 'open more days'),
+    help: ({ found, most }: { found: number; most: number }) =>
+      found > most ? 'leave sessions out' : 'open more days',
   },
   'rule/rest-day': {
     severity: 'warning',

@@ -13,7 +13,14 @@ export const testFindings = {
       'The maximum behind a load is recent, or the load is right for somebody the athlete no longer is. After weeks away a maximum counts for less until it is tested again.',
     bad: 'lifts: { back-squat: { max: 92.5 kg, on: 2026-06-01 } }',
     good: 'lifts: { back-squat: { max: 92.5 kg, on: 2026-12-12 } }',
-    message: ({ athlete, date, lift, away, found, wanted }: On & { lift: string; away: boolean; found: number; wanted: number }) =>
+    message: ({
+      athlete,
+      date,
+      lift,
+      away,
+      found,
+      wanted,
+    }: On & { lift: string; away: boolean; found: number; wanted: number }) =>
       away
         ? `${athlete}: the kilos of ${lift} on ${date} count on ${found} % of the maximum after weeks away, and ${wanted} % are wanted until it is tested again`
         : found === 0
@@ -24,7 +31,8 @@ export const testFindings = {
   'rule/test-fresh': {
     severity: 'notice',
     summary: 'a test on tired legs',
-    explanation: 'A test says something about training when the legs are fresh: heavy leg work stays days away from it.',
+    explanation:
+      'A test says something about training when the legs are fresh: heavy leg work stays days away from it.',
     bad: 'tests: [{ date: 2027-03-10, what: [back-squat] }]    # the day after a heavy tuesday',
     good: 'tests: [{ date: 2027-03-11, what: [back-squat] }]',
     message: ({ athlete, date, test, found, wanted }: On & { test: string; found: number; wanted: number }) =>
@@ -34,10 +42,17 @@ export const testFindings = {
   'rule/test-method': {
     severity: 'notice',
     summary: 'tests that cannot be compared',
-    explanation: 'Heights from two methods, or with and without the arms, are two different measures: a trend over both says nothing.',
+    explanation:
+      'Heights from two methods, or with and without the arms, are two different measures: a trend over both says nothing.',
     bad: '2027-03-09,mira,countermovement-jump,1,41.2,cm,reach,yes,',
     good: '2027-03-09,mira,countermovement-jump,1,38.0,cm,flight-time,no,',
-    message: ({ athlete, date, test, found, wanted }: At & { date: string; test: string; found: string; wanted: string }) =>
+    message: ({
+      athlete,
+      date,
+      test,
+      found,
+      wanted,
+    }: At & { date: string; test: string; found: string; wanted: string }) =>
       `${athlete}: the ${test} of ${date} was measured ${found}, and the ones before it ${wanted}`,
     help: () => 'test the same way each time, or read the two apart',
   },

@@ -15,7 +15,14 @@ export const volumeFindings = {
       'Each level has a number of contacts that no session goes over, and a lower one in season. Lines written by hand and pinned weeks count like the rest. Plan less, spread the week over more sessions, or waive the rule with a reason.',
     bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 20, reps: 8 }] }] }',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 6, reps: 6 }] }] }',
-    message: ({ athlete, date, found, most, level, season }: On & { found: number; most: number; level: string; season: boolean }) =>
+    message: ({
+      athlete,
+      date,
+      found,
+      most,
+      level,
+      season,
+    }: On & { found: number; most: number; level: string; season: boolean }) =>
       `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most for ${level} athletes${season ? ' in season' : ''}`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer, or spread them over more sessions`,
   },
@@ -48,14 +55,28 @@ export const volumeFindings = {
       'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near the mean of the weeks before it.',
     bad: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 160, from: 2027-02-15 }]',
     good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 40, from: 2027-02-15 }]',
-    message: ({ athlete, week, held, found, most, before, after }: At & {
-      held: boolean; found: number; most: number; before: number; after: number;
+    message: ({
+      athlete,
+      week,
+      held,
+      found,
+      most,
+      before,
+      after,
+    }: At & {
+      held: boolean;
+      found: number;
+      most: number;
+      before: number;
+      after: number;
     }) =>
       held
         ? `${athlete}, week of ${week}: practice, matches and tests rise from ${before} to ${after} jumps, and ${contacts(found)} are planned where ${most} are the most`
         : `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, and ${most} are the most after a mean of ${before} in the weeks before`,
     help: ({ held, most }: { held: boolean; most: number }) =>
-      held ? `plan ${most} contacts or fewer, or let practice rise more slowly` : 'let practice rise more slowly, or plan fewer contacts beside it',
+      held
+        ? `plan ${most} contacts or fewer, or let practice rise more slowly`
+        : 'let practice rise more slowly, or plan fewer contacts beside it',
   },
   'rule/budget': {
     severity: 'warning',
@@ -92,7 +113,8 @@ export const volumeFindings = {
       run
         ? `${athlete}: the easy week of ${week} has ${contacts(found)}, and a loading week before it has no more than ${most}`
         : `${athlete}: the easy week of ${week} has ${contacts(found)}, and ${most} are the most`,
-    help: ({ run, most }: { run: boolean; most: number }) => (run ? `plan fewer than ${most}` : `plan ${most} or fewer`),
+    help: ({ run, most }: { run: boolean; most: number }) =>
+      run ? `plan fewer than ${most}` : `plan ${most} or fewer`,
   },
   'rule/taper-cut': {
     severity: 'warning',
@@ -101,14 +123,28 @@ export const volumeFindings = {
       'Before a peak the volume falls by about half while the kind of jumping stays: fewer sets of the same tiers. Half a taper leaves tired legs, and easier drills lose the edge.',
     bad: 'pins: [{ week: 2027-04-19, contacts-a-week: 200, because: last push }]',
     good: 'pins: [{ week: 2027-04-19, contacts-a-week: 80, because: last push }]',
-    message: ({ athlete, week, breach, found, wanted, adapted }: At & {
-      breach: 'little' | 'much' | 'tier'; found: number | string; wanted: number | string; adapted: number;
+    message: ({
+      athlete,
+      week,
+      breach,
+      found,
+      wanted,
+      adapted,
+    }: At & {
+      breach: 'little' | 'much' | 'tier';
+      found: number | string;
+      wanted: number | string;
+      adapted: number;
     }) =>
       breach === 'tier'
         ? `${athlete}: the taper week of ${week} has nothing above the ${found} tier, and the weeks before it had ${wanted}`
         : `${athlete}: the taper week of ${week} has ${found} contacts, and ${breach === 'little' ? 'at most' : 'at least'} ${wanted} are wanted for somebody used to ${adapted} a week`,
     help: ({ breach }: { breach: 'little' | 'much' | 'tier' }) =>
-      breach === 'tier' ? 'keep the drills and take sets off' : breach === 'little' ? 'take sets off' : 'keep a few sets more',
+      breach === 'tier'
+        ? 'keep the drills and take sets off'
+        : breach === 'little'
+          ? 'take sets off'
+          : 'keep a few sets more',
   },
   'rule/last-week': {
     severity: 'warning',
@@ -128,8 +164,20 @@ export const volumeFindings = {
       'After two weeks away or more the volume starts again at half of what it was and climbs by steps; a longer absence has a longer ladder. Whoever decides otherwise is named in the waiver.',
     bad: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 200, because: catching up }]    # away until 4 April',
     good: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 80, because: first week back }]',
-    message: ({ athlete, week, found, most, step, steps, weeksAway }: At & {
-      found: number; most: number; step: number; steps: number; weeksAway: number;
+    message: ({
+      athlete,
+      week,
+      found,
+      most,
+      step,
+      steps,
+      weeksAway,
+    }: At & {
+      found: number;
+      most: number;
+      step: number;
+      steps: number;
+      weeksAway: number;
     }) =>
       `${athlete}, week of ${week}: ${contacts(found)}, and ${most} are the most in week ${step} of ${steps} back from ${counted(weeksAway, 'week', 'weeks')} away`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer`,
@@ -141,7 +189,14 @@ export const volumeFindings = {
       'An athlete on the way back from surgery or a long lay-off does the drills, lifts and contacts of the stage that is signed, and nothing above it. The next stage is opened by whoever signs it.',
     bad: 'returning: { stage: 1, of: 4, since: 2027-01-10, signed: physio }    # and a programme with hurdle hops',
     good: 'returning: [{ stage: 1, of: 4, since: 2027-01-10, signed: physio }, { stage: 3, of: 4, since: 2027-02-21, signed: physio }]',
-    message: ({ athlete, date, stage, exercise, found, most }: On & { stage: number; exercise: string; found: number; most: number }) =>
+    message: ({
+      athlete,
+      date,
+      stage,
+      exercise,
+      found,
+      most,
+    }: On & { stage: number; exercise: string; found: number; most: number }) =>
       exercise === ''
         ? `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most in stage ${stage}, the one that is signed`
         : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is signed`,

@@ -1,0 +1,25 @@
+// Compares the adapted volume a build carries with the one worked out anew. Called by audit.ts. Only the first week in
+// which they part is said: what comes behind follows from it.
+
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { isoDate } from '../util/days.ts';
+import type { SeasonReading } from './season-reading.ts';
+
+export function checkAdapted(season: SeasonReading): readonly Diagnostic[] {
+  for (const week of season.weeks) {
+    const wanted = season.adapted[week.index]?.after;
+    const found = week.built.adapted;
+    if (wanted === undefined || wanted === found) continue;
+    const { athlete } = season;
+    return [
+      problem('audit/adapted-volume', {
+        params: { athlete: athlete.id, week: isoDate(week.range.from), found, wanted },
+        span: athlete.span,
+        athlete: athlete.id,
+        week: week.range.from,
+      }),
+    ];
+  }
+  return [];
+}

@@ -1,0 +1,157 @@
+// The adapted volume A, worked out anew week by week: the contacts a week an athlete is used to, from what was before
+// the season and from what each week plans. Read by the rules on rises and cuts, which never trust the A that a build
+// carries. Weeks that the record describes take the build's A, but never more than what was done or was there before.
+
+import type { Athlete, Plan, Waiver } from '../plan/types.ts';
+import { overlap } from '../plan/applies.ts';
+import { returnStageOn } from '../plan/athlete-facts.ts';
+import { VOLUME } from '../library/volume.ts';
+import { planIndex } from './plan-index.ts';
+import type { Parameter, Parameters } from './parameters.ts';
+import type { AdaptedWeek, RunAway, WeekReading } from './season-reading.ts';
+
+const PERCENT = 100;
+
+const share = (percent: number, of: number): number => Math.floor((percent * of) / PERCENT);
+
+interface Circumstances {
+  readonly plan: Plan;
+  readonly athlete: Athlete;
+  readonly weeks: readonly WeekReading[];
+  readonly runs: readonly (RunAway | undefined)[];
+  readonly waivers: readonly Waiver[];
+  readonly parameters: Parameters;
+}
+
+/** A and what cuts it, one for each week. */
+export function adaptedWeeks(season: Circumstances): readonly AdaptedWeek[] {
+  const { weeks, runs } = season;
+  const ladders = readLadders(season.parameters);
+  const { contactsASession, sessionsAWeek } = season.athlete.now.value;
+  const made: AdaptedWeek[] = [];
+  let adapted = contactsASession * sessionsAWeek;
+  let ladder: Ladder | undefined;
+  for (const week of weeks) {
+    const run = runs[week.index];
+    if (run !== undefined) ladder = ladders(run.counted, week) ?? ladder;
+    const climbs = run === undefined && week.built.kind !== 'transition' ? ladder : undefined;
+    if (climbs !== undefined) ladder = nextStep(climbs);
+    const next = settled(season, week, weekOf(season, week, adapted, run, climbs, ladders));
+    made.push(next);
+    adapted = next.after;
+  }
+  return markTapers(weeks, made);
+}
+
+type ReadLadder = (weeksAway: number, week: WeekReading) => Ladder | undefined;
+
+function weekOf(
+  { athlete, waivers }: Circumstances,
+  week: WeekReading,
+  adapted: number,
+  run: RunAway | undefined,
+  ladder: Ladder | undefined,
+  ladders: ReadLadder,
+): AdaptedWeek {
+  const open = week.built.done;
+  const after = (kept: number): number => Math.max(week.contacts, kept);
+  if (run !== undefined) {
+    const stays = run.trained === 'full' || ladders(run.counted, week) !== undefined;
+    return { before: adapted, after: after(stays ? adapted : share(VOLUME.leftAfterEmpty, adapted)), open };
+  }
+  if (week.built.kind === 'transition') {
+    return { before: adapted, after: after(share(VOLUME.leftAfterTransition, adapted)), open };
+  }
+  if (returnStageOn(athlete, week.range.from) !== undefined) {
+    return { before: adapted, after: after(adapted), open: true };
+  }
+  if (ladder !== undefined) return { ...onLadder(week, adapted, ladder), open: open || isWaived(waivers, week) };
+  const kept = week.built.kind === 'load' ? keptByLoading(adapted, week.contacts) : adapted;
+  return { before: adapted, after: after(kept), open };
+}
+
+function isWaived(waivers: readonly Waiver[], week: WeekReading): boolean {
+  return waivers.some((waiver) => waiver.rule === 'return-ramp' && overlap(waiver.range, week.range));
+}
+
+/** A loading week under A lets it fall towards what was planned. */
+function keptByLoading(adapted: number, contacts: number): number {
+  const { keepOwn, keepPlanned } = VOLUME;
+  return Math.floor((keepOwn * adapted + keepPlanned * contacts) / (keepOwn + keepPlanned));
+}
+
+interface Ladder {
+  readonly weeksAway: number;
+  /** Whole per cents of what the athlete was used to before, least first. */
+  readonly percents: readonly number[];
+  /** Steps already behind, from 0. */
+  readonly taken: number;
+}
+
+/** The ladder that so many weeks away ask for, with the plan's own steps. R3 (M). */
+function readLadders({ parameter }: Parameters): ReadLadder {
+  const shortFrom = parameter('return-ramp', 'short-from');
+  const longFrom = parameter('return-ramp', 'long-from');
+  const steps: readonly Parameter<number>[] = ['first', 'second', 'third', 'fourth'].map((name) =>
+    parameter('return-ramp', name),
+  );
+  const SHORT_STEPS = 2;
+  return (weeksAway, week) => {
+    if (weeksAway < shortFrom(week)) return undefined;
+    const long = weeksAway >= longFrom(week);
+    const percents = (long ? steps : steps.slice(0, SHORT_STEPS)).map((step) => step(week));
+    return { weeksAway, percents, taken: 0 };
+  };
+}
+
+function nextStep(ladder: Ladder): Ladder | undefined {
+  const taken = ladder.taken + 1;
+  return taken < ladder.percents.length ? { ...ladder, taken } : undefined;
+}
+
+/** The first step cuts A itself; each further one is a share of the A that the step before left. */
+function onLadder(
+  week: WeekReading,
+  adapted: number,
+  { weeksAway, percents, taken }: Ladder,
+): Omit<AdaptedWeek, 'open'> {
+  const percent = percents[taken] ?? PERCENT;
+  const below = percents[taken - 1];
+  const before = below === undefined ? share(percent, adapted) : adapted;
+  const most = below === undefined ? before : share(Math.floor((percent * PERCENT) / below), adapted);
+  return {
+    before,
+    after: Math.max(week.contacts, before),
+    ladder: { number: taken + 1, of: percents.length, weeksAway },
+    ladderMost: most,
+  };
+}
+
+/** Where the plan alone doesn't say, the build's A counts as far as something was there to earn it. */
+function settled(season: Circumstances, week: WeekReading, next: AdaptedWeek): AdaptedWeek {
+  if (!next.open) return next;
+  const earned = Math.max(next.before, week.contacts, week.built.done ? recorded(season, week) : 0);
+  return { ...next, after: Math.min(week.built.adapted, earned) };
+}
+
+function recorded({ plan, athlete }: Circumstances, { range }: WeekReading): number {
+  let sum = 0;
+  for (const row of planIndex(plan).doneBy(athlete.id)) {
+    if (row.kind === 'session' && row.day >= range.from && row.day <= range.until) sum += row.contacts ?? 0;
+  }
+  return sum;
+}
+
+/** A taper ends with its last week that isn't empty; from the end back each taper week finds its place. */
+function markTapers(weeks: readonly WeekReading[], made: readonly AdaptedWeek[]): readonly AdaptedWeek[] {
+  let followed = false;
+  const marked = [...made];
+  for (let index = weeks.length - 1; index >= 0; index--) {
+    const kind = weeks[index]?.built.kind;
+    const week = made[index];
+    if (kind === undefined || week === undefined || kind === 'empty') continue;
+    if (kind === 'taper') marked[index] = { ...week, taper: followed ? 'first' : 'last' };
+    followed = kind === 'taper';
+  }
+  return marked;
+}

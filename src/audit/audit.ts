@@ -1,0 +1,71 @@
+// The audit: a compiled season of one athlete, read again and held against every rule; then the waivers of the plan, held
+// against what they freed. Called by the pipeline after the scheduler, athlete by athlete. It finds everything as if
+// nothing were waived, and then takes out what a waiver covers: that is how a waiver shows that it was needed.
+
+import type { BuildWeek, BuiltAthlete } from '../build/types.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import type { Plan, Waiver } from '../plan/types.ts';
+import { overlap } from '../plan/applies.ts';
+import { problem } from '../diagnostics/problem.ts';
+import { getRule } from '../library/rules.ts';
+import { isoDate } from '../util/days.ts';
+import { checkAdapted } from './adapted-check.ts';
+import type { Finding } from './rule.ts';
+import { AUDIT_RULES } from './rules.ts';
+import { readSeason } from './read-season.ts';
+import type { SeasonReading } from './season-reading.ts';
+
+export interface AthleteAudit {
+  /** In the order of the rule table, then of the weeks. */
+  readonly diagnostics: readonly Diagnostic[];
+  /** The waivers of the plan that freed something for this athlete. */
+  readonly freed: ReadonlySet<Waiver>;
+}
+
+/**
+ * Everything that one athlete's compiled season breaks. `weeks` are those of the build and must be the athlete's own
+ * weeks; throws where they aren't. Weeks that the record describes are over: they count for what follows, and nothing is
+ * found in them.
+ */
+export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): AthleteAudit {
+  requireSameWeeks(built, weeks);
+  const season = readSeason(plan, built);
+  const freed = new Set<Waiver>(season.waivers.filter((waiver) => isBehind(season, waiver)));
+  const diagnostics: Diagnostic[] = [];
+  for (const rule of AUDIT_RULES) {
+    for (const finding of rule.check(season)) {
+      const waivers = waiversOf(season, finding, rule.id);
+      for (const waiver of waivers) freed.add(waiver);
+      if (waivers.length === 0 && !finding.week.built.done) diagnostics.push(finding.diagnostic);
+    }
+  }
+  return { diagnostics: [...diagnostics, ...checkAdapted(season)], freed };
+}
+
+/** What is found once for the plan: waivers that freed nothing for anybody. A refused waiver is the plan's own error. */
+export function auditPlan(plan: Plan, freed: ReadonlySet<Waiver>): readonly Diagnostic[] {
+  return plan.waivers
+    .filter((waiver) => !freed.has(waiver) && getRule(waiver.rule).waivable)
+    .map((waiver) =>
+      problem('audit/waiver-unused', {
+        params: { rule: waiver.rule, from: isoDate(waiver.range.from), until: isoDate(waiver.range.until) },
+        span: waiver.span,
+        rule: waiver.rule,
+      }),
+    );
+}
+
+function requireSameWeeks(built: BuiltAthlete, weeks: readonly BuildWeek[]): void {
+  const same =
+    built.weeks.length === weeks.length && built.weeks.every((week, index) => week.starts === weeks[index]?.starts);
+  if (!same) throw new Error(`the weeks of ${built.athlete.id} are not those of the build`);
+}
+
+function waiversOf(season: SeasonReading, { week }: Finding, rule: Waiver['rule']): readonly Waiver[] {
+  return season.waivers.filter((waiver) => waiver.rule === rule && overlap(waiver.range, week.range));
+}
+
+/** A waiver that reached into weeks that are over may have been needed there. */
+function isBehind(season: SeasonReading, waiver: Waiver): boolean {
+  return season.weeks.some(({ built, range }) => built.done && overlap(waiver.range, range));
+}

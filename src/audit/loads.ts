@@ -1,0 +1,46 @@
+// The lines with a share of a maximum. Walked by the rules on loads.
+
+import { LOAD_CHART } from '../library/load-chart.ts';
+import type { Lift } from '../library/types.ts';
+import { shareOfMax } from './session-reading.ts';
+import type { LineReading, SessionReading } from './session-reading.ts';
+import type { SeasonReading } from './season-reading.ts';
+
+export interface LoadedLine {
+  readonly session: SessionReading;
+  readonly line: LineReading;
+  readonly lift: Lift;
+  /** Share of the maximum in per cent, as written or as the kilos make it, whichever is more. */
+  readonly percent: number;
+}
+
+/** Calls `each` for every line of a lift whose share of a maximum is known. */
+export function forEachLoad(season: SeasonReading, each: (loaded: LoadedLine) => void): void {
+  for (const session of season.sessions) {
+    if (!session.lifts) continue;
+    for (const line of session.lines) {
+      if (line.lift === undefined) continue;
+      const percent = shareOfMax(season.athlete, line);
+      if (percent > 0) each({ session, line, lift: line.lift, percent });
+    }
+  }
+}
+
+/**
+ * Most reps to failure at a share of the maximum, by the chart (S); 0 over the whole maximum. Infinity under the chart's
+ * lightest row, about which it says nothing.
+ */
+export function chartReps(percent: number): number {
+  let most = 0;
+  let lightest = Infinity;
+  for (const row of LOAD_CHART) {
+    if (row.percent >= percent) most = Math.max(most, row.reps);
+    lightest = Math.min(lightest, row.percent);
+  }
+  return percent < lightest ? Infinity : most;
+}
+
+/** A share as it is printed. */
+export function shownPercent(percent: number): number {
+  return Math.round(percent * 10) / 10;
+}

@@ -1,0 +1,53 @@
+// Where a finding points: the line of the plan that made it, before the athlete's own. Called by the rules.
+
+import type { RelatedPlace } from '../diagnostics/types.ts';
+import type { Pin } from '../plan/types.ts';
+import type { RuleId } from '../library/rules.ts';
+import type { Span } from '../source/types.ts';
+import { appliesTo, overlap } from '../plan/applies.ts';
+import type { LineReading, SessionReading } from './session-reading.ts';
+import type { SeasonReading, WeekReading } from './season-reading.ts';
+
+/** The line of a plan that a compiled line was written in, if it was. */
+export function writtenPlace({ line }: LineReading): Span | undefined {
+  return line.origin.kind === 'written' ? line.origin.span : undefined;
+}
+
+/** The first line of a session that was written by hand, if there is one. */
+export function sessionPlace(session: SessionReading): Span | undefined {
+  for (const line of session.lines) {
+    const place = writtenPlace(line);
+    if (place !== undefined) return place;
+  }
+  return undefined;
+}
+
+/** What made a week's volume: the coach's number, the coach's kind of week, or the first line written by hand. */
+export function weekPlace(season: SeasonReading, week: WeekReading): Span | undefined {
+  return pinPlace(season, week, 'contacts') ?? pinPlace(season, week, 'week-kind') ?? firstWritten(week);
+}
+
+/** The pin with such an effect in the week, if there is one. */
+export function pinPlace(
+  season: SeasonReading,
+  week: WeekReading,
+  kind: Pin['effects'][number]['kind'],
+): Span | undefined {
+  return season.pins.find((pin) => overlap(pin.range, week.range) && pin.effects.some((one) => one.kind === kind))
+    ?.span;
+}
+
+function firstWritten(week: WeekReading): Span | undefined {
+  for (const session of week.jumpSessions) {
+    const place = sessionPlace(session);
+    if (place !== undefined) return place;
+  }
+  return undefined;
+}
+
+/** The lines that changed a rule for the week. */
+export function ruleChangePlaces(season: SeasonReading, week: WeekReading, rule: RuleId): readonly RelatedPlace[] {
+  return season.plan.ruleChanges
+    .filter((one) => one.rule === rule && overlap(one.range, week.range) && appliesTo(one.who, season.athlete))
+    .map((one) => ({ span: one.span, message: 'the rule is changed here' }));
+}

@@ -1,0 +1,69 @@
+// What many athletes' audits look up in a plan, gathered once for each plan: the record by athlete, and how many
+// athletes are sure to share a station. Kept beside the plan it was made from, so that a big squad isn't walked again
+// for each of its athletes.
+
+import type { Athlete, DoneRow, Plan, Slot, TestRow } from '../plan/types.ts';
+import { appliesTo } from '../plan/applies.ts';
+
+export interface PlanIndex {
+  /** What was done, in order of day. */
+  readonly doneBy: (athlete: string) => readonly DoneRow[];
+  readonly testsBy: (athlete: string) => readonly TestRow[];
+  /** How many athletes come to a slot with the same squad, group, levels and clearances, and with nothing in their way. */
+  readonly alike: (slot: Slot, athlete: Athlete) => number;
+}
+
+const indexes = new WeakMap<Plan, PlanIndex>();
+
+export function planIndex(plan: Plan): PlanIndex {
+  const known = indexes.get(plan);
+  if (known !== undefined) return known;
+  const made = makeIndex(plan);
+  indexes.set(plan, made);
+  return made;
+}
+
+function makeIndex(plan: Plan): PlanIndex {
+  const done = groupByAthlete(plan.record.done);
+  const tests = groupByAthlete(plan.record.tests);
+  const alike = new Map<string, ReadonlyMap<string, number>>();
+  return {
+    doneBy: (athlete) => done.get(athlete) ?? [],
+    testsBy: (athlete) => tests.get(athlete) ?? [],
+    alike: (slot, athlete) => {
+      const key = `${slot.id} ${slot.range.from} ${slot.span.file} ${slot.span.start}`;
+      const counts = alike.get(key) ?? countAlike(plan, slot);
+      alike.set(key, counts);
+      return counts.get(likeness(athlete)) ?? 0;
+    },
+  };
+}
+
+function groupByAthlete<T extends { readonly athlete: string }>(rows: readonly T[]): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const group = groups.get(row.athlete);
+    if (group === undefined) groups.set(row.athlete, [row]);
+    else group.push(row);
+  }
+  return groups;
+}
+
+function countAlike(plan: Plan, slot: Slot): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const athlete of plan.athletes) {
+    if (!appliesTo(slot.who, athlete) || isHeldBack(athlete)) continue;
+    const key = likeness(athlete);
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  return counts;
+}
+
+function isHeldBack(athlete: Athlete): boolean {
+  return athlete.limits.length > 0 || athlete.returning.length > 0 || athlete.away.length > 0;
+}
+
+function likeness(athlete: Athlete): string {
+  const levels = athlete.levels.map((step) => `${step.is}@${step.from ?? ''}`);
+  return [athlete.squad ?? '', athlete.group ?? '', ...levels, ...[...athlete.cleared].sort()].join(' ');
+}

@@ -1,0 +1,74 @@
+// How a rule of the audit is written: an id and a check that reports what it finds. Each file under rules/ exports one;
+// audit.ts walks them. A check knows nothing of waivers: what it finds in a waived week is taken out later, and shows
+// that the waiver was needed.
+
+import type { RelatedPlace, Diagnostic, Severity } from '../diagnostics/types.ts';
+import type { Catalogue } from '../diagnostics/catalogue.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Details } from '../diagnostics/problem.ts';
+import type { RuleId } from '../library/rules.ts';
+import type { Span } from '../source/types.ts';
+import { isoDate } from '../util/days.ts';
+import type { SeasonReading, WeekReading } from './season-reading.ts';
+
+type RuleCode<Id extends RuleId> = `rule/${Id}`;
+
+/** What the code's message asks for, but for the athlete and the week, which every finding has. */
+type OwnParams<Id extends RuleId> = Omit<Parameters<Catalogue[RuleCode<Id>]['message']>[0], 'athlete' | 'week'>;
+
+export interface FindingDetails<Id extends RuleId> {
+  readonly params: OwnParams<Id>;
+  /** The athlete's key, unless a more telling place made it. */
+  readonly span?: Span | undefined;
+  /** Only where it is graver than the rule's own. */
+  readonly severity?: Severity | undefined;
+  readonly related?: readonly RelatedPlace[];
+}
+
+export type Find<Id extends RuleId> = (week: WeekReading, details: FindingDetails<Id>) => void;
+
+export interface Finding {
+  readonly week: WeekReading;
+  readonly diagnostic: Diagnostic;
+}
+
+export interface AuditRule {
+  readonly id: RuleId;
+  readonly check: (season: SeasonReading) => readonly Finding[];
+}
+
+export function auditRule<Id extends RuleId>(
+  id: Id,
+  check: (season: SeasonReading, find: Find<Id>) => void,
+): AuditRule {
+  return {
+    id,
+    check: (season) => {
+      const findings: Finding[] = [];
+      check(season, (week, details) => {
+        findings.push({ week, diagnostic: diagnose(id, season, week, details) });
+      });
+      return findings;
+    },
+  };
+}
+
+function diagnose<Id extends RuleId>(
+  id: Id,
+  season: SeasonReading,
+  week: WeekReading,
+  { params, span, severity, related }: FindingDetails<Id>,
+): Diagnostic {
+  const { athlete } = season;
+  // The compiler can't see that the code's own params, the athlete and the week are all that its message asks for.
+  const all = { ...params, athlete: athlete.id, week: isoDate(week.range.from) } as unknown;
+  return problem(`rule/${id}` satisfies RuleCode<Id>, {
+    params: all,
+    span: span ?? athlete.span,
+    severity,
+    related,
+    rule: id,
+    athlete: athlete.id,
+    week: week.range.from,
+  } as Details<RuleCode<Id>>);
+}

@@ -1,0 +1,23 @@
+// drop-mass: over a body mass, drops from moderate heights only. G1 (P). Without a mass in the plan it is silent.
+
+import { isoDate } from '../../util/days.ts';
+import { dropLines } from '../drops.ts';
+import { writtenPlace } from '../places.ts';
+import { auditRule } from '../rule.ts';
+
+const GRAMS_A_KILOGRAM = 1000;
+
+export const dropMass = auditRule('drop-mass', (season, find) => {
+  const { massGrams } = season.athlete;
+  if (massGrams === undefined) return;
+  const over = season.parameter('drop-mass', 'over');
+  const most = season.parameter('drop-mass', 'most');
+  for (const { session, line, drill, cm } of dropLines(season)) {
+    const week = season.weekOf(session);
+    if (massGrams <= over(week) * GRAMS_A_KILOGRAM || cm <= most(week)) continue;
+    find(week, {
+      params: { date: isoDate(session.day), exercise: drill.id, cm, most: most(week), kg: over(week) },
+      span: writtenPlace(line),
+    });
+  }
+});

@@ -1,0 +1,35 @@
+// fast-cycle-share: fast contacts within the phase's band. V7 (P) for mixing, the bands C. The least share isn't asked
+// of a novice in the first weeks, nor of somebody whom a limit, a signed stage or pain holds back.
+
+import { limitedIn, returnStageOn } from '../../plan/athlete-facts.ts';
+import { firstJumpWeeks, isNovice } from '../novice.ts';
+import { painOn } from '../pain.ts';
+import { auditRule } from '../rule.ts';
+import { weekPlace } from '../places.ts';
+import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { weekMix } from '../week-mix.ts';
+
+export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
+  const changedLeast = season.openParameter('fast-cycle-share', 'least');
+  const changedMost = season.openParameter('fast-cycle-share', 'most');
+  const firstWeeks = season.parameter('fast-cycle-share', 'first-weeks');
+  const novice = isNovice(season.athlete);
+  for (const week of season.weeks) {
+    const least = changedLeast(week) ?? week.phase.fastShare?.from;
+    const most = changedMost(week) ?? week.phase.fastShare?.to;
+    const { fast, contacts } = weekMix(week);
+    if (least === undefined || most === undefined || contacts === 0) continue;
+    const over = fast * 100 > most * contacts;
+    const under = fast * 100 < least * contacts;
+    if (!over && !under) continue;
+    const early = novice && firstJumpWeeks(season, firstWeeks(week)).has(week.index);
+    if (under && (early || isHeldBack(season, week))) continue;
+    const found = over ? Math.ceil((fast * 100) / contacts) : Math.floor((fast * 100) / contacts);
+    find(week, { params: { phase: week.phase.id, found, least, most }, span: weekPlace(season, week) });
+  }
+});
+
+function isHeldBack(season: SeasonReading, { range, jumpSessions }: WeekReading): boolean {
+  if (limitedIn(season.athlete, range) || returnStageOn(season.athlete, range.from) !== undefined) return true;
+  return jumpSessions.some(({ day }) => painOn(season, day) !== undefined);
+}

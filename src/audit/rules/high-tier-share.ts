@@ -1,0 +1,18 @@
+// high-tier-share: contacts of the high tier no more of a week than the phase allows. C.
+
+import { auditRule } from '../rule.ts';
+import { weekPlace } from '../places.ts';
+import { weekMix } from '../week-mix.ts';
+
+export const highTierShare = auditRule('high-tier-share', (season, find) => {
+  const changed = season.openParameter('high-tier-share', 'most');
+  for (const week of season.weeks) {
+    const most = changed(week) ?? week.phase.highShareMost;
+    const { high, contacts } = weekMix(week);
+    if (most === undefined || high * 100 <= most * contacts) continue;
+    find(week, {
+      params: { phase: week.phase.id, found: Math.ceil((high * 100) / contacts), most, high, contacts },
+      span: weekPlace(season, week),
+    });
+  }
+});

@@ -1,0 +1,50 @@
+// pain-hold: pain the morning after holds the volume and leaves fast and high-tier drills out for the week behind it;
+// more pain stops the jumping until a recorded morning is better. G12 (S), as a rule C.
+
+import { isoDate } from '../../util/days.ts';
+import { painOn } from '../pain.ts';
+import type { Pain } from '../pain.ts';
+import { sessionPlace, weekPlace, writtenPlace } from '../places.ts';
+import { auditRule } from '../rule.ts';
+import type { Find } from '../rule.ts';
+import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
+
+export const painHold = auditRule('pain-hold', (season, find) => {
+  if (season.index.doneBy(season.athlete.id).every((row) => row.pain === undefined)) return;
+  const held = new Set<WeekReading>();
+  for (const session of season.jumpSessions) {
+    const pain = painOn(season, session.day);
+    if (pain === undefined) continue;
+    const week = season.weekOf(session);
+    const details = detailsOf(session, pain);
+    if (pain.stops) {
+      find(week, { ...details, params: { ...details.params, what: 'jumps' }, span: sessionPlace(session) });
+      continue;
+    }
+    checkDrills(season, session, pain, find);
+    if (held.has(week)) continue;
+    held.add(week);
+    if (week.contacts <= (season.adapted[week.index]?.before ?? 0)) continue;
+    find(week, { ...details, params: { ...details.params, what: 'rise' }, span: weekPlace(season, week) });
+  }
+});
+
+function checkDrills(season: SeasonReading, session: SessionReading, pain: Pain, find: Find<'pain-hold'>): void {
+  const details = detailsOf(session, pain);
+  for (const line of session.lines) {
+    if (line.drill === undefined || (line.drill.cycle !== 'fast' && line.drill.tier !== 'high')) continue;
+    find(season.weekOf(session), {
+      ...details,
+      params: { ...details.params, what: 'drill' },
+      span: writtenPlace(line),
+    });
+  }
+}
+
+function detailsOf(session: SessionReading, { row, pain }: Pain) {
+  return {
+    params: { date: isoDate(session.day), pain, since: isoDate(row.day) },
+    related: [{ span: row.span, message: 'the record of it' }],
+  };
+}

@@ -1,0 +1,32 @@
+// weekly-rise: a loading week at most a step over the adapted volume, which is worked out anew. R1 (C), R2 (P).
+// Weeks with a bound of their own (easy weeks, ladders, signed stages) are left to their rules; every other week with
+// contacts is held to this one, whatever its kind is called.
+
+import { returnStageOn } from '../../plan/athlete-facts.ts';
+import { ruleChangePlaces, weekPlace } from '../places.ts';
+import { auditRule } from '../rule.ts';
+import type { SeasonReading, WeekReading } from '../season-reading.ts';
+
+export const weeklyRise = auditRule('weekly-rise', (season, find) => {
+  const percent = season.parameter('weekly-rise', 'most');
+  const always = season.parameter('weekly-rise', 'contacts');
+  const severe = season.parameter('weekly-rise', 'severe');
+  for (const week of season.weeks) {
+    const adapted = season.adapted[week.index]?.before ?? 0;
+    if (week.ordinary === 0 || !isHeld(season, week)) continue;
+    const most = Math.max(Math.floor(((100 + percent(week)) * adapted) / 100), adapted + always(week));
+    if (week.ordinary <= most) continue;
+    find(week, {
+      params: { found: week.ordinary, most, adapted },
+      severity: week.ordinary * 100 > (100 + severe(week)) * adapted ? 'error' : undefined,
+      span: weekPlace(season, week),
+      related: ruleChangePlaces(season, week, 'weekly-rise'),
+    });
+  }
+});
+
+function isHeld(season: SeasonReading, week: WeekReading): boolean {
+  const { kind } = week.built;
+  if (kind === 'deload' || kind === 'taper' || season.adapted[week.index]?.ladder !== undefined) return false;
+  return kind !== 'return' || returnStageOn(season.athlete, week.range.from) === undefined;
+}

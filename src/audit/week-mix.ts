@@ -1,0 +1,67 @@
+// What a week's contacts are made of: tiers, directions, cycles. Worked out from the lines; read by the rules on shares.
+// Primers are left out: they are a handful of the best drills before a match and no mixture.
+
+import { isStatic } from '../library/drill-facts.ts';
+import { LOADED_JUMP_COUNTS_AS } from '../library/lifting.ts';
+import type { Cycle, DirectionShares, Drill, Tier } from '../library/types.ts';
+import type { WeekReading } from './season-reading.ts';
+
+/** In contacts. */
+export interface WeekMix {
+  readonly contacts: number;
+  readonly high: number;
+  readonly fast: number;
+  readonly standing: number;
+  /** In hundredths of a contact. */
+  readonly vertical: number;
+  readonly horizontal: number;
+  readonly lateral: number;
+  /** Ordinary jump sessions. */
+  readonly sessions: number;
+}
+
+interface Sum {
+  contacts: number;
+  high: number;
+  fast: number;
+  standing: number;
+  vertical: number;
+  horizontal: number;
+  lateral: number;
+}
+
+const mixes = new WeakMap<WeekReading, WeekMix>();
+
+/** The mixture of a week, worked out when it is first asked for. */
+export function weekMix(week: WeekReading): WeekMix {
+  const known = mixes.get(week);
+  if (known !== undefined) return known;
+  const made = mixOf(week);
+  mixes.set(week, made);
+  return made;
+}
+
+function mixOf(week: WeekReading): WeekMix {
+  const sum: Sum = { contacts: 0, high: 0, fast: 0, standing: 0, vertical: 0, horizontal: 0, lateral: 0 };
+  let sessions = 0;
+  for (const session of week.jumpSessions) {
+    if (session.primer) continue;
+    sessions += 1;
+    for (const { drill, contacts, dropCm } of session.lines) {
+      if (contacts > 0) addTo(sum, contacts, drill, drill !== undefined && dropCm === undefined && isStatic(drill));
+    }
+  }
+  return { ...sum, sessions };
+}
+
+function addTo(sum: Sum, contacts: number, drill: Drill | undefined, standing: boolean): void {
+  const row: { readonly tier: Tier; readonly cycle: Cycle; readonly direction: DirectionShares } =
+    drill ?? LOADED_JUMP_COUNTS_AS;
+  sum.contacts += contacts;
+  if (row.tier === 'high') sum.high += contacts;
+  if (row.cycle === 'fast') sum.fast += contacts;
+  if (standing) sum.standing += contacts;
+  sum.vertical += row.direction.vertical * contacts;
+  sum.horizontal += row.direction.horizontal * contacts;
+  sum.lateral += row.direction.lateral * contacts;
+}
