@@ -73,3 +73,8 @@ export function entriesOf(item: Located, ...steps: readonly Step[]): readonly Ma
 export function within(item: Located, ...steps: readonly Step[]): Located {
   return { ...at(item, ...steps), node: follow(item.node, steps).node };
 }
+
+/** The node at a path within an item, or the last on the way that is there. */
+export function nodeOf(item: Located, ...steps: readonly Step[]): Node {
+  return follow(item.node, steps).node;
+}

@@ -1,7 +1,7 @@
 // Documents → Authored: puts the files of a plan together and reads every item by its shape. Called by plan/load. Lists
 // of all files are appended, groups put together key by key; a key in two files keeps the first and names both places.
 
-import type * as z from 'zod';
+import * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { Document, Documents, MapEntry, MapNode, Node } from '../read/types.ts';
@@ -128,6 +128,10 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
     const items = new Map<string, Item<unknown>>();
     for (const { key: id, keySpan, value } of mergedEntries(key, sections, diagnostics)) {
       const path = `${key}.${id}`;
+      if (isFieldOutside(shape, id, value)) {
+        diagnostics.push(unknownKeyProblem(id, [], { span: keySpan, path }, whereOf(key)));
+        continue;
+      }
       if (!isId(id)) diagnostics.push(problem('language/bad-id', { params: { found: id }, span: keySpan, path }));
       items.set(id, decodeItem(shape, { node: value, path, span: keySpan }, diagnostics));
     }
@@ -135,6 +139,11 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
     maps[key] = items;
   }
   return maps as Maps;
+}
+
+/** A field at the level of the ids, mostly because its line is indented too little. */
+function isFieldOutside(shape: z.ZodType, id: string, value: Node): boolean {
+  return value.kind === 'scalar' && value.value !== null && shape instanceof z.ZodObject && id in shape.shape;
 }
 
 const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;

@@ -14,22 +14,68 @@ import type { Found, Step } from './nodes.ts';
 import { findRefusal } from './reading.ts';
 import type { At } from './reading.ts';
 
-/** The problems of one item, in zod's order. */
+/** The problems of one item, in zod's order, each mistake once. */
 export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): readonly Diagnostic[] {
-  return issues.flatMap((issue) => diagnoseIssue(item, issue));
+  const misspelt = misspeltKeys(issues);
+  const seen = new Set<Node>();
+  return issues.flatMap((issue) => {
+    const steps = stepsOf(issue);
+    const found = follow(item.node, steps);
+    if (isUngrouped(found, issue)) {
+      if (seen.has(found.node)) return [];
+      seen.add(found.node);
+      return [wrongKind(keyOf(item, steps, found), found.node, 'a group of keys', atOf(item, steps, found))];
+    }
+    return !found.whole && misspelt.has(pathText('', steps)) ? [] : diagnoseIssue(item, issue, steps, found);
+  });
 }
 
-function diagnoseIssue(item: Located, issue: z.core.$ZodIssue): readonly Diagnostic[] {
-  const steps = issue.path.filter((step): step is Step => typeof step !== 'symbol');
-  const found = follow(item.node, steps);
+/** A single value where a group of keys is meant: zod looks for the keys in the node itself. */
+function isUngrouped({ node, whole }: Found, { code }: z.core.$ZodIssue): boolean {
+  return node.kind === 'scalar' && (!whole || code === 'unrecognized_keys');
+}
+
+/** Paths of keys that are missing only because they are misspelt: the slip is reported at the key that is there. */
+function misspeltKeys(issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+  const meant = issues.flatMap((issue) => {
+    if (issue.code !== 'unrecognized_keys') return [];
+    const known = knownKeys(issue);
+    const meantBy = (key: string): readonly string[] =>
+      isContactsOfWhat(key, known) ? known.filter((one) => one.startsWith(CONTACTS_OF)) : [nearest(key, known) ?? ''];
+    return issue.keys.flatMap(meantBy).map((key) => pathText('', [...stepsOf(issue), key]));
+  });
+  return new Set(meant);
+}
+
+const stepsOf = ({ path }: z.core.$ZodIssue): readonly Step[] =>
+  path.filter((step): step is Step => typeof step !== 'symbol');
+
+/** The last key on the way to a node that is there. */
+function keyOf(item: Located, steps: readonly Step[], { keySpan }: Found): string {
+  const key = steps.findLast(
+    (step, index) => typeof step === 'string' && follow(item.node, steps.slice(0, index + 1)).whole,
+  );
+  return keySpan === undefined || key === undefined ? (item.path.split('.').at(-1) ?? 'this') : String(key);
+}
+
+function atOf(item: Located, steps: readonly Step[], found: Found): At {
+  return { span: spanOf(item, found), path: pathText(item.path, steps) };
+}
+
+function diagnoseIssue(
+  item: Located,
+  issue: z.core.$ZodIssue,
+  steps: readonly Step[],
+  found: Found,
+): readonly Diagnostic[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => unknownKey(item, found.node, steps, { key, known: knownKeys(issue) }));
   }
-  const at: At = { span: spanOf(item, found), path: pathText(item.path, steps) };
+  const at = atOf(item, steps, found);
   const refusal = findRefusal(issue);
   if (refusal !== undefined) return [refusal(at)];
   if (!found.whole) return [missingKey(item, steps, at)];
-  return [wrongKind(steps, found.node, wantedBy(issue), at)];
+  return [wrongKind(keyOf(item, steps, found), found.node, wantedBy(issue), at)];
 }
 
 function spanOf(item: Located, found: Found): At['span'] {
@@ -47,9 +93,14 @@ function unknownKey(
   return unknownKeyProblem(key, known, { span, path: pathText(path, [key]) }, whereOf(path));
 }
 
+const CONTACTS_OF = 'contacts-a-';
+
+const isContactsOfWhat = (key: string, known: readonly string[]): boolean =>
+  key === 'contacts' && known.some((one) => one.startsWith(CONTACTS_OF));
+
 /** A key that a group doesn't have: near one that it has, at home somewhere else, or known nowhere. */
 export function unknownKeyProblem(key: string, known: readonly string[], at: At, where: string): Diagnostic {
-  if (key === 'contacts' && known.some((one) => one.startsWith('contacts-a-'))) {
+  if (isContactsOfWhat(key, known)) {
     return problem('language/contacts-of-what', { ...at, params: { where } });
   }
   const near = nearest(key, known);
@@ -84,10 +135,9 @@ function wantedBy(issue: z.core.$ZodIssue): Wanted {
   return issue.expected === 'array' ? 'a list' : 'a group of keys';
 }
 
-function wrongKind(steps: readonly Step[], node: Node, wanted: Wanted, at: At): Diagnostic {
+function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic {
   if (node.kind === 'scalar' && node.value === null)
     return problem('language/empty-value', { ...at, params: { wanted } });
-  const key = steps.findLast((step) => typeof step === 'string') ?? 'this';
   return problem('language/wrong-kind', { ...at, params: { key, wanted, found: kindOf(node) } });
 }
 

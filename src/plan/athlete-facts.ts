@@ -8,7 +8,7 @@ import { isoDate } from '../util/days.ts';
 import { holds } from './applies.ts';
 
 /** The level the coach has signed off by that day. */
-export function levelOn(athlete: Athlete, day: Day): Level {
+export function levelOn(athlete: Pick<Athlete, 'levels'>, day: Day): Level {
   let level: Level = athlete.levels[0]?.is ?? 'beginner';
   for (const step of athlete.levels) {
     if (step.from === undefined || step.from <= day) level = step.is;
@@ -20,7 +20,7 @@ export function levelOn(athlete: Athlete, day: Day): Level {
  * Age in whole years on a day, by the latest birthday the plan allows (so a year alone reads as its 31 December);
  * undefined when no birth is written.
  */
-export function ageOn(athlete: Athlete, day: Day): number | undefined {
+export function ageOn(athlete: Pick<Athlete, 'born'>, day: Day): number | undefined {
   if (athlete.born === undefined) return undefined;
   const [bornYear, bornRest] = split(athlete.born.latest);
   const [year, rest] = split(day);

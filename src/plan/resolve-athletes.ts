@@ -14,7 +14,7 @@ import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
 import { byCodeUnit, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
-import type { Athlete, LevelStep, Origin, Sourced, Squad, Volume } from './types.ts';
+import type { Athlete, Born, LevelStep, Origin, Sourced, Squad, Volume } from './types.ts';
 
 /** Younger children are not planned for. */
 const LEAST_AGE = 8;
@@ -52,10 +52,11 @@ function resolveAthlete(
   const own = resolveFields(scope, item);
   const { squad } = item.value;
   const isSquadKnown =
-    squad === undefined || isBound(scope, namesOf('a squad', scope.authored.squads), squad, item, 'squad');
+    squad === undefined || isBound(scope, namesOf('squad', scope.authored.squads), squad, item, 'squad');
   const shared = squad === undefined ? undefined : squads.get(squad);
   const fields = shared === undefined ? own : layered(own, shared);
-  if (!own.whole || !isSquadKnown || shared?.whole === false) return undefined;
+  const isAgeFine = isAgePossible(scope, id, fields.born, isWritten(item, 'born') ? at(item, 'born') : at(item));
+  if (!own.whole || !isSquadKnown || shared?.whole === false || !isAgeFine) return undefined;
   const levels = fields.levels ?? [{ is: 'beginner', span: item.span } satisfies LevelStep];
   const now = fields.now ?? usualNow(scope, levels);
   if (fields.now === undefined && isNowNeeded(scope, fields)) {
@@ -77,7 +78,6 @@ function resolveAthlete(
     away: fields.away,
     span: item.span,
   };
-  if (!isAgePossible(scope, athlete, isWritten(item, 'born') ? at(item, 'born') : at(item))) return undefined;
   left.push({
     item,
     id,
@@ -115,9 +115,8 @@ function levelOriginOf({ levels }: Fields): Origin {
 }
 
 function usualNow(scope: Scope, levels: readonly LevelStep[]): Sourced<Volume> {
-  const first = levels.findLast(({ from }) => from === undefined || from <= scope.frame.from) ?? levels[0];
   return {
-    value: DEFAULT_NOW[first?.is ?? 'beginner'],
+    value: DEFAULT_NOW[levelOn({ levels }, scope.frame.from)],
     origin: { kind: 'default', basis: 'usual for the level, common practice' },
   };
 }
@@ -128,16 +127,16 @@ function isNowNeeded(scope: Scope, { limits, returning }: Fields): boolean {
   return inSeason || (returning?.length ?? 0) > 0;
 }
 
-function isAgePossible(scope: Scope, athlete: Athlete, place: ReturnType<typeof at>): boolean {
-  const age = ageOn(athlete, scope.frame.from);
-  if (age === undefined || scope.authored.season === undefined) return true;
-  const params = { athlete: athlete.id, age, least: LEAST_AGE, on: isoDate(scope.frame.from) };
+function isAgePossible(scope: Scope, athlete: string, born: Born | undefined, place: ReturnType<typeof at>): boolean {
+  const age = born === undefined || !scope.isFramed ? undefined : ageOn({ born }, scope.frame.from);
+  if (age === undefined) return true;
+  const on = isoDate(scope.frame.from);
   if (age > MOST_AGE || age < 0) {
-    scope.report(problem('plan/impossible-age', { ...place, params: { athlete: athlete.id, age, on: params.on } }));
+    scope.report(problem('plan/impossible-age', { ...place, params: { athlete, age, on } }));
     return false;
   }
   if (age >= LEAST_AGE) return true;
-  scope.report(problem('plan/too-young', { ...place, params }));
+  scope.report(problem('plan/too-young', { ...place, params: { athlete, age, least: LEAST_AGE, on } }));
   return false;
 }
 

@@ -3,29 +3,37 @@
 
 import type { Located } from '../language/authored.ts';
 import { AVOID_WORDS } from '../language/shapes/athletes.ts';
+import type { Library } from '../library/index.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
 import { isBound, namesOf, sortedUnique } from './scope.ts';
-import type { Scope } from './scope.ts';
+import type { KnownNames, Scope } from './scope.ts';
 import type { Avoid } from './types.ts';
 
 /** Undefined when a word isn't known. */
 export function resolveAvoid(scope: Scope, limit: Located, words: readonly string[]): readonly Avoid[] | undefined {
-  const { drills, lifts, families } = scope.library;
-  const patterns = new Set<string>([...lifts.values()].map(({ pattern }) => pattern));
-  const known = namesOf('something a limit can avoid', new Set(AVOID_WORDS), families, drills, lifts, patterns);
+  const known = avoidable(scope);
   const bound = words.filter((word, index) => isBound(scope, known, word, limit, 'avoid', index));
-  if (bound.length < words.length) return undefined;
-  return sortedUnique(bound).flatMap((word) => meaningsOf(scope, patterns, word));
+  return bound.length < words.length ? undefined : sortedUnique(bound).flatMap((word) => meaningsOf(scope, word));
 }
 
-function meaningsOf({ library }: Scope, patterns: ReadonlySet<string>, word: string): readonly Avoid[] {
+/** Everything a limit can name. */
+export function avoidable({ library }: Scope): KnownNames {
+  const { drills, lifts, families } = library;
+  return namesOf('word, drill, family, lift or pattern to avoid', new Set(AVOID_WORDS), families, drills, lifts, patternsOf(library));
+}
+
+function patternsOf({ lifts }: Library): ReadonlySet<string> {
+  return new Set([...lifts.values()].map(({ pattern }) => pattern));
+}
+
+function meaningsOf({ library }: Scope, word: string): readonly Avoid[] {
   const kinds: readonly (readonly [Exclude<Avoid['kind'], 'drops' | 'single-leg'>, boolean])[] = [
     ['direction', DIRECTIONS.some((direction) => direction === word)],
     ['cycle', word === 'fast' || word === 'slow'],
     ['tier', TIERS.some((tier) => tier === word)],
     ['family', library.families.has(word)],
     ['drill', library.drills.has(word)],
-    ['pattern', patterns.has(word)],
+    ['pattern', patternsOf(library).has(word)],
     ['lift', library.lifts.has(word)],
   ];
   const named = kinds.flatMap(([kind, isOne]): Avoid[] => (isOne ? [{ kind, id: word }] : []));

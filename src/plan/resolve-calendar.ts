@@ -35,7 +35,7 @@ function resolveSlot(
   const { value } = item;
   const range = rangeOf(scope, item, value);
   const who = whoOf(scope, item, value);
-  if (value.place !== undefined) isBound(scope, namesOf('a place', scope.authored.places), value.place, item, 'place');
+  if (value.place !== undefined) isBound(scope, namesOf('place', scope.authored.places), value.place, item, 'place');
   if (range !== undefined) warnOutside(scope, item, range, value.until === undefined ? 'from' : 'until');
   if (item.kind === 'broken' || range === undefined || who === undefined) return undefined;
   const place = places.get(item.value.place);
@@ -79,7 +79,7 @@ function resolveCompetition(scope: Scope, item: Item<ListFields<'competitions'>>
     name,
     range: { from: date, until: until ?? date },
     prepare,
-    jumps: jumps ?? scope.sport?.practiceJumps ?? 0,
+    jumps: jumps ?? scope.sport.practiceJumps ?? 0,
     who,
     span: item.span,
   };
@@ -113,7 +113,7 @@ function resolveClosure(scope: Scope, item: Item<ListFields<'closures'>>): Closu
   const { value } = item;
   const range = rangeOf(scope, item, value);
   const who = whoOf(scope, item, value);
-  const places = boundNames(scope, namesOf('a place', scope.authored.places), value.places ?? [], item, 'places');
+  const places = boundNames(scope, namesOf('place', scope.authored.places), value.places ?? [], item, 'places');
   if (item.kind === 'broken' || range === undefined || who === undefined || places === undefined) return undefined;
   warnOutside(scope, item, range, 'until');
   return {
@@ -147,7 +147,7 @@ export function resolveTests(scope: Scope): readonly TestDay[] {
 function resolveTest(scope: Scope, item: Item<ListFields<'tests'>>): TestDay | undefined {
   const { value } = item;
   const who = whoOf(scope, item, value);
-  const known = namesOf('a drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
+  const known = namesOf('drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
   const what = boundNames(scope, known, value.what ?? [], item, 'what');
   if (value.date !== undefined) warnOutside(scope, item, { from: value.date, until: value.date }, 'date');
   if (item.kind === 'broken' || who === undefined || what === undefined) return undefined;

@@ -208,7 +208,7 @@ function maxOfOf(id: string, item: LiftItem, authored: Authored, report: Report)
   if (other === undefined) {
     const near = nearest(name, [...BUILT_IN.lifts.keys(), ...authored.lifts.keys()]);
     const help = near === undefined ? undefined : `did you mean "${near}"?`;
-    report(problem('plan/unknown-name', { ...at(item, 'max-of'), params: { name, kind: 'a lift' }, help }));
+    report(problem('plan/unknown-name', { ...at(item, 'max-of'), params: { name, kind: 'lift' }, help }));
     return undefined;
   }
   const depth = item.value.depth ?? BUILT_IN.lifts.get(id)?.depth;

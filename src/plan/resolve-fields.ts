@@ -9,7 +9,8 @@ import { findClearance, CLEARANCES } from '../library/clearances.ts';
 import { canEstimate, ESTIMATE_REPS, estimateOneRepMax } from '../library/one-rep-max.ts';
 import { LEVELS } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
-import { resolveAvoid } from './resolve-avoid.ts';
+import { reportBrokenNames } from './broken-names.ts';
+import { avoidable, resolveAvoid } from './resolve-avoid.ts';
 import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { Athlete, Away, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
@@ -31,6 +32,7 @@ export interface Fields extends Pick<Athlete, 'group' | 'born' | 'sex' | 'massGr
 }
 
 export function resolveFields(scope: Scope, item: FieldsItem): Fields {
+  reportBrokenNames(scope, item, { avoid: avoidable(scope) });
   let whole = item.kind === 'whole';
   const kept = <T>(value: T | undefined): T | undefined => {
     if (value === undefined) whole = false;
@@ -107,7 +109,7 @@ function isStepUp(scope: Scope, before: PlacedStep, step: PlacedStep): boolean {
 }
 
 function liftsOf(scope: Scope, item: FieldsItem): ReadonlyMap<string, LiftMax> | undefined {
-  const known = namesOf('a lift', scope.library.lifts);
+  const known = namesOf('lift', scope.library.lifts);
   const ids = Object.keys(item.value.lifts ?? {}).toSorted(byCodeUnit);
   const lifts = ids.flatMap((lift): [string, LiftMax][] => {
     const max = isKeyBound(scope, known, lift, item, 'lifts') ? maxOf(scope, item, lift) : undefined;
@@ -148,7 +150,7 @@ function clearedOf(scope: Scope, item: FieldsItem): ReadonlySet<string> | undefi
   };
   const bound = boundNames(
     scope,
-    namesOf('a clearance', words, scope.library.drills),
+    namesOf('clearance', words, scope.library.drills),
     item.value.cleared ?? [],
     item,
     'cleared',

@@ -10,9 +10,16 @@ import type { LineFields } from '../language/shapes/lines.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
 import type { Weekday } from '../util/days.ts';
+import { reportBrokenNames } from './broken-names.ts';
 import { byCodeUnit, inOrder, isBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { Always, Programme, ProgrammeDay, ProgrammeUse, ProgrammeWeek, WrittenLine } from './types.ts';
+
+/** Reports unknown exercises in the lines of a broken item. */
+export function reportBrokenLines(scope: Scope, item: Item<object>): void {
+  const { drills, lifts } = scope.library;
+  reportBrokenNames(scope, item, { drill: namesOf('drill', drills), lift: namesOf('lift', lifts) });
+}
 
 /** All lines, or undefined when one has a mistake. */
 export function resolveLines(
@@ -60,12 +67,12 @@ function exerciseOf(
   { drill, lift }: Pick<LineFields, 'drill' | 'lift'>,
 ): WrittenLine['exercise'] | undefined {
   if (drill !== undefined && lift === undefined) {
-    return isBound(scope, namesOf('a drill', scope.library.drills), drill, place, 'drill')
+    return isBound(scope, namesOf('drill', scope.library.drills), drill, place, 'drill')
       ? { kind: 'drill', id: drill }
       : undefined;
   }
   if (lift !== undefined && drill === undefined) {
-    return isBound(scope, namesOf('a lift', scope.library.lifts), lift, place, 'lift')
+    return isBound(scope, namesOf('lift', scope.library.lifts), lift, place, 'lift')
       ? { kind: 'lift', id: lift }
       : undefined;
   }
@@ -87,6 +94,7 @@ function isPossible(scope: Scope, place: Located, line: Omit<LineFields, 'sets'>
 
 export function resolveAlways(scope: Scope): readonly Always[] {
   const always = scope.authored.always.flatMap((item) => {
+    reportBrokenLines(scope, item);
     const range = rangeOf(scope, item, item.value);
     const who = whoOf(scope, item, item.value);
     const lines = resolveLines(scope, item, item.value.lines ?? [], 'lines');
@@ -103,6 +111,7 @@ export function resolveProgrammes(scope: Scope): ReadonlyMap<string, Programme> 
   const entries = [...scope.authored.programmes].toSorted(([a], [b]) => byCodeUnit(a, b));
   return new Map(
     entries.flatMap(([id, item]): [string, Programme][] => {
+      reportBrokenLines(scope, item);
       const weeks = item.kind === 'whole' ? weeksOf(scope, item, item.value) : undefined;
       return weeks === undefined ? [] : [[id, { id, weeks, span: item.span }]];
     }),
@@ -161,7 +170,7 @@ function resolveUse(
   const { value } = item;
   const who = whoOf(scope, item, value);
   if (value.programme !== undefined)
-    isBound(scope, namesOf('a programme', scope.authored.programmes), value.programme, item, 'programme');
+    isBound(scope, namesOf('programme', scope.authored.programmes), value.programme, item, 'programme');
   if (value.from !== undefined) warnOutside(scope, item, { from: value.from, until: scope.frame.until }, 'from');
   if (item.kind === 'broken' || who === undefined) return undefined;
   const programme = programmes.get(item.value.programme);

@@ -7,7 +7,7 @@ import type { ListFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { VOLUME } from '../library/volume.ts';
 import { isoDate } from '../util/days.ts';
-import { resolveLines } from './resolve-lines.ts';
+import { reportBrokenLines, resolveLines } from './resolve-lines.ts';
 import { boundNames, byCodeUnit, inOrder, isBound, isKeyBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
 import type { KnownNames, Scope } from './scope.ts';
 import type { Part, Pin, PinEffect, WrittenLine } from './types.ts';
@@ -21,6 +21,7 @@ export function resolvePins(scope: Scope): readonly Pin[] {
 }
 
 function resolvePin(scope: Scope, item: PinItem): Pin | undefined {
+  reportBrokenLines(scope, item);
   const { value } = item;
   const who = whoOf(scope, item, value);
   const range = rangeOf(scope, item, value);
@@ -54,7 +55,7 @@ function isDatedWell(scope: Scope, item: PinItem): boolean {
 /** All effects in a fixed order, or undefined when one has a mistake. */
 function effectsOf(scope: Scope, item: PinItem): readonly PinEffect[] | undefined {
   const { value } = item;
-  const exercises = namesOf('a drill or lift', scope.library.drills, scope.library.lifts);
+  const exercises = namesOf('drill or lift', scope.library.drills, scope.library.lifts);
   const simple: readonly (PinEffect | undefined)[] = [
     value['contacts-a-week'] === undefined ? undefined : contactsEffect(scope, item, value['contacts-a-week']),
     value.phase === undefined ? undefined : { kind: 'phase', phase: value.phase },
@@ -72,7 +73,7 @@ function effectsOf(scope: Scope, item: PinItem): readonly PinEffect[] | undefine
       : mapEffect(scope, item, exercises, 'sets', value.sets, (sets) => ({ kind: 'sets', sets })),
     value.load === undefined
       ? []
-      : mapEffect(scope, item, namesOf('a lift', scope.library.lifts), 'load', value.load, (loadsGrams) => ({
+      : mapEffect(scope, item, namesOf('lift', scope.library.lifts), 'load', value.load, (loadsGrams) => ({
           kind: 'load',
           loadsGrams,
         })),
@@ -99,8 +100,8 @@ function swapEffect(
   const { drills, lifts } = scope.library;
   const pairs = Object.entries(swap).toSorted(([a], [b]) => byCodeUnit(a, b));
   const good = pairs.filter(([from, to]) => {
-    if (!isKeyBound(scope, namesOf('a drill or lift', drills, lifts), from, item, 'swap')) return false;
-    const same = drills.has(from) ? namesOf('a drill', drills) : namesOf('a lift', lifts);
+    if (!isKeyBound(scope, namesOf('drill or lift', drills, lifts), from, item, 'swap')) return false;
+    const same = drills.has(from) ? namesOf('drill', drills) : namesOf('lift', lifts);
     return isBound(scope, same, to, item, 'swap', from);
   });
   return good.length === pairs.length ? [{ kind: 'swap', swaps: new Map(pairs) }] : undefined;

@@ -14,21 +14,15 @@ import type { Kit, TrainingPlace } from './types.ts';
 type PlaceItem = Item<MapFields<'places'>>;
 type KitFields = NonNullable<MapFields<'places'>['kit']>;
 
-/** Places by id, in order of id. */
+/** Places by id, in order of id. A place with a mistake stays, as slots that name it aren't mistaken. */
 export function resolvePlaces(scope: Scope): ReadonlyMap<string, TrainingPlace> {
   const entries = [...scope.authored.places].toSorted(([a], [b]) => byCodeUnit(a, b));
-  return new Map(
-    entries.flatMap(([id, item]) => {
-      const place = resolvePlace(scope, id, item);
-      return place === undefined ? [] : [[id, place]];
-    }),
-  );
+  return new Map(entries.map(([id, item]) => [id, resolvePlace(scope, id, item)]));
 }
 
-function resolvePlace(scope: Scope, id: string, item: PlaceItem): TrainingPlace | undefined {
+function resolvePlace(scope: Scope, id: string, item: PlaceItem): TrainingPlace {
   const kit = item.value.kit ?? {};
   if (needsPlate(kit)) scope.report(problem('plan/no-smallest-plate', at(item, 'kit')));
-  if (item.kind === 'broken') return undefined;
   const { surface } = item.value;
   return { id, ...(surface !== undefined && { surface }), kit: resolveKit(kit), span: item.span };
 }

@@ -23,7 +23,7 @@ export function resolveRecord(scope: Scope, today: Day | undefined): Record {
 function isRowSound(scope: Scope, today: Day | undefined, item: Item<DoneFields> | Item<TestRowFields>): boolean {
   const { athlete, date } = item.value;
   const isKnown =
-    athlete === undefined || isBound(scope, namesOf('an athlete', scope.authored.athletes), athlete, item, 'athlete');
+    athlete === undefined || isBound(scope, namesOf('athlete', scope.authored.athletes), athlete, item, 'athlete');
   if (date === undefined || today === undefined || date <= today) return isKnown;
   scope.report(
     problem('plan/record-in-future', { ...at(item, 'date'), params: { date: isoDate(date), today: isoDate(today) } }),
@@ -48,7 +48,7 @@ function resolveDone(scope: Scope, today: Day | undefined, item: Item<DoneFields
 }
 
 function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRowFields>): TestRow | undefined {
-  const known = namesOf('a drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
+  const known = namesOf('drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
   const isSound = isRowSound(scope, today, item);
   const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
   if (!isSound || !isKnown || item.kind === 'broken') return undefined;

@@ -93,7 +93,7 @@ function resolveWaiver(scope: Scope, item: Item<ListFields<'waivers'>>): Waiver 
 }
 
 function waivableRule(scope: Scope, item: Located, name: string): RuleId | undefined {
-  if (!isBound(scope, namesOf('a rule', new Set<string>(RULE_IDS)), name, item, 'rule')) return undefined;
+  if (!isBound(scope, namesOf('rule', new Set<string>(RULE_IDS)), name, item, 'rule')) return undefined;
   const rule = getRule(name);
   if (rule.waivable) return rule.id;
   scope.report(

@@ -22,27 +22,32 @@ const MONDAY: Weekday = 0;
 type SeasonItem = Item<GroupFields<'season'>>;
 type Report = (diagnostic: Diagnostic) => void;
 
-/** The season, or undefined with the reasons reported. */
-export function resolveSeason(authored: Authored, report: Report): Season | undefined {
+/** What the rest of a plan is held against: as much of it as could be read. */
+export interface SeasonFrame {
+  readonly season?: Season;
+  /** First to last day. */
+  readonly range?: DayRange;
+  readonly weekStarts: Weekday;
+  readonly sport: SportProfile;
+}
+
+export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const item = authored.season;
   if (item === undefined) {
     report(problem('plan/no-season', { span: authored.start }));
-    return undefined;
+    return { weekStarts: MONDAY, sport: getGeneral() };
   }
   const sport = sportOf(item, report);
   const inSeason = inSeasonOf(item, report);
+  const timeZone = timeZoneOf(item, report);
   const weekStarts = item.value['week-starts'] ?? MONDAY;
-  if (!isTimeZone(item.value['time-zone'])) {
-    const params = { found: item.value['time-zone'] ?? '' };
-    report(problem('plan/time-zone', { ...at(item, 'time-zone'), params }));
-  }
-  if (item.kind === 'broken') return undefined;
   const end = endOf(authored, item, weekStarts, report);
-  if (end === undefined || sport === 'unknown') return undefined;
+  const frame = { weekStarts, sport };
+  if (item.value.starts === undefined || end === undefined) return frame;
   const range = { from: item.value.starts, until: end.day };
-  if (!isReasonable(item, range, weekStarts, report)) return undefined;
-  const timeZone = item.value['time-zone'];
-  return {
+  if (!isReasonable(item, range, weekStarts, report)) return frame;
+  if (item.kind === 'broken') return { ...frame, range };
+  const season: Season = {
     title: item.value.title,
     sport: sport.id,
     starts: range.from,
@@ -55,9 +60,16 @@ export function resolveSeason(authored: Authored, report: Report): Season | unde
     ...(sport.directions !== undefined && { directions: sport.directions }),
     span: item.span,
   };
+  return { ...frame, range, season };
 }
 
-function sportOf(item: SeasonItem, report: Report): SportProfile | 'unknown' {
+function getGeneral(): SportProfile {
+  const general = findSport('general');
+  if (general === undefined) throw new Error('the library has no general profile');
+  return general;
+}
+
+function sportOf(item: SeasonItem, report: Report): SportProfile {
   const name = item.value.sport ?? 'general';
   const sport = findSport(name);
   if (sport !== undefined) return sport;
@@ -66,14 +78,17 @@ function sportOf(item: SeasonItem, report: Report): SportProfile | 'unknown' {
     SPORTS.map(({ id }) => id),
   );
   const help = near === undefined ? 'write general for a sport without a profile' : `did you mean "${near}"?`;
-  report(problem('plan/unknown-name', { ...at(item, 'sport'), params: { name, kind: 'a sport' }, help }));
-  return 'unknown';
+  report(problem('plan/unknown-name', { ...at(item, 'sport'), params: { name, kind: 'sport' }, help }));
+  return getGeneral();
 }
 
 const TIME_ZONE = /^(?:UTC|[A-Z][A-Za-z_]+(?:\/[A-Z][A-Za-z0-9_+-]+){1,2})$/;
 
-function isTimeZone(name: string | undefined): boolean {
-  return name === undefined || TIME_ZONE.test(name);
+function timeZoneOf(item: SeasonItem, report: Report): string | undefined {
+  const name = item.value['time-zone'];
+  if (name === undefined || TIME_ZONE.test(name)) return name;
+  report(problem('plan/time-zone', { ...at(item, 'time-zone'), params: { found: name } }));
+  return undefined;
 }
 
 interface End {
@@ -81,13 +96,9 @@ interface End {
   readonly origin: Origin;
 }
 
-function endOf(
-  authored: Authored,
-  item: SeasonItem & { readonly kind: 'whole' },
-  weekStarts: Weekday,
-  report: Report,
-): End | undefined {
+function endOf(authored: Authored, item: SeasonItem, weekStarts: Weekday, report: Report): End | undefined {
   const { starts, ends } = item.value;
+  if (starts === undefined) return undefined;
   if (ends !== undefined) {
     if (ends >= starts) return { day: ends, origin: { kind: 'written', span: at(item, 'ends').span } };
     reportEndBeforeStart({ report }, item, { start: 'starts', end: 'ends' }, { from: starts, until: ends });

@@ -5,8 +5,7 @@
 import type { Authored } from '../language/authored.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
-import { findSport } from '../library/sports.ts';
-import type { Day, Weekday } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import { reportPeakClashes, reportSlotClashes } from './calendar-clashes.ts';
 import { resolvePeople } from './resolve-athletes.ts';
 import {
@@ -23,9 +22,10 @@ import { resolvePlaces } from './resolve-places.ts';
 import { resolveRecord } from './resolve-record.ts';
 import { resolveRuleChanges, resolveWaivers } from './resolve-rules.ts';
 import { resolveSeason } from './resolve-season.ts';
+import type { SeasonFrame } from './resolve-season.ts';
 import { limitedGuesses } from './scope.ts';
 import type { Scope } from './scope.ts';
-import type { DayRange, Plan, Season } from './types.ts';
+import type { DayRange, Plan } from './types.ts';
 
 /**
  * The plan, or undefined where the season itself has a mistake; other items with mistakes are left out of it. Rows of the
@@ -36,25 +36,25 @@ export function resolve(authored: Authored, today?: Day): Staged<Plan | undefine
   const report = (diagnostic: Diagnostic): void => {
     diagnostics.push(diagnostic);
   };
-  const season = resolveSeason(authored, report);
-  const scope = scopeOf(authored, season, report);
+  const frame = resolveSeason(authored, report);
+  const scope = scopeOf(authored, frame, report);
   const items = resolveItems(scope, today);
+  const { season } = frame;
   if (season === undefined) return { value: undefined, diagnostics };
   return { value: { files: authored.files, season, library: scope.library, ...items }, diagnostics };
 }
 
 /** Days that hold every item when the season's own are unknown, so that items are checked for the rest. */
 const ALL_DAYS: DayRange = { from: -1_000_000, until: 3_000_000 };
-const MONDAY: Weekday = 0;
 
-function scopeOf(authored: Authored, season: Season | undefined, report: Scope['report']): Scope {
-  const sport = findSport(season?.sport ?? '');
+function scopeOf(authored: Authored, { range, weekStarts, sport }: SeasonFrame, report: Scope['report']): Scope {
   return {
     authored,
     library: resolveLibrary(authored, report),
-    frame: season === undefined ? ALL_DAYS : { from: season.starts, until: season.ends },
-    weekStarts: season?.weekStarts ?? MONDAY,
-    ...(sport !== undefined && { sport }),
+    frame: range ?? ALL_DAYS,
+    isFramed: range !== undefined,
+    weekStarts,
+    sport,
     report,
     guess: limitedGuesses(),
   };

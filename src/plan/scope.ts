@@ -19,8 +19,10 @@ export interface Scope {
   readonly library: Library;
   /** First to last day of the season; everything there is, when the season itself has mistakes. */
   readonly frame: DayRange;
+  /** Whether those days are the season's. */
+  readonly isFramed: boolean;
   readonly weekStarts: Weekday;
-  readonly sport?: SportProfile;
+  readonly sport: SportProfile;
   readonly report: (diagnostic: Diagnostic) => void;
   /** The known name nearest to one that isn't; asked for the first few only, as each is a search through all. */
   readonly guess: (name: string, known: Iterable<string>) => string | undefined;
@@ -38,7 +40,7 @@ export function limitedGuesses(): Scope['guess'] {
 
 /** Names of one kind of thing. */
 export interface KnownNames {
-  /** `a squad`. */
+  /** `squad`. */
   readonly kind: string;
   readonly has: (name: string) => boolean;
   readonly all: () => Iterable<string>;
@@ -122,10 +124,10 @@ export interface WhoKeys {
 /** Whom an item is for, or undefined when a name isn't known. */
 export function whoOf(scope: Scope, item: Located, { squads, athletes }: WhoKeys): Who | undefined {
   if (squads === undefined && athletes === undefined) return { kind: 'everybody' };
-  const boundSquads = boundNames(scope, namesOf('a squad', scope.authored.squads), squads ?? [], item, 'squads');
+  const boundSquads = boundNames(scope, namesOf('squad', scope.authored.squads), squads ?? [], item, 'squads');
   const boundAthletes = boundNames(
     scope,
-    namesOf('an athlete', scope.authored.athletes),
+    namesOf('athlete', scope.authored.athletes),
     athletes ?? [],
     item,
     'athletes',

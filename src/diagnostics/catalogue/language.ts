@@ -125,7 +125,7 @@ export const languageEntries = {
       'Older readers of YAML take an unquoted yes, no, on, off, true, false or null for a switch or for nothing, and others for a word. In quotes everybody reads the same word.',
     bad: 'name: no',
     good: 'name: "No"',
-    message: ({ found }: { found: string }) => `${found} without quotes is not a word to every reader of this file`,
+    message: ({ found }: { found: string }) => `"${found}" without quotes is not a word to every reader of this file`,
     help: () => 'put it in quotes if that is the word, or write what is meant',
   },
   'language/too-long': {
@@ -180,8 +180,8 @@ export const languageEntries = {
     explanation: 'Kilos or pounds, centimetres or inches: a plan may use either, so a number says which.',
     bad: 'mass: 68',
     good: 'mass: 68 kg',
-    message: ({ found, units }: { found: string; what: string; units: string; example: string }) =>
-      `${found} has no unit: ${units}`,
+    message: ({ found, what }: { found: string; what: string; units: string; example: string }) =>
+      `${found} has no unit, and ${what} needs one`,
     help: ({ units, example }: { units: string; example: string }) =>
       `the units that fit are ${units}, as in ${example}`,
   },

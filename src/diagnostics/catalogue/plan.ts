@@ -95,7 +95,7 @@ export const planEntries = {
       'Squads, athletes, places, exercises, rules and programmes are named by their ids: those the plan defines, or those of the library (`footfall library`).',
     bad: 'athletes: { mira: { squad: seniros } }',
     good: 'athletes: { mira: { squad: seniors } }',
-    message: ({ name, kind }: { name: string; kind: string }) => `"${name}" is not ${kind} this plan knows`,
+    message: ({ name, kind }: { name: string; kind: string }) => `no ${kind} is called "${name}"`,
   },
   'plan/for-nobody': {
     severity: 'error',
