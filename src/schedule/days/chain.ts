@@ -35,7 +35,7 @@ export interface ChainCosts {
 export interface Entry {
   /** Days of the last week that had any. */
   readonly pattern: DaySet;
-  /** Days from the last session to the first day of this week. */
+  /** Days from the last session to the first day of this week; as many as the widest spacing stand for more. */
   readonly ago: number;
 }
 
@@ -62,10 +62,13 @@ export function linkWeeks(weeks: readonly UseOfWeek[], costs: ChainCosts): Chain
   return chain;
 }
 
+/** Days ago are told apart up to the widest spacing, and at least so far that the eve of a week is not taken for more. */
+const DAY_BEFORE_EVE = 2;
+
 type Sets = (week: UseOfWeek, costs: ChainCosts) => readonly DaySet[];
 
 function findChain(weeks: readonly UseOfWeek[], costs: ChainCosts, setsOf: Sets): Chain | undefined {
-  const farthest = weeks.reduce((most, week) => Math.max(most, week.apart), 0);
+  const farthest = weeks.reduce((most, week) => Math.max(most, week.apart), DAY_BEFORE_EVE);
   const links: Link[] = [];
   let entries: readonly Entry[] = [{ pattern: NO_DAYS, ago: farthest }];
   let before: UseOfWeek | undefined;
