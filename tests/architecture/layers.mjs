@@ -125,6 +125,36 @@ export const OWNED_PACKAGES = [
     owners: ['render/', 'host/'],
     instead: 'Count days as src/plan does; time zones matter to calendars and the clock only.',
   },
+  {
+    name: 'd3-scale',
+    owners: ['render/html/'],
+    instead: 'A chart is drawn in src/render/html from numbers that src/report already holds.',
+  },
+  {
+    name: 'd3-shape',
+    owners: ['render/html/'],
+    instead: 'A chart is drawn in src/render/html from numbers that src/report already holds.',
+  },
+  {
+    name: 'preact',
+    owners: ['render/html/'],
+    instead: 'Pages are made in src/render/html; give src/report what they should say.',
+  },
+  {
+    name: 'preact-render-to-string',
+    owners: ['render/html/'],
+    instead: 'Pages are made in src/render/html; give src/report what they should say.',
+  },
+  {
+    name: 'ical-generator',
+    owners: ['render/ical/'],
+    instead: 'Give src/report the events and let src/render/ical write the calendar.',
+  },
+  {
+    name: 'timezones-ical-library',
+    owners: ['render/ical/'],
+    instead: 'Give src/report the events and let src/render/ical write the calendar.',
+  },
   { name: 'commander', owners: ['cli/'], instead: 'Read options in src/cli and pass what they mean.' },
   { name: 'execa', owners: ['diff/', 'host/'], instead: 'Ask src/host to run a program, and pass in what it said.' },
   { name: 'tinyglobby', owners: ['host/'], instead: 'Ask src/host which files a pattern matches.' },
