@@ -9,8 +9,8 @@ export const FAMILIES = {
   least: 3,
   usual: 4,
   most: 5,
-  /** Contacts of a session for each of its families, at least. */
-  contactsEach: 10,
+  /** Families of one athlete's session, at least, where any fit. */
+  leastInSession: 2,
   /** Families that change from the phase before, at most. */
   change: 2,
 } as const;
@@ -60,10 +60,10 @@ export const FAMILY_COST = {
   /** A family that isn't usual in the phase. */
   unusual: 15,
   /** A family that the phase before didn't have, and one over the number that may change. */
-  change: 10,
+  change: 8,
   changeTooMany: 1000,
   /** A family more or fewer than usual. */
-  count: 6,
+  count: 10,
   /** A member in a hundred whom no rung of a family fits, and the members in a hundred it must fit. */
   memberLeftOut: 1,
   leastMembers: 50,

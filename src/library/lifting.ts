@@ -251,6 +251,8 @@ export const LIFTING = {
   /** Sets and reps of a main lift that nothing but the body loads, at most and at least. */
   bodySets: 3,
   bodyReps: 10,
+  /** Lifts that may have this many reps are light by nature, and get the reps above as assistance too. */
+  manyReps: 15,
   /** Loaded jumps: contacts a session must have before it gives some to them. */
   loadedJumpFromContacts: 50,
   /** … and the most of the session that they take, in per cent. */

@@ -30,7 +30,8 @@ export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim)
   const likely = likeliest(options, aim);
   let best: readonly FamilyOption[] = likely.slice(0, FAMILIES.least);
   let bestCost = Number.POSITIVE_INFINITY;
-  const visit = (from: number, set: readonly FamilyOption[]): void => {
+  const visit = (from: number, set: readonly FamilyOption[], soFar: number): void => {
+    if (soFar >= bestCost) return;
     if (set.length >= FAMILIES.least) {
       const cost = costOf(set, aim, bestCost);
       if (cost < bestCost) {
@@ -39,25 +40,30 @@ export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim)
       }
     }
     if (set.length === FAMILIES.most) return;
-    likely.slice(from).forEach((option, offset) => visit(from + offset + 1, [...set, option]));
+    for (let index = from; index < likely.length; index += 1) {
+      const option = likely[index];
+      if (option !== undefined) visit(index + 1, [...set, option], soFar + ownCost(option, aim));
+    }
   };
-  visit(0, []);
+  visit(0, [], 0);
   return options.filter((option) => best.includes(option)).map((option) => option.family);
 }
 
-/** The cheapest few of each kind: families of one direction and cycle stand in for each other. */
+/** What a family costs whatever stands beside it. */
+const ownCost = (option: FamilyOption, aim: FamilyAim): number =>
+  option.cost + (isChange(option, aim) ? FAMILY_COST.change : 0);
+
+/** The cheapest few of each kind, cheapest first: families of one direction and cycle stand in for each other. */
 function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly FamilyOption[] {
-  const ownCost = (option: FamilyOption): number => option.cost + (isChange(option, aim) ? FAMILY_COST.change : 0);
-  const kinds = new Map<string, FamilyOption[]>();
-  for (const option of options) {
-    const kind = `${option.direction.vertical}/${option.direction.horizontal}/${option.fast}/${option.onlyHigh}`;
-    kinds.set(kind, [...(kinds.get(kind) ?? []), option]);
-  }
-  const kept = [...kinds.values()].flatMap((kind) =>
-    kind.toSorted((a, b) => ownCost(a) - ownCost(b)).slice(0, FAMILY_COST.ofOneKind),
-  );
-  const cheapest = kept.toSorted((a, b) => ownCost(a) - ownCost(b)).slice(0, FAMILY_COST.lookedAt);
-  return options.filter((option) => cheapest.includes(option));
+  const cheapestFirst = options.toSorted((a, b) => ownCost(a, aim) - ownCost(b, aim));
+  const kinds = new Map<string, number>();
+  const kept = cheapestFirst.filter(({ direction, fast, onlyHigh }) => {
+    const kind = `${direction.vertical}/${direction.horizontal}/${fast}/${onlyHigh}`;
+    const count = (kinds.get(kind) ?? 0) + 1;
+    kinds.set(kind, count);
+    return count <= FAMILY_COST.ofOneKind;
+  });
+  return kept.slice(0, FAMILY_COST.lookedAt);
 }
 
 const isChange = (option: FamilyOption, aim: FamilyAim): boolean =>

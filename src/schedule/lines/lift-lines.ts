@@ -47,14 +47,18 @@ export interface LiftSession {
   readonly lifts: ReadonlyMap<string, Lift>;
   /** Most contacts that loaded jumps may take of the session; 0 for none. */
   readonly mostLoadedContacts: number;
+  /** Lifts the coach has put into the session already; their patterns need no other assistance. */
+  readonly there: ReadonlySet<string>;
 }
 
 /** Drafts in the order of the places. A place that nothing fills stays empty. */
 export function liftDrafts(places: readonly PatternPlace[], session: LiftSession): readonly Draft[] {
   const drafts: Draft[] = [];
-  const used = new Set<string>();
+  const used = new Set<string>(session.there);
+  const covered = new Set([...session.there].map((id) => session.lifts.get(id)?.pattern));
   for (const place of places) {
     if (place.pattern === 'loaded-jump' && session.mostLoadedContacts === 0) continue;
+    if (place.part !== 'main' && covered.has(place.pattern)) continue;
     const draft = fillPlace(place, session, used);
     if (draft === undefined) continue;
     used.add(draft.line.exercise);

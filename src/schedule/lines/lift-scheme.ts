@@ -39,7 +39,7 @@ const clamp = (lift: Clamped, reps: number): number => Math.max(lift.reps.from, 
 const PERCENT = 100;
 
 export function easySets(sets: number, day: LiftDay): number {
-  return day.easy ? Math.max(1, Math.floor((sets * LIFTING.easySets) / PERCENT)) : sets;
+  return day.easy ? Math.max(1, Math.round((sets * LIFTING.easySets) / PERCENT)) : sets;
 }
 
 /** The phase's row for the loading week of a main lift, a loaded jump or a fast pull; undefined where it has none. */
@@ -119,8 +119,11 @@ export function assistancePrescription(lift: Lift, step: ReserveStep, day: LiftD
   const sets = easySets(step.sets, day);
   if (lift.held === true) return { sets, reps: holdSeconds(lift, standing) };
   const reserve = step.reserve + (standing.youngLifter ? LIFTING.youthReserve : 0);
-  return { sets, reps: clamp(lift, step.reps), reserve };
+  return { sets, reps: clamp(lift, Math.max(step.reps, lightReps(lift))), reserve };
 }
+
+/** Lifts made for many reps get more of them than the phase's heavier assistance. */
+const lightReps = (lift: Clamped): number => (lift.reps.to >= LIFTING.manyReps ? LIFTING.bodyReps : 0);
 
 /** The share of a known maximum that stands for reps with so many in reserve. */
 export function sharePrescription(lift: Lift, plain: Prescription, day: LiftDay, standing: Standing): Prescription {

@@ -4,7 +4,7 @@
 
 import type { Reason } from '../../build/types.ts';
 import { isDrop, isStatic } from '../../library/drill-facts.ts';
-import { ALLOTTING } from '../../library/families.ts';
+import { ALLOTTING, FAMILIES } from '../../library/families.ts';
 import type { DirectionShares, Drill } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { leastContacts } from './choices.ts';
@@ -50,7 +50,10 @@ export interface Choosing {
   readonly novelLeft: number;
 }
 
-/** One drill for each family; a family that no rung of fits gives way to one of the athlete's own. */
+/**
+ * One drill for each family; a family that no rung of fits gives way to one of the athlete's own. One that only this
+ * session or a novice's first weeks keep out is left out, unless too few are left.
+ */
 export function pickDrills(
   families: readonly string[],
   ladder: Ladder,
@@ -59,12 +62,16 @@ export function pickDrills(
 ): readonly Pick[] {
   const state: State = { ladder, gates, choosing, picks: [], novelLeft: choosing.novelLeft };
   const missing: string[] = [];
+  const skipped: string[] = [];
   for (const family of inOrderOfNeed(families, state)) {
     const found = pickRung(family, state);
     if (found !== undefined) take(state, { ...found, own: false, family });
     else if (heldByAthlete(family, state)) missing.push(family);
+    else skipped.push(family);
   }
   for (const family of missing) replaceFamily(family, families, state);
+  for (const family of skipped)
+    if (state.picks.length < FAMILIES.leastInSession) replaceFamily(family, families, state);
   return state.picks.toSorted((a, b) => place(families, a) - place(families, b));
 }
 
@@ -195,7 +202,8 @@ function heldByAthlete(family: string, state: State): boolean {
     (rung) =>
       rung.refusal !== undefined ||
       state.choosing.leftOut(rung.drill) !== undefined ||
-      (noFast !== undefined && rung.drill.cycle === 'fast') ||
+      novelRefusal(rung.drill, state) !== undefined ||
+      (noFast === 'pain-hold' && rung.drill.cycle === 'fast') ||
       (noHigh !== undefined && rung.drill.tier === 'high'),
   );
 }

@@ -114,7 +114,7 @@ function sessionGates(week: TrainingWeek, session: ScheduledSession, ladder: Lad
   const { rules, contacts, row, kind } = week;
   const { level, values } = ladder.standing;
   const pain = contacts.bounds.some((bound) => bound.by === 'pain-hold');
-  const firstReturn = kind.kind === 'return' && (kind.step ?? 1) === 1;
+  const firstReturn = kind.kind === 'return' && kind.step === 1;
   const total = contacts.contacts;
   const left = (percent: number, used: number): number => inSteps((total * percent) / PERCENT - used);
   const highMost = Math.min(row.highShareMost ?? 0, rules.highMost ?? PERCENT);
@@ -133,9 +133,10 @@ function sessionGates(week: TrainingWeek, session: ScheduledSession, ladder: Lad
 
 const inSteps = (contacts: number): number => Math.max(0, Math.floor(contacts / VOLUME.step) * VOLUME.step);
 
-/** No drill is new in a taper, a primer or the first weeks back: they are for what is known. */
+/** No drill is new in a taper, a primer or on the ladder back from time away: they are for what is known. */
 function newDrillsLeft(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): number {
-  if (session.primer || week.kind.kind === 'taper' || week.kind.kind === 'return') return 0;
+  const { kind, step } = week.kind;
+  if (session.primer || kind === 'taper' || (kind === 'return' && step !== undefined)) return 0;
   return Math.max(0, week.rules.newDrills - trainee.known.newThisWeek());
 }
 

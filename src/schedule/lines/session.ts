@@ -80,7 +80,7 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const pins = pinsOn(allPins, session.day);
   const written = writtenContext(trainee, week, session);
   const added = addedLines({ trainee, week, session, ladder, pins, written });
-  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, session.contacts - added.contacts) : [];
+  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, added) : [];
   const loaded = lifting.reduce((sum, draft) => sum + draft.line.contacts, 0);
   let next = loaded === 0 ? tally : addLoadedJump(tally, loaded);
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
@@ -119,7 +119,7 @@ function liftingOf(
   { session, liftIndex, liftSessions }: SessionPlace,
   ladder: Ladder,
   pins: DayPins,
-  contacts: number,
+  added: AddedLines,
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];
@@ -130,7 +130,7 @@ function liftingOf(
     scheme,
     loadingWeek: week.loadingWeek,
     easy: kind === 'deload' || kind === 'taper' || (kind === 'return' && (step ?? 1) === 1),
-    heavyAllowed: session.heavyAllowed,
+    heavyAllowed: session.heavyAllowed && ladder.standing.stage === undefined,
     heavyFrom: week.rules.heavyFrom,
     leastReserve: week.rules.leastReserve,
   };
@@ -147,7 +147,8 @@ function liftingOf(
     people: trainee.people,
     choice: trainee.groups.lifts,
     lifts: trainee.plan.library.lifts,
-    mostLoadedContacts: mostLoaded(week, session, contacts),
+    mostLoadedContacts: mostLoaded(week, session, session.contacts - added.contacts),
+    there: new Set(added.drafts.map((draft) => draft.line.exercise)),
   });
 }
 
