@@ -1,0 +1,62 @@
+// What an output folder holds, against the list that footfall left in it. A folder is replaced only while everything in
+// it was written by footfall and is as it was written, so that nobody's notes or changed tables are lost. The list has
+// the form of `sha256sum`, which can check a folder too.
+
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Dirent } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+
+export const LIST_NAME = '.footfall';
+
+/** What file managers leave behind without being asked. */
+const LEFT_BY_SYSTEMS: ReadonlySet<string> = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
+const LIST_LINE = /^([\da-f]{64}) {2}(.+)$/u;
+
+/** A line of the list: the digest of a file and its path below the folder, with forward slashes. */
+export const listLine = (digest: string, path: string): string => `${digest}  ${path}\n`;
+
+export interface Foreign {
+  /** Below the folder. */
+  readonly path: string;
+  /** Written by footfall, and not as it is now. */
+  readonly changed: boolean;
+}
+
+/** The first file in the folder that footfall didn't write, or wrote otherwise; undefined when all of it is its own. */
+export function findForeign(folder: string): Foreign | undefined {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true }).filter(
+    (entry) => !entry.isDirectory() && !LEFT_BY_SYSTEMS.has(entry.name),
+  );
+  if (entries.length === 0) return undefined;
+  const written = readList(folder);
+  const paths = entries.map((entry) => ({ entry, path: pathBelow(folder, entry) })).toSorted(byPath);
+  for (const { entry, path } of paths) {
+    if (path === LIST_NAME && written !== undefined) continue;
+    const digest = written?.get(path);
+    if (digest === undefined || !entry.isFile()) return { path, changed: false };
+    if (digestOf(join(folder, path)) !== digest) return { path, changed: true };
+  }
+  return undefined;
+}
+
+const byPath = (a: { readonly path: string }, b: { readonly path: string }): number => (a.path < b.path ? -1 : 1);
+
+const pathBelow = (folder: string, entry: Dirent): string =>
+  relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, '/');
+
+/** Digests by path; undefined when the folder has no list, or something else by its name. */
+function readList(folder: string): ReadonlyMap<string, string> | undefined {
+  let text: string;
+  try {
+    text = readFileSync(join(folder, LIST_NAME), 'utf8');
+  } catch {
+    return undefined;
+  }
+  const lines = text.split('\n').filter((line) => line !== '');
+  const pairs = lines.map((line) => LIST_LINE.exec(line));
+  if (pairs.includes(null)) return undefined;
+  return new Map(pairs.map((pair) => [pair?.[2] ?? '', pair?.[1] ?? '']));
+}
+
+const digestOf = (path: string): string => createHash('sha256').update(readFileSync(path)).digest('hex');

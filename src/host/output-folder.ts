@@ -1,0 +1,172 @@
+// Writes a folder whole or not at all: files go to a hidden folder beside it, which takes its place when everything is
+// written. A build that fails, is killed or finds the disk full leaves the last one as it was; what it leaves behind is
+// cleared away by the next. Throws OutputFailed, in words for the person at the command line.
+
+import { createHash } from 'node:crypto';
+import type { Hash } from 'node:crypto';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, readFileSync, realpathSync, rmSync } from 'node:fs';
+import { statSync, writeSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import { findForeign, LIST_NAME, listLine } from './folder-contents.ts';
+import type { Foreign } from './folder-contents.ts';
+import { OutputFailed } from './output.ts';
+import { putInPlace } from './swap-folders.ts';
+import { clearLeftovers, nameBeside } from './unfinished-folders.ts';
+
+export interface OutputFolder {
+  /** What a file of the last build held; undefined when there was none. `path` as in `append`. */
+  readonly readLast: (path: string) => string | undefined;
+  /** Adds to the end of a file. `path` is below the folder, with forward slashes; folders on it are made. */
+  readonly append: (path: string, text: string) => void;
+}
+
+/** Text is kept back until so many characters are there. */
+const MOST_PENDING = 4 * 1024 * 1024;
+
+/**
+ * Has `fill` write the folder anew and puts it in place with a list of what was written; when anything throws, all stays
+ * as it was. Throws OutputFailed when the folder can't be written, or holds what footfall didn't write.
+ */
+export async function writeOutputFolder(path: string, fill: (folder: OutputFolder) => Promise<void>): Promise<void> {
+  const { target, fresh, mode } = inWords(path, () => openFolder(path));
+  try {
+    const folder = createFolder(path, target, fresh);
+    await fill(folder);
+    inWords(path, () => {
+      folder.finish();
+      if (mode !== undefined) chmodSync(fresh, mode);
+      refuseForeign(path, target);
+      putInPlace(fresh, target);
+    });
+  } finally {
+    rmSync(fresh, { recursive: true, force: true });
+  }
+}
+
+interface Opened {
+  /** Where the folder really is. */
+  readonly target: string;
+  /** The hidden one that will take its place. */
+  readonly fresh: string;
+  /** Permissions of the folder that is there. */
+  readonly mode?: number;
+}
+
+function openFolder(path: string): Opened {
+  const target = finalPath(path);
+  clearLeftovers(target);
+  refuseForeign(path, target);
+  const fresh = nameBeside(target);
+  mkdirSync(fresh);
+  const there = statSync(target, { throwIfNoEntry: false });
+  return { target, fresh, ...(there !== undefined && { mode: there.mode }) };
+}
+
+/** A link is followed, folders above are made. */
+function finalPath(path: string): string {
+  const absolute = resolve(path);
+  if (existsSync(absolute)) return realpathSync(absolute);
+  mkdirSync(dirname(absolute), { recursive: true });
+  return join(realpathSync(dirname(absolute)), basename(absolute));
+}
+
+function refuseForeign(path: string, target: string): void {
+  const there = statSync(target, { throwIfNoEntry: false });
+  if (there === undefined) return;
+  if (!there.isDirectory()) throw new OutputFailed(`${path} is not a folder`);
+  const foreign = lookedAtWhole(target, there.ino);
+  if (foreign === undefined) return;
+  const what = foreign.changed ? 'which was changed since footfall wrote it' : "which footfall didn't write";
+  const why = 'and a build replaces the whole folder; move it away or name another folder';
+  throw new OutputFailed(`${path} holds ${foreign.path}, ${what}, ${why}`);
+}
+
+/** Another build may put its own folder there meanwhile: then what was found was of neither, and is looked for again. */
+function lookedAtWhole(target: string, before: number): Foreign | undefined {
+  const numberNow = (): number => statSync(target, { throwIfNoEntry: false })?.ino ?? before;
+  try {
+    const foreign = findForeign(target);
+    if (numberNow() === before) return foreign;
+  } catch (error) {
+    if (numberNow() === before) throw error;
+  }
+  return lookedAtWhole(target, numberNow());
+}
+
+interface Pending {
+  readonly hash: Hash;
+  text: string;
+}
+
+function createFolder(path: string, target: string, fresh: string): OutputFolder & { readonly finish: () => void } {
+  const files = new Map<string, Pending>();
+  let pendingCharacters = 0;
+  const flush = (): void => {
+    for (const [name, pending] of files) {
+      if (pending.text === '') continue;
+      mkdirSync(dirname(join(fresh, name)), { recursive: true });
+      appendTo(join(fresh, name), pending.text);
+      pending.hash.update(pending.text, 'utf8');
+      pending.text = '';
+    }
+    pendingCharacters = 0;
+  };
+  const append = (name: string, text: string): void => {
+    const pending = files.get(name) ?? { hash: createHash('sha256'), text: '' };
+    files.set(name, pending);
+    pending.text += text;
+    pendingCharacters += text.length;
+    if (pendingCharacters >= MOST_PENDING) inWords(path, flush);
+  };
+  const finish = (): void => {
+    flush();
+    const names = [...files.keys()].toSorted();
+    const list = names.map((name) => listLine(files.get(name)?.hash.digest('hex') ?? '', name));
+    appendTo(join(fresh, LIST_NAME), list.join(''));
+  };
+  return { readLast: (name) => findText(join(target, name)), append, finish };
+}
+
+function findText(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+function appendTo(path: string, text: string): void {
+  const file = openSync(path, 'a');
+  try {
+    const bytes = Buffer.from(text, 'utf8');
+    for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
+  } finally {
+    closeSync(file);
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'permission denied',
+  EPERM: 'permission denied',
+  EROFS: 'the disk is read-only',
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk quota is used up',
+  EFBIG: 'a file is larger than the system allows',
+  EEXIST: 'a part of the path is not a folder',
+  ENOTDIR: 'a part of the path is not a folder',
+  EBUSY: 'another program holds it',
+  ENAMETOOLONG: 'the path is too long',
+  EIO: 'the disk reports an error',
+};
+
+/** What the system refuses, told in words. */
+function inWords<T>(path: string, act: () => T): T {
+  try {
+    return act();
+  } catch (error) {
+    if (error instanceof OutputFailed) throw error;
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (typeof code !== 'string') throw error;
+    throw new OutputFailed(`${path}: ${REASONS[code] ?? `the system refuses it (${code})`}`, { cause: error });
+  }
+}
