@@ -4,10 +4,12 @@ import { fileSystem } from '../host/files.ts';
 import { standardError, standardOutput } from '../host/output.ts';
 import { programArguments, setExitStatus } from '../host/program.ts';
 import { errorTerminal, outputTerminal } from '../host/terminal.ts';
+import { today } from '../host/time.ts';
 import { run } from './run.ts';
 
 setExitStatus(
   await run(programArguments(), {
+    today: today(),
     files: fileSystem,
     out: standardOutput(),
     err: standardError(),

@@ -4,8 +4,10 @@
 import type { Build } from '../build/types.ts';
 import { compile } from '../compile.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
-import type { Diagnostic } from '../diagnostics/types.ts';
+import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readPlan } from '../read/read-plan.ts';
+import type { Documents } from '../read/types.ts';
+import type { Day } from '../util/days.ts';
 import { PLAN_HAS_ERRORS, WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
 import type { Session } from './session.ts';
@@ -21,13 +23,18 @@ export interface Compiled {
 }
 
 /** Reads and compiles the plan at a path. */
-export function compileAt(path: string, session: Pick<Session, 'files'>): Compiled {
+export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>): Compiled {
   const documents = readPlan(path, session.files);
-  const compiled = compile(documents.value);
+  const compiled = compileDocuments(documents.value, session.today);
   const diagnostics = [...documents.diagnostics, ...compiled.diagnostics];
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
   return { plan, diagnostics, ...(build !== undefined && { build }) };
+}
+
+/** Without an entry file there is nothing to compile, and the reading has said why. */
+function compileDocuments(documents: Documents, today: Day): Staged<Build | undefined> {
+  return documents.documents.length === 0 ? { value: undefined, diagnostics: [] } : compile(documents, { today });
 }
 
 export type Opened = ({ readonly ok: true } & Required<Compiled>) | { readonly ok: false; readonly status: ExitStatus };

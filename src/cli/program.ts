@@ -45,9 +45,9 @@ type Add = (program: Command, session: Session, done: (status: ExitStatus) => vo
 const formats = (...choices: readonly string[]): Option =>
   new Option('--format <format>', 'what to print').choices(choices).default('text');
 
-const strict = (): Option => new Option('--strict', 'count warnings as errors in the exit status').default(false);
+const strict = (): Option => new Option('--strict', 'count warnings as errors in the exit status');
 
-const quiet = (what: string): Option => new Option('--quiet', what).default(false);
+const quiet = (what: string): Option => new Option('--quiet', what);
 
 const addBuild: Add = (program, session, done) => {
   program
@@ -56,14 +56,14 @@ const addBuild: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(new Option('--table <name>', 'one table').choices(TABLE_NAMES))
     .addOption(formats('text', 'csv', 'json'))
-    .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames, [])
-    .option('--squad <id>', 'only this squad; likewise', parseNames, [])
+    .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
+    .option('--squad <id>', 'only this squad; likewise', parseNames)
     .option('--from <date>', 'from this day on', parseDate)
     .option('--to <date>', 'up to this day', parseDate)
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addHelpText('after', buildHelp)
-    .action(async (plan: string, { to, athlete, squad, ...options }: BuildOptions) => {
+    .action(async (plan: string, { to, athlete = [], squad = [], ...options }: BuildOptions) => {
       const { build } = await import('./commands/build.ts');
       const request: BuildRequest = {
         ...options,
@@ -77,8 +77,8 @@ const addBuild: Add = (program, session, done) => {
 };
 
 interface BuildOptions extends Options<BuildRequest, 'plan' | 'athletes' | 'squads' | 'until'> {
-  readonly athlete: readonly string[];
-  readonly squad: readonly string[];
+  readonly athlete?: readonly string[];
+  readonly squad?: readonly string[];
   readonly to?: number;
 }
 
@@ -133,7 +133,7 @@ const addLibrary: Add = (program, session, done) => {
       new Option('--direction <way>', 'only drills that go this way').choices(['vertical', 'horizontal', 'lateral']),
     )
     .option('--family <family>', 'only drills of this family')
-    .option('--kit <kit>', 'only what needs no other kit than this; more with commas, `none` for none', parseNames, [])
+    .option('--kit <kit>', 'only what needs no other kit than this; more with commas, `none` for none', parseNames)
     .option('--athlete <id>', 'who may do it, who not and why: this athlete (with --plan)')
     .option('--on <date>', 'on this day; otherwise the first of the season', parseDate)
     .addOption(formats('text', 'csv', 'json'))

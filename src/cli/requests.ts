@@ -16,15 +16,15 @@ export interface BuildRequest extends SelectionRequest {
   readonly plan: string;
   readonly table?: TableName;
   readonly format: 'text' | 'csv' | 'json';
-  readonly strict: boolean;
-  readonly quiet: boolean;
+  readonly strict?: boolean;
+  readonly quiet?: boolean;
 }
 
 export interface CheckRequest {
   readonly plan: string;
   readonly format: 'text' | 'json' | 'sarif';
-  readonly strict: boolean;
-  readonly quiet: boolean;
+  readonly strict?: boolean;
+  readonly quiet?: boolean;
   /** A code to explain instead. */
   readonly explain?: string;
 }
@@ -42,7 +42,7 @@ export interface LibraryRequest {
   readonly tier?: Tier;
   readonly direction?: Direction;
   readonly family?: string;
-  readonly kit: readonly string[];
+  readonly kit?: readonly string[];
   readonly athlete?: string;
   readonly on?: Day;
   readonly format: 'text' | 'csv' | 'json';

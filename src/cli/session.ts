@@ -4,10 +4,13 @@
 import type { Output } from '../host/output.ts';
 import type { Terminal } from '../host/terminal.ts';
 import type { FileHost } from '../read/file-host.ts';
+import type { Day } from '../util/days.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 
 export interface Session {
+  /** The latest day that it is today anywhere. */
+  readonly today: Day;
   readonly files: FileHost;
   /** Results. */
   readonly out: Output;

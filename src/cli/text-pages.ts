@@ -72,8 +72,12 @@ function* seasonPage(build: Build, selection: Selection, canvas: Canvas): Iterab
 
 function* singlePage(build: Build, selection: Selection, canvas: Canvas): Iterable<string> {
   for (const built of build.athletes) {
-    yield* renderAthlete(reportAthlete(build.plan, built, selection), canvas);
-    if (isShort(selection)) yield* ['', ...sheetPages([built], build, selection, canvas)];
+    const page = reportAthlete(build.plan, built, selection);
+    if (isShort(selection)) {
+      yield* [...renderWeeks(page, canvas), '', ...sheetPages([built], build, selection, canvas)];
+    } else {
+      yield* renderAthlete(page, canvas);
+    }
   }
 }
 

@@ -2,7 +2,9 @@
 // the counting are one walk, and a big squad is never in memory.
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
+import { planFindings } from '../compile.ts';
 import type { Diagnostic, Severity } from '../diagnostics/types.ts';
+import type { Waiver } from '../plan/types.ts';
 import { selectsAthlete } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
 
@@ -10,42 +12,64 @@ import type { Selection } from '../report/selection.ts';
 const MOST_KEPT = 2_000;
 
 export interface Findings {
-  /** Those of the plan as a whole. */
-  readonly ofPlan: readonly Diagnostic[];
   readonly add: (diagnostics: Iterable<Diagnostic>) => void;
   readonly count: (severity: Severity) => number;
   /** The first of them, in the order they came. */
   readonly kept: (severity: Severity) => readonly Diagnostic[];
 }
 
-/** Findings to add to, beginning with those of the plan as a whole. */
-export function createFindings(ofPlan: readonly Diagnostic[]): Findings {
+export function createFindings(): Findings {
   const counts: Record<Severity, number> = { error: 0, warning: 0, notice: 0 };
   const kept: Record<Severity, Diagnostic[]> = { error: [], warning: [], notice: [] };
-  const add = (diagnostics: Iterable<Diagnostic>): void => {
-    for (const diagnostic of diagnostics) {
-      counts[diagnostic.severity] += 1;
-      if (kept[diagnostic.severity].length < MOST_KEPT) kept[diagnostic.severity].push(diagnostic);
-    }
-  };
-  add(ofPlan);
   return {
-    ofPlan,
-    add,
+    add: (diagnostics) => {
+      for (const diagnostic of diagnostics) {
+        counts[diagnostic.severity] += 1;
+        if (kept[diagnostic.severity].length < MOST_KEPT) kept[diagnostic.severity].push(diagnostic);
+      }
+    },
     count: (severity) => counts[severity],
     kept: (severity) => kept[severity],
   };
 }
 
-/** The athletes who are asked for; what is found about them is added to the findings as they pass. */
-export function* walk(
-  { athletes }: Pick<Build, 'athletes'>,
-  selection: Selection,
-  findings: Findings,
-): Iterable<BuiltAthlete> {
-  for (const built of athletes) {
-    if (!selectsAthlete(selection, built.athlete)) continue;
-    findings.add(built.diagnostics);
-    yield built;
+export interface Walk {
+  /** The build with only the athletes who are asked for. */
+  readonly build: Build;
+  /** Walks everybody for what is found alone. */
+  readonly toEnd: () => void;
+  /**
+   * What is found once for the plan, to be asked for when the athletes have been walked: waivers that freed nothing.
+   * Nothing when only some were walked, as a waiver may have been for the others.
+   */
+  readonly planFindings: () => readonly Diagnostic[];
+}
+
+/** A build to be walked once; what is found about an athlete is told as the athlete passes. */
+export function walk(build: Build, selection: Selection, tell: (diagnostics: readonly Diagnostic[]) => void): Walk {
+  const freed = new Set<Waiver>();
+  function* passing(): Generator<BuiltAthlete> {
+    for (const built of build.athletes) {
+      if (!selectsAthlete(selection, built.athlete)) continue;
+      for (const waiver of built.freed) freed.add(waiver);
+      tell(built.diagnostics);
+      yield built;
+    }
   }
+  return {
+    build: {
+      plan: build.plan,
+      weeks: build.weeks,
+      get mark() {
+        return build.mark;
+      },
+      athletes: { [Symbol.iterator]: passing },
+    },
+    toEnd: () => {
+      const athletes = passing();
+      let step = athletes.next();
+      while (step.done !== true) step = athletes.next();
+    },
+    planFindings: () => (selection.who.kind === 'everybody' ? planFindings(build.plan, [{ freed }]) : []),
+  };
 }

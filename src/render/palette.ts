@@ -24,12 +24,12 @@ export interface Palette {
 export function createPalette(depth: ColourDepth): Palette {
   const chalk = new Chalk({ level: depth });
   return {
-    error: chalk.red.bold,
-    warning: chalk.yellow.bold,
-    notice: chalk.cyan.bold,
-    strong: chalk.bold,
-    quiet: chalk.dim,
-    accent: chalk.cyan,
-    easy: chalk.green,
+    error: (text) => chalk.red.bold(text),
+    warning: (text) => chalk.yellow.bold(text),
+    notice: (text) => chalk.cyan.bold(text),
+    strong: (text) => chalk.bold(text),
+    quiet: (text) => chalk.dim(text),
+    accent: (text) => chalk.cyan(text),
+    easy: (text) => chalk.green(text),
   };
 }

@@ -42,7 +42,7 @@ export interface SessionEntry {
   readonly contacts: number;
   /** Names of the jumps, in order, each once. */
   readonly jumps: readonly string[];
-  /** Names of the lifts and trunk work, in order, each once. */
+  /** Names of the lifts, in order, each once; trunk work is left out. */
   readonly lifts: readonly string[];
 }
 
@@ -118,7 +118,7 @@ function sessionEntry(plan: Plan, { week }: BuiltWeek, session: BuiltSession): S
     minutes: session.minutes,
     contacts: session.contacts,
     jumps: namesOf(plan, session, 'jumps'),
-    lifts: [...namesOf(plan, session, 'lifts'), ...namesOf(plan, session, 'trunk')],
+    lifts: namesOf(plan, session, 'lifts'),
   };
 }
 

@@ -18,6 +18,7 @@ import type { Selection } from './selection.ts';
 /** From this many athletes on, a row is a group and not a person. */
 const MOST_PEOPLE = 40;
 
+export type { PhaseId } from '../library/types.ts';
 export type { EventRow, PeakEvent } from './glance-events.ts';
 
 export interface GlanceWeek {
@@ -164,7 +165,7 @@ function groupOf(
   big: boolean,
 ): GlanceGroup {
   return {
-    title: squad ?? 'no squad',
+    title: squad ?? 'athletes',
     phases: phaseRuns(
       weeks.flatMap(({ week }, index) => (phases[index] === undefined ? [] : { week, phase: phases[index] })),
     ),

@@ -11,32 +11,39 @@ import type { Places } from './places.ts';
 import { columns, rowOf } from './table.ts';
 import type { Cells, Column, Table } from './table.ts';
 
-const UNIT_WORDS: Readonly<Record<Unit, string>> = {
-  percent: ' %',
-  contacts: '',
-  jumps: '',
-  days: ' days',
-  weeks: ' weeks',
-  sessions: '',
-  cm: ' cm',
-  kg: ' kg',
-  seconds: ' s',
-  years: ' years',
-  times: ' times',
-  points: ' points',
-  drops: '',
-  drills: '',
-  reps: ' reps',
-  pain: ' of 10',
+/** What stands behind a number of a unit, one and several; what a name tells already has nothing. */
+const UNIT_WORDS: Readonly<Record<Unit, readonly [one: string, many: string]>> = {
+  percent: [' %', ' %'],
+  contacts: ['', ''],
+  jumps: ['', ''],
+  days: [' day', ' days'],
+  weeks: [' week', ' weeks'],
+  sessions: ['', ''],
+  cm: [' cm', ' cm'],
+  kg: [' kg', ' kg'],
+  seconds: [' s', ' s'],
+  years: [' years', ' years'],
+  times: [' time', ' times'],
+  points: [' point', ' points'],
+  drops: ['', ''],
+  drills: ['', ''],
+  reps: [' rep', ' reps'],
+  pain: [' of 10', ' of 10'],
 };
 
-/** `10 %`, `30 cm`, `120`. */
-export const amountWords = (value: number, unit: Unit): string => `${value}${UNIT_WORDS[unit]}`;
+/** `10 %`, `1 day`, `30 cm`, `120`. */
+export function amountWords(value: number, unit: Unit): string {
+  const [one, many] = UNIT_WORDS[unit];
+  return `${value}${value === 1 ? one : many}`;
+}
 
 /** `most 10 %, contacts 10`; a number that waits for a plan reads `not set`. */
 export function numbersWords({ parameters }: Rule): string {
   return parameters
-    .map(({ name, value, unit }) => `${name} ${value === undefined ? 'not set' : amountWords(value, unit)}`)
+    .map(({ name, value, unit }) => {
+      if (value === undefined) return `${name} not set`;
+      return `${name} ${name === unit ? value : amountWords(value, unit)}`;
+    })
     .join(', ');
 }
 

@@ -19,8 +19,8 @@ export interface Dose {
 
 export interface DosePerson {
   readonly name: string;
-  /** `72.5 kg (26.25 a side)`, and what else is this person's own; empty where nothing is. */
-  readonly own: string;
+  /** `72.5 kg (26.25 a side)`, of those with a load; otherwise empty. */
+  readonly load: string;
 }
 
 export interface SheetExercise {
@@ -45,7 +45,7 @@ export interface SessionSheet {
   /** Least and most contacts of one athlete. */
   readonly contacts: { readonly least: number; readonly most: number };
   readonly exercises: readonly SheetExercise[];
-  /** What to leave out when time is short, first things first. */
+  /** What to leave out when time is short, first things first; of a squad the first things only. */
   readonly shortOnTime: readonly string[];
 }
 
@@ -135,7 +135,7 @@ function exerciseOf({ library, season }: Plan, entries: readonly Entry[]): reado
     const words = wordsOf(library, line, season.units);
     const dose = byWords.get(words) ?? { rest: restWords(line.restSeconds), people: [] };
     byWords.set(words, dose);
-    dose.people.push({ name, own: ownWords(line, season.units) });
+    dose.people.push({ name, load: lineLoad(line, season.units) });
   }
   const doses = [...byWords].map(([words, { rest, people }]) => ({ words, rest, people }));
   return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
@@ -148,29 +148,31 @@ function wordsOf(library: Plan['library'], line: BuiltLine, units: Season['units
     line.reserve === undefined ? [] : `${line.reserve} in reserve`,
     line.tempo ?? [],
     line.note ?? [],
+    line.own ? 'OWN' : [],
   ].flat();
   return [doseWords(library, line), ...details].join(', ');
 }
 
-function ownWords(line: BuiltLine, units: Season['units']): string {
-  return [
-    ...(line.loadGrams === undefined ? [] : [`${loadWords(line.loadGrams, units)}${aSide(line, units)}`]),
-    ...(line.estimated ? ['estimated'] : []),
-    ...(line.own ? ['instead'] : []),
+function lineLoad({ loadGrams, perSideGrams, estimated }: BuiltLine, units: Season['units']): string {
+  if (loadGrams === undefined) return '';
+  const details = [
+    ...(perSideGrams === undefined || perSideGrams === 0 ? [] : [`${loadNumber(perSideGrams, units)} a side`]),
+    ...(estimated ? ['estimated'] : []),
   ].join(', ');
+  return `${loadWords(loadGrams, units)}${details === '' ? '' : ` (${details})`}`;
 }
 
-function aSide({ perSideGrams }: BuiltLine, units: Season['units']): string {
-  return perSideGrams === undefined || perSideGrams === 0 ? '' : ` (${loadNumber(perSideGrams, units)} a side)`;
-}
+/** How many of each athlete's first things to leave out a squad's sheet names. */
+const MOST_LEFT_OUT = 2;
 
-/** The exercises most athletes would leave out, in the order of the first of them. */
+/** Of one athlete the whole order; of a squad what goes first, the most common first. */
 function shortOnTime({ library }: Plan, there: readonly Attendance[]): readonly string[] {
-  const names = there.flatMap(({ session }) =>
-    session.shortOnTime.flatMap((order) => {
-      const line = session.lines.find((one) => one.order === order);
-      return line === undefined ? [] : exerciseName(library, line.exercise);
-    }),
-  );
-  return [...new Set(names)];
+  const most = there.length === 1 ? Infinity : MOST_LEFT_OUT;
+  const counts = new Map<string, number>();
+  for (const { session } of there) {
+    const lines = session.shortOnTime.flatMap((order) => session.lines.find((line) => line.order === order) ?? []);
+    const names = new Set(lines.map(({ exercise }) => exerciseName(library, exercise)));
+    for (const name of [...names].slice(0, most)) counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return [...counts].toSorted(([, a], [, b]) => b - a).map(([name]) => name);
 }

@@ -22,17 +22,16 @@ type Numbers = Pick<
 >;
 
 const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
-  target: ({ contacts, target }) =>
-    contacts === target ? "the phase's target" : `nearest to the phase's target of ${target}`,
-  reach: ({ target }) => `over the phase's target of ${target}, to build a base`,
-  'weekly-rise': ({ adaptedBefore }) => `as far as a week may rise from ${adaptedBefore}`,
-  'session-rise': ({ adaptedBefore }) => `as far as one session may rise from ${adaptedBefore} a week`,
+  target: ({ contacts, target }) => (contacts === target ? "the phase's target" : `nearest to the target of ${target}`),
+  reach: ({ target }) => `over the target of ${target}, for a base`,
+  'weekly-rise': ({ adaptedBefore }) => `as far as ${adaptedBefore} may rise`,
+  'session-rise': ({ adaptedBefore }) => `as far as sessions of ${adaptedBefore} a week may rise`,
   'session-ceiling': (week) => `a session may hold no more at this level${sessionsNote(week)}`,
   'slot-minutes': (week) => `no more fits the minutes of the slot${sessionsNote(week)}`,
   'deload-depth': (week) => `easy week: ${shareOfUsual(week)}`,
   'taper-cut': (week) => `taper: ${shareOfUsual(week)}`,
   'return-ramp': (week) => `coming back: ${shareOfUsual(week)} yet`,
-  'all-jumps-rise': ({ otherJumps }) => `no rise: the other jumps rose, to ${otherJumps}`,
+  'all-jumps-rise': ({ otherJumps }) => `no rise: other jumps rose, to ${otherJumps}`,
   'youth-ceiling': () => 'a session may hold no more at this age',
   limit: () => "the athlete's own limit",
   'open-days': ({ possible }) =>
@@ -49,7 +48,8 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
 };
 
 /** Why a week has the contacts it has, without a full stop. Numbers are contacts a week. */
-export const whyContacts = (week: Numbers): string => WHY[week.boundBy](week);
+export const whyContacts = (week: Numbers): string =>
+  week.kind === 'transition' ? WHY.transition(week) : WHY[week.boundBy](week);
 
 function shareOfUsual({ contacts, adaptedBefore }: Numbers): string {
   if (adaptedBefore === 0) return `${contacts} contacts`;

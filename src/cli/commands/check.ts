@@ -12,6 +12,7 @@ import type { Palette } from '../../render/palette.ts';
 import { hanging } from '../../render/terminal/layout.ts';
 import { diagnosticsView } from '../../report/diagnostics-view.ts';
 import type { DiagnosticsView } from '../../report/diagnostics-view.ts';
+import { EVERYTHING } from '../../report/selection.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { compileAt, failureStatus } from '../open-plan.ts';
@@ -21,12 +22,13 @@ import { unknown } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { VERSION } from '../version.ts';
+import { walk } from '../walk.ts';
 
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
   const compiled = compileAt(request.plan, session);
   const diagnostics = allDiagnostics(compiled);
-  const shown = request.quiet ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
+  const shown = request.quiet === true ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
   const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });
   await session.out.write(rendered(request, view, createPalette(session.outTerminal.colours)));
   return statusOf(request, compiled, diagnostics);
@@ -34,8 +36,14 @@ export async function check(request: CheckRequest, session: Session): Promise<Ex
 
 /** Compiles everybody; of the athletes only what was found is kept. */
 function allDiagnostics({ build, diagnostics }: Compiled): readonly Diagnostic[] {
+  if (build === undefined) return diagnostics;
   const all = [...diagnostics];
-  for (const built of build?.athletes ?? []) for (const diagnostic of built.diagnostics) all.push(diagnostic);
+  const add = (found: readonly Diagnostic[]): void => {
+    for (const diagnostic of found) all.push(diagnostic);
+  };
+  const walked = walk(build, EVERYTHING, add);
+  walked.toEnd();
+  add(walked.planFindings());
   return all;
 }
 
@@ -50,7 +58,11 @@ function rendered({ format }: CheckRequest, view: DiagnosticsView, palette: Pale
   }
 }
 
-function statusOf({ strict }: CheckRequest, compiled: Compiled, diagnostics: readonly Diagnostic[]): ExitStatus {
+function statusOf(
+  { strict = false }: CheckRequest,
+  compiled: Compiled,
+  diagnostics: readonly Diagnostic[],
+): ExitStatus {
   if (compiled.build === undefined) return failureStatus(compiled.diagnostics);
   const bad = diagnostics.some(({ severity }) => severity === 'error' || (strict && severity === 'warning'));
   return bad ? PLAN_HAS_ERRORS : DONE;

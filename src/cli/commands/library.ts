@@ -52,7 +52,7 @@ function problemOf(
   { drills, lifts, families }: Library,
   plan: Plan | undefined,
 ): string | undefined {
-  const { name, family, kit, athlete } = request;
+  const { name, family, kit = [], athlete } = request;
   return (
     unknown(
       name === undefined ? [] : [name],
@@ -71,7 +71,7 @@ function wishesOf({ kind, tier, direction, family, kit }: LibraryRequest): Libra
     ...(tier !== undefined && { tier }),
     ...(direction !== undefined && { direction }),
     ...(family !== undefined && { family }),
-    ...(kit.length > 0 && { kit: new Set(kit) }),
+    ...(kit !== undefined && { kit: new Set(kit) }),
   };
 }
 

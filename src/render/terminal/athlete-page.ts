@@ -1,7 +1,7 @@
 // One athlete's weeks with the reason for every number, and the list of sessions, on a terminal. On a narrow window the
 // reason goes below its week and the lesser columns go.
 
-import { dayWords, timeWords } from '../../report/calendar-words.ts';
+import { dateWords, dayWords, timeWords } from '../../report/calendar-words.ts';
 import type { AthletePage, SessionEntry, WeekEntry } from '../../report/athlete-page.ts';
 import { counted } from '../../report/quantities.ts';
 import type { Canvas } from './canvas.ts';
@@ -58,11 +58,10 @@ function word(title: string, text: (week: WeekEntry) => string, spare?: number):
 function weekColumns(beside: boolean, quiet: Paint): readonly LayoutColumn<WeekEntry>[] {
   return [
     number('week', ({ week }) => week),
-    word('from', ({ starts }) => dayWords(starts)),
+    word('from', ({ starts }) => dateWords(starts)),
     word('phase', ({ phase }) => phase),
     word('kind', ({ kindWords }) => kindWords, 1),
-    number('jumps', ({ sessions }) => sessions, 2),
-    number('lifts', ({ liftSessions }) => liftSessions, 5),
+    word('jump+lift', ({ sessions, liftSessions }) => `${sessions} + ${liftSessions}`, 2),
     number('contacts', ({ contacts }) => contacts),
     { ...number('most', ({ mostContacts }) => mostContacts, 3), paint: quiet },
     { ...number('other', ({ otherJumps }) => otherJumps, 4), paint: quiet },

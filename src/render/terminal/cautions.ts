@@ -5,5 +5,5 @@ import type { Canvas } from './canvas.ts';
 import { hanging } from './layout.ts';
 
 export function renderCautions({ palette, width }: Canvas): readonly string[] {
-  return hanging('', CAUTIONS.join(' '), width).map(palette.quiet);
+  return hanging('', CAUTIONS.join(' '), width).map((line) => palette.quiet(line));
 }

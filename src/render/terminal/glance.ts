@@ -2,7 +2,7 @@
 // behind a number says what kind of week it is, so that nothing depends on colour.
 
 import { dateWithYear, dayOfMonth, dayWords, shortMonthName, weekdayName } from '../../report/calendar-words.ts';
-import type { EventRow, Glance, GlanceCell, GlanceGroup, GlanceRow, GlanceWeek } from '../../report/glance.ts';
+import type { EventRow, Glance, GlanceCell, GlanceGroup, GlanceRow, GlanceWeek, PhaseId } from '../../report/glance.ts';
 import { counted } from '../../report/quantities.ts';
 import { displayWidth, shortened } from '../../util/display-width.ts';
 import type { Palette } from '../palette.ts';
@@ -22,26 +22,63 @@ const MARKS: Readonly<Record<GlanceCell['kind'], { readonly mark: string; readon
 const KINDS: readonly GlanceCell['kind'][] = ['deload', 'taper', 'return', 'hold'];
 const PINNED = { mark: '*', says: "the coach's own number" };
 const BLOCKED = { mark: '!!', says: 'left out: an error stands in the way' };
+/** For bars that are too short for the name, longest first; the last fits one week. */
+const SHORT_FORMS: Readonly<Record<PhaseId, readonly string[]>> = {
+  foundation: ['found.', 'fou'],
+  hypertrophy: ['hypertr.', 'hyp'],
+  strength: ['str'],
+  'strength-power': ['str-power', 's-p'],
+  power: ['pow'],
+  maintenance: ['maintain', 'mai'],
+  sharpening: ['sharpen', 'sha'],
+  hold: ['hol'],
+  transition: ['transit.', 'tra'],
+  closed: ['off'],
+};
 const NOTHING = '.';
-const LABEL_WIDTH = 16;
-const CELL_WIDTH = 5;
+const LEAST_LABEL = 10;
+const MOST_LABEL = 24;
 const GAP = 1;
+const MARK = 1;
+/** Room for a weekday over each week. */
+const SHORTEST_NUMBER = 3;
 
-/** One band: the weeks from one index to another. */
+/** One band: the weeks from one index up to another. */
 interface Band {
   readonly from: number;
   readonly until: number;
 }
 
+/** How wide things are: names at the left, a week's number without its mark and gap, a week with them. */
+interface Grid {
+  readonly label: number;
+  readonly number: number;
+  readonly cell: number;
+}
+
 export function renderGlance(glance: Glance, canvas: Canvas): readonly string[] {
-  const label = labelWidth(glance);
-  const bands = bandsOf(glance.weeks.length, Math.max(1, Math.floor((canvas.width - label) / CELL_WIDTH)));
+  const grid = gridOf(glance);
+  // The last week of a band needs no gap behind it.
+  const most = Math.max(1, Math.floor((canvas.width - grid.label + GAP) / grid.cell));
   return [
     ...titleLines(glance, canvas),
-    ...bands.flatMap((band) => ['', ...bandLines(glance, band, label, canvas)]),
+    ...bandsOf(glance.weeks.length, most).flatMap((band) => ['', ...bandLines(glance, band, grid, canvas)]),
     '',
     ...footLines(glance, canvas),
   ];
+}
+
+function gridOf({ groups, events }: Glance): Grid {
+  const rows = groups.flatMap((group) => group.rows);
+  const labels = [...events, ...groups.flatMap((group) => group.events), ...rows].map(({ label }) =>
+    displayWidth(label),
+  );
+  const label = Math.min(MOST_LABEL, Math.max(LEAST_LABEL, ...labels)) + 2 * GAP;
+  const number = Math.max(
+    SHORTEST_NUMBER,
+    ...rows.flatMap(({ cells }) => cells.map(({ contacts }) => String(contacts).length)),
+  );
+  return { label, number, cell: number + MARK + GAP };
 }
 
 function titleLines({ title, athletes, weeks, mark }: Glance, { palette, width }: Canvas): readonly string[] {
@@ -54,11 +91,6 @@ function titleLines({ title, athletes, weeks, mark }: Glance, { palette, width }
     : [palette.strong(title), palette.quiet(facts)];
 }
 
-function labelWidth({ groups, events }: Glance): number {
-  const labels = [...events, ...groups.flatMap(({ rows, events: own }) => [...rows, ...own])].map(({ label }) => label);
-  return Math.min(LABEL_WIDTH + 8, Math.max(LABEL_WIDTH, ...labels.map((label) => displayWidth(label) + GAP)));
-}
-
 /** Bands of about the same number of weeks, none of more than `most`. */
 function bandsOf(weeks: number, most: number): readonly Band[] {
   const count = Math.max(1, Math.ceil(weeks / most));
@@ -69,30 +101,29 @@ function bandsOf(weeks: number, most: number): readonly Band[] {
   }));
 }
 
-function bandLines(glance: Glance, band: Band, label: number, canvas: Canvas): readonly string[] {
+function bandLines(glance: Glance, band: Band, grid: Grid, { palette }: Canvas): readonly string[] {
   const weeks = glance.weeks.slice(band.from, band.until);
-  const { palette } = canvas;
-  const line = (name: string, cells: readonly string[]): string =>
-    `${pad(shortened(name, label - GAP), label, 'left')}${cells.map((cell) => pad(cell, CELL_WIDTH - GAP, 'right') + ' ').join('')}`.trimEnd();
   const first = weeks.at(0);
+  const firstDay = first === undefined ? '' : weekdayName(first.starts);
+  const days = weeks.map(({ starts }) => String(dayOfMonth(starts)));
   return [
-    palette.quiet(line('', monthCells(weeks))),
-    palette.quiet(
-      line(
-        first === undefined ? '' : weekdayName(first.starts),
-        weeks.map(({ starts }) => String(dayOfMonth(starts))),
-      ),
-    ),
-    line(
+    palette.quiet(labelled('', monthCells(weeks), grid)),
+    palette.quiet(labelled(firstDay, days, grid)),
+    labelled(
       'week',
       weeks.map(({ week }) => String(week)),
+      grid,
     ),
-    ...glance.events.map((row) => eventLine(row, band, line, palette)),
-    ...glance.groups.flatMap((group) => ['', ...groupLines(group, weeks, band, label, line, palette)]),
+    ...eventLines(glance.events, band, grid, palette),
+    ...glance.groups.flatMap((group) => ['', ...groupLines(group, weeks, band, grid, palette)]),
   ];
 }
 
-type Line = (name: string, cells: readonly string[]) => string;
+/** A name and a text for each week, under the numbers of the weeks. */
+function labelled(name: string, cells: readonly string[], { label, number, cell }: Grid): string {
+  const texts = cells.map((text) => pad(pad(text, number, 'right'), cell, 'left'));
+  return `${pad(shortened(name, label - GAP), label, 'left')}${texts.join('')}`.trimEnd();
+}
 
 /** The month over the first week that starts in it. */
 function monthCells(weeks: readonly GlanceWeek[]): readonly string[] {
@@ -103,54 +134,60 @@ function monthCells(weeks: readonly GlanceWeek[]): readonly string[] {
   });
 }
 
-function eventLine({ label, cells }: EventRow, { from, until }: Band, line: Line, palette: Palette): string {
-  const text = line(label, cells.slice(from, until));
-  return label === 'peak' ? palette.accent(text) : text;
+/** The rows that hold anything in this band. */
+function eventLines(rows: readonly EventRow[], { from, until }: Band, grid: Grid, palette: Palette): readonly string[] {
+  return rows
+    .map(({ label, cells }) => ({ label, cells: cells.slice(from, until) }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ''))
+    .map(({ label, cells }) => (label === 'peak' ? palette.accent : palette.quiet)(labelled(label, cells, grid)));
 }
 
 function groupLines(
   group: GlanceGroup,
   weeks: readonly GlanceWeek[],
   band: Band,
-  label: number,
-  line: Line,
+  grid: Grid,
   palette: Palette,
 ): readonly string[] {
+  const title = pad(shortened(group.title, grid.label - GAP), grid.label, 'left');
   return [
-    palette.strong(pad(shortened(group.title, label - GAP), label, 'left')) + palette.quiet(phaseBar(group, weeks)),
-    ...group.events.map((row) => eventLine(row, band, line, palette)),
-    ...group.rows.map((row) => rowLine(row, band, label, palette)),
+    palette.strong(title) + phaseBar(group, weeks, grid),
+    ...eventLines(group.events, band, grid, palette),
+    ...group.rows.map((row) => rowLine(row, band, grid, palette)),
   ];
 }
 
-/** `strength--------power--------`: each phase from its first week on; one that goes on from before is named again. */
-function phaseBar({ phases }: GlanceGroup, weeks: readonly GlanceWeek[]): string {
+/** `|strength ----|power ------`: each phase from its first week on; one that goes on from before is named again. */
+function phaseBar({ phases }: GlanceGroup, weeks: readonly GlanceWeek[], { cell }: Grid): string {
   const first = weeks.at(0)?.week ?? 0;
   const last = weeks.at(-1)?.week ?? 0;
-  return phases
-    .flatMap(({ phase, from, weeks: length }) => {
-      const start = Math.max(from, first);
-      const end = Math.min(from + length - 1, last);
-      if (end < start) return [];
-      const room = (end - start + 1) * CELL_WIDTH - GAP;
-      return `${shortened(`|${phase} `, room).padEnd(room, '-')} `;
-    })
-    .join('')
-    .trimEnd();
+  const bars = phases.map(({ phase, from, weeks: length }) => {
+    const shown = Math.min(from + length - 1, last) - Math.max(from, first) + 1;
+    const room = shown * cell - GAP;
+    return shown < 1 ? '' : `${`|${fitting(phase, room)} `.slice(0, room).padEnd(room, '-')} `;
+  });
+  return bars.join('').trimEnd();
 }
 
-function rowLine({ label: name, cells }: GlanceRow, { from, until }: Band, label: number, palette: Palette): string {
-  const texts = cells.slice(from, until).map((cell) => paintCell(cell, palette));
-  return pad(shortened(name, label - GAP), label, 'left') + texts.join('').trimEnd();
+/** The name of a phase, or the longest of its short forms that fits behind the bar's stroke. */
+function fitting(phase: PhaseId, room: number): string {
+  const forms = [phase, ...SHORT_FORMS[phase]];
+  return forms.find((form) => form.length < room) ?? forms.at(-1) ?? phase;
 }
 
-function paintCell(cell: GlanceCell, palette: Palette): string {
-  if (cell.blocked) return palette.error(pad(BLOCKED.mark, CELL_WIDTH - GAP, 'right')) + ' ';
-  if (cell.contacts === 0) return palette.quiet(pad(NOTHING, CELL_WIDTH - GAP, 'right')) + ' ';
-  const number = pad(String(cell.contacts), CELL_WIDTH - GAP, 'right');
-  if (cell.pinned) return palette.accent(number + PINNED.mark);
+function rowLine({ label: name, cells }: GlanceRow, { from, until }: Band, grid: Grid, palette: Palette): string {
+  const texts = cells.slice(from, until).map((cell) => cellText(cell, grid, palette));
+  return `${pad(shortened(name, grid.label - GAP), grid.label, 'left')}${texts.join(' '.repeat(GAP))}`.trimEnd();
+}
+
+/** A number and its mark, as wide as every other. */
+function cellText(cell: GlanceCell, { number }: Grid, palette: Palette): string {
+  if (cell.blocked) return palette.error(pad(BLOCKED.mark, number, 'right')) + ' ';
+  if (cell.contacts === 0) return palette.quiet(pad(NOTHING, number, 'right')) + ' ';
+  const text = pad(String(cell.contacts), number, 'right');
+  if (cell.pinned) return palette.accent(text + PINNED.mark);
   const { mark } = MARKS[cell.kind];
-  return mark === ' ' ? number + mark : palette.easy(number + mark);
+  return mark === ' ' ? text + mark : palette.easy(text + mark);
 }
 
 /** What the marks mean, of those that were used, and the days it is all for. */
@@ -158,10 +195,10 @@ function footLines(glance: Glance, { palette, width }: Canvas): readonly string[
   const peaks = glance.peaks.map(
     ({ name, day, everybody }) => `${name}, ${dayWords(day)}${everybody ? '' : ' (some)'}`,
   );
-  const legend = ['Numbers are planned jump contacts a week', ...legendOf(glance)].join('; ');
+  const legend = ['Numbers are planned jump contacts a week', ...legendOf(glance)].join(';  ');
   return [
     ...(peaks.length === 0 ? [] : hanging('Peaks: ', peaks.join('; '), width)),
-    ...hanging('', `${legend}.`, width).map(palette.quiet),
+    ...hanging('', `${legend}.`, width).map((line) => palette.quiet(line)),
   ];
 }
 

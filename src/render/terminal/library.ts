@@ -3,7 +3,7 @@
 import type { Drill, Lift } from '../../report/library-report.ts';
 import { directionWords, rangeWords } from '../../report/library-report.ts';
 import type { ReportedExercise, Verdict } from '../../report/library-report.ts';
-import { restWords } from '../../report/quantities.ts';
+import { counted, restWords } from '../../report/quantities.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
@@ -86,7 +86,7 @@ function drillFacts(drill: Drill): readonly string[] {
     `${drill.cycle === 'none' ? 'no' : drill.cycle} stretch-shortening`,
     `legs ${drill.legs}`,
     drill.metresPerContact === undefined
-      ? `${drill.contactsPerRep ?? 1} contacts a rep${drill.legs === 'each' ? ' and leg' : ''}`
+      ? `${counted(drill.contactsPerRep ?? 1, 'contact')} a rep${drill.legs === 'each' ? ' and leg' : ''}`
       : `${drill.metresPerContact} m a contact`,
     ...(drill.dropCm === undefined ? [] : [`from ${drill.dropCm} cm`]),
     ...(drill.boxCm === undefined ? [] : [`height ${drill.boxCm} cm`]),

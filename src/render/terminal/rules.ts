@@ -23,8 +23,8 @@ export function renderRules(rules: readonly ReportedRule[], canvas: Canvas): rea
   return [
     ...layOut(rules, columns, width, palette.quiet),
     '',
-    ...hanging('', `${markLegend()}.`, width).map(palette.quiet),
-    ...hanging('', 'One rule with its sources: footfall rules ID', width).map(palette.quiet),
+    ...hanging('', `${markLegend()}.`, width).map((line) => palette.quiet(line)),
+    ...hanging('', 'One rule with its sources: footfall rules ID', width).map((line) => palette.quiet(line)),
     ...planLines(rules, canvas),
   ];
 }

@@ -47,8 +47,10 @@ function exerciseLines(exercise: SheetExercise, sheet: SessionSheet, canvas: Can
   return [
     `${INSET}${INSET}${palette.strong(exercise.name)}`,
     ...exercise.doses.flatMap((dose) => doseLines(dose, doseWidth, sheet, width)),
-    ...(exercise.cue === '' ? [] : hanging(DOSE_INSET, exercise.cue, width).map(palette.quiet)),
-    ...(exercise.stop === '' ? [] : hanging(`${DOSE_INSET}stop: `, exercise.stop, width).map(palette.quiet)),
+    ...(exercise.cue === '' ? [] : hanging(DOSE_INSET, exercise.cue, width).map((line) => palette.quiet(line))),
+    ...(exercise.stop === ''
+      ? []
+      : hanging(`${DOSE_INSET}stop: `, exercise.stop, width).map((line) => palette.quiet(line))),
   ];
 }
 
@@ -66,8 +68,8 @@ function doseLines(
 
 /** One athlete's own sheet names nobody; a squad's doesn't name everybody. */
 function peopleWords(people: readonly DosePerson[], sheet: SessionSheet): string {
-  if (sheet.people.length === 1) return people.map(({ own }) => own).join(', ');
-  const alike = people.every(({ own }) => own === '');
-  if (alike && people.length === sheet.people.length) return 'everybody';
-  return people.map(({ name, own }) => (own === '' ? name : `${name} ${own}`)).join(', ');
+  if (sheet.people.length === 1) return people.map(({ load }) => load).join('; ');
+  const loaded = people.some(({ load }) => load !== '');
+  if (!loaded && people.length === sheet.people.length) return 'everybody';
+  return people.map(({ name, load }) => `${name} ${load}`.trimEnd()).join(loaded ? '; ' : ', ');
 }
