@@ -1,51 +1,64 @@
 // The pipeline: documents → plan → schedule → build, each athlete audited as it is compiled. Called by the commands; what
 // is read and what is written are theirs. An athlete's week that breaks a rule with an error is blocked, the rest stands.
 
-import { auditAthlete, auditWaivers } from './audit/audit.ts';
+import { auditAthlete, auditPlan } from './audit/audit.ts';
 import { buildMark } from './build/mark.ts';
-import type { Build, BuiltAthlete } from './build/types.ts';
+import type { Build, BuildWeek, BuiltAthlete } from './build/types.ts';
 import type { Diagnostic, Staged } from './diagnostics/types.ts';
 import { loadPlan } from './plan/load-plan.ts';
-import type { Plan } from './plan/types.ts';
+import type { Plan, Waiver } from './plan/types.ts';
 import type { Documents } from './read/types.ts';
 import { buildAthlete } from './schedule/build-athlete.ts';
 import type { ScheduleContext } from './schedule/build-athlete.ts';
 import type { Published } from './schedule/days.ts';
 import { seasonWeeks } from './schedule/grid.ts';
 import { chooseGroups } from './schedule/lines.ts';
+import type { Day } from './util/days.ts';
 
 export interface CompileOptions {
+  /** Tells a record of the future from one of the past; without it none is refused for its date. */
+  readonly today?: Day;
   /** The days that sheets already out give the sessions: they move only where a rule makes them. */
   readonly published?: Published;
 }
 
 /** A plan compiled, or undefined where the plan itself has errors. Athletes are compiled as the build is walked. */
 export function compile(documents: Documents, options: CompileOptions = {}): Staged<Build | undefined> {
-  const plan = loadPlan(documents);
+  const plan = loadPlan(documents, options.today);
   if (plan.value === undefined || hasErrors(plan.diagnostics)) return { value: undefined, diagnostics: plan.diagnostics };
   return { value: compilePlan(plan.value, options), diagnostics: plan.diagnostics };
 }
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
 export function compilePlan(plan: Plan, options: CompileOptions = {}): Build {
-  const context: ScheduleContext = { plan, groups: chooseGroups(plan), ...options };
+  const { published } = options;
+  const context = { plan, groups: chooseGroups(plan), ...(published === undefined ? {} : { published }) };
+  const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
     plan,
     get mark() {
       return buildMark(plan);
     },
-    weeks: seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts })),
-    athletes: { [Symbol.iterator]: () => compileAthletes(context) },
+    weeks,
+    athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },
   };
 }
 
-function* compileAthletes(context: ScheduleContext): Generator<BuiltAthlete> {
-  for (const athlete of context.plan.athletes) yield audited(context.plan, buildAthlete(context, athlete));
+/** What is found once for the plan, when all its athletes are compiled: waivers that freed nothing for anybody. */
+export function planFindings(plan: Plan, athletes: Iterable<Pick<BuiltAthlete, 'freed'>>): readonly Diagnostic[] {
+  const freed = new Set<Waiver>();
+  for (const athlete of athletes) for (const waiver of athlete.freed) freed.add(waiver);
+  return auditPlan(plan, freed);
 }
 
-function audited(plan: Plan, built: BuiltAthlete): BuiltAthlete {
-  const diagnostics = [...built.diagnostics, ...auditAthlete(plan, built)];
-  return { ...built, diagnostics, blocked: blockedWeeks(built, diagnostics) };
+function* compileAthletes(context: ScheduleContext, weeks: readonly BuildWeek[]): Generator<BuiltAthlete> {
+  for (const athlete of context.plan.athletes) yield audited(context.plan, buildAthlete(context, athlete), weeks);
+}
+
+function audited(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): BuiltAthlete {
+  const audit = auditAthlete(plan, built, weeks);
+  const diagnostics = [...built.diagnostics, ...audit.diagnostics];
+  return { ...built, diagnostics, freed: audit.freed, blocked: blockedWeeks(built, diagnostics) };
 }
 
 /** Numbers of the weeks with an error in them. */
@@ -60,5 +73,3 @@ const NO_WEEKS: ReadonlySet<number> = new Set();
 function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
   return diagnostics.some((one) => one.severity === 'error');
 }
-
-export { auditWaivers };

@@ -1,7 +1,7 @@
 // A compiled season: what the stages made, with the reason of every number. The audit, the diff and the reports read
 // this and nothing of the scheduler. Athletes are compiled one after the other, so that a big squad needn't fit in memory.
 
-import type { Athlete, Competition, Origin, Part, Plan, Slot, TestDay } from '../plan/types.ts';
+import type { Athlete, Competition, Origin, Part, Plan, Slot, TestDay, Waiver } from '../plan/types.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Span } from '../source/types.ts';
@@ -151,6 +151,8 @@ export interface BuiltAthlete {
   readonly days: readonly BuiltDay[];
   /** Weeks (from 1) that an error keeps from being written. */
   readonly blocked: ReadonlySet<number>;
+  /** Waivers of the plan that freed something for this athlete. */
+  readonly freed: ReadonlySet<Waiver>;
   /** Findings of scheduler and audit for this athlete. */
   readonly diagnostics: readonly Diagnostic[];
 }

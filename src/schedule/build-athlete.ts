@@ -41,6 +41,7 @@ export function buildAthlete(context: ScheduleContext, athlete: Athlete): BuiltA
     weeks: layTogether(schedule, lines.value),
     days: grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
     blocked: new Set(),
+    freed: new Set(),
     diagnostics: [kinds, contacts, days, lines].flatMap((stage): readonly Diagnostic[] => stage.diagnostics),
   };
 }

@@ -104,7 +104,7 @@ function layWeek(facts: Facts, starts: Day, index: number): WeekCells {
     starts,
     cells,
     empty,
-    trained: leastTrained(absences),
+    trained: stopped.length > 0 ? 'none' : leastTrained(absences),
     closedBy: stopped.length > 0 ? stopped : absences.map((absence) => absence.span),
     otherJumps: cells.reduce((sum, cell) => sum + cell.practiceJumps + cell.matchJumps + cell.testContacts, 0),
   };
@@ -127,7 +127,14 @@ function stoppingLimit(athlete: Athlete, day: Day): readonly Span[] {
 }
 
 function absencesIn(facts: Facts, range: DayRange): readonly Absence[] {
-  return [...facts.closures, ...facts.athlete.away].filter((absence) => overlap(absence.range, range));
+  return [...facts.closures.filter((closure) => reachesSlots(facts, closure)), ...facts.athlete.away].filter((absence) =>
+    overlap(absence.range, range),
+  );
+}
+
+/** A place closes an athlete's week only where the athlete has a slot in it. */
+function reachesSlots({ slotsByWeekday }: Facts, closure: Closure): boolean {
+  return closure.places === undefined || slotsByWeekday.some((slots) => slots.some((slot) => closes(closure, slot)));
 }
 
 function leastTrained(absences: readonly Absence[]): Trained {

@@ -1,5 +1,5 @@
 // Stage 3: one kind for every week. Where several fit, the first of transition, empty, return, taper, hold, deload and
-// load stands. Pinned kinds stand before them all, but for a week in which nothing can be trained.
+// load stands. A pinned kind stands before the rest, but not in a week without training, nor before a way back.
 
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
@@ -36,7 +36,9 @@ export function chooseWeekKinds(
     if (before?.kind === 'return' && tapers.has(week.index)) diagnostics.push(returnInTaper(grid, phases, week));
     const pin = pins.get(week.index);
     if (pin === undefined || before?.kind === 'transition' || before?.kind === 'empty') return before;
-    return pinnedWeek(pin, before);
+    if (before?.kind !== 'return' || pin.kind === 'return') return pinnedWeek(pin, before);
+    diagnostics.push(pinOverReturn(grid, week, pin));
+    return before;
   });
   return { value: withDeloads(book, grid, phases, kinds), diagnostics };
 }
@@ -148,6 +150,18 @@ function returnInTaper(grid: AthleteGrid, phases: AthletePhases, week: WeekCells
     related: peak === undefined ? [] : [{ span: peak.span, message: 'the peak it would have tapered for' }],
     rule: 'return-ramp',
     athlete: grid.athlete.id,
-    week: week.index + 1,
+    week: week.starts,
+  });
+}
+
+/** A pin lifts no rule, and the way back is one. */
+function pinOverReturn(grid: AthleteGrid, week: WeekCells, pin: PinnedKind): Diagnostic {
+  return problem('schedule/pin-over-return', {
+    params: { athlete: grid.athlete.name, week: isoDate(week.starts), kind: pin.kind },
+    span: pin.span,
+    related: [{ span: grid.athlete.span, message: 'the athlete it is for' }],
+    rule: 'return-ramp',
+    athlete: grid.athlete.id,
+    week: week.starts,
   });
 }

@@ -11,13 +11,46 @@ export const scheduleEntries = {
       'A pin fixes a number and the rest is planned round it, but it lifts no rule. By the week of this pin the athlete cannot be used to that much, or the days, the slots or a limit do not hold it. Pin less, pin a later week, or waive the rule with a reason.',
     bad: 'pins: [{ athletes: [mira], week: 2027-01-11, contacts-a-week: 300, because: camp }]',
     good: 'pins: [{ athletes: [mira], week: 2027-01-11, contacts-a-week: 120, because: camp }]',
-    message: ({ athlete, week, wanted, most, rule }: {
-      athlete: string; week: string; wanted: number; most: number; rule: string; earliest: string; reachable: boolean;
-    }) => `${wanted} contacts are pinned for ${athlete} in the week of ${week}, and ${most} are the most by then (${rule})`,
-    help: ({ wanted, most, earliest, reachable }: { wanted: number; most: number; earliest: string; reachable: boolean }) =>
+    message: ({
+      athlete,
+      week,
+      wanted,
+      most,
+      rule,
+    }: {
+      athlete: string;
+      week: string;
+      wanted: number;
+      most: number;
+      rule: string;
+      earliest: string;
+      reachable: boolean;
+    }) =>
+      `${wanted} contacts are pinned for ${athlete} in the week of ${week}, and ${most} are the most by then (${rule})`,
+    help: ({
+      wanted,
+      most,
+      earliest,
+      reachable,
+    }: {
+      wanted: number;
+      most: number;
+      earliest: string;
+      reachable: boolean;
+    }) =>
       reachable
         ? `pin ${most} or less, or wait: ${wanted} is safe from the week of ${earliest} at the earliest`
         : `pin ${most} or less: ${wanted} is out of reach in this season`,
+  },
+  'schedule/pin-over-return': {
+    severity: 'warning',
+    summary: 'a pinned kind of week on the way back',
+    explanation:
+      'After time away the weeks climb a ladder, and a pin lifts no rule, so the week stays a step of the ladder. Whoever is responsible for the way back may waive return-ramp for these weeks.',
+    bad: 'pins: [{ week: 2027-02-08, kind: load, because: camp }]    # the week after three weeks away',
+    good: 'pins: [{ week: 2027-02-22, kind: load, because: camp }]    # behind the ladder',
+    message: ({ athlete, week, kind }: { athlete: string; week: string; kind: string }) =>
+      `the week of ${week} is pinned as ${kind}, and ${athlete} is still on the way back in it`,
   },
   'schedule/return-in-taper': {
     severity: 'warning',
@@ -36,7 +69,19 @@ export const scheduleEntries = {
       'A pin with `on:` says on which days the jump sessions of a week stand. On this day the athlete has no slot for jumps, or a rule keeps it free: the days before a competition, the day after one, a test, a rest. Name another day, open a slot, or waive the rule with a reason.',
     bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: friday, because: late shift }]    # no slot on friday',
     good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: thursday, because: late shift }]',
-    message: ({ athlete, day, date, why, weeks }: { athlete: string; day: string; date: string; why: string; weeks: number }) =>
+    message: ({
+      athlete,
+      day,
+      date,
+      why,
+      weeks,
+    }: {
+      athlete: string;
+      day: string;
+      date: string;
+      why: string;
+      weeks: number;
+    }) =>
       `${day} ${date} is pinned for the jumps of ${athlete}, and no jump session can stand there: ${barredWords(why)}${inMoreWeeks(weeks)}`,
     help: () => 'name a day with an open slot for jumps, or add a slot',
   },
@@ -47,11 +92,25 @@ export const scheduleEntries = {
       'The jump sessions of an athlete stand some days apart, across the turn of a week as well. Where pinned days are closer than that not all of them can be held; nor where a programme written by hand has set the days of the week. Pin days further apart, or waive session-spacing with a reason.',
     bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, wednesday], because: late shift }]',
     good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, thursday], because: late shift }]',
-    message: ({ athlete, day, date, apart, written, weeks }: {
-      athlete: string; day: string; date: string; apart: number; written: boolean; weeks: number;
+    message: ({
+      athlete,
+      day,
+      date,
+      apart,
+      written,
+      weeks,
+    }: {
+      athlete: string;
+      day: string;
+      date: string;
+      apart: number;
+      written: boolean;
+      weeks: number;
     }) =>
       `${day} ${date} is pinned for the jumps of ${athlete}, and holds none: ${
-        written ? 'a programme sets the days of that week' : `it is less than ${String(apart)} days from another session`
+        written
+          ? 'a programme sets the days of that week'
+          : `it is less than ${String(apart)} days from another session`
       }${inMoreWeeks(weeks)}`,
   },
   'schedule/programme-day-without-slot': {
@@ -72,8 +131,18 @@ export const scheduleEntries = {
       'The contacts of this week are shared among more sessions than its days can hold: pins, a rest, or sessions of the weeks beside it leave too few days far enough apart. What can be held is; the sums of the week do not agree until a pin moves or session-spacing is waived with a reason.',
     bad: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: monday, because: trip }]',
     good: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: tuesday, because: trip }]',
-    message: ({ athlete, week, wanted, held, apart }: {
-      athlete: string; week: string; wanted: number; held: number; apart: number;
+    message: ({
+      athlete,
+      week,
+      wanted,
+      held,
+      apart,
+    }: {
+      athlete: string;
+      week: string;
+      wanted: number;
+      held: number;
+      apart: number;
     }) =>
       `the week of ${week} has ${String(wanted)} jump sessions for ${athlete}, and its days hold ${String(held)}, ${String(apart)} days apart`,
   },

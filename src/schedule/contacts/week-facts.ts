@@ -10,6 +10,7 @@ import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
 import { weekdayOf } from '../../util/days.ts';
+import { findPrimerDay } from '../grid.ts';
 import type { AthleteGrid, AthletePhases, DayCell, KindWeek, WeekCells } from '../types.ts';
 
 const DAYS_A_WEEK = 7;
@@ -24,6 +25,8 @@ export interface WeekFacts {
   readonly phase: PhaseRow;
   readonly level: Level;
   readonly usable: readonly DayCell[];
+  /** Where nothing is usable before an event: the day of a short primer, if one is open. */
+  readonly primer: DayCell | undefined;
   readonly frequency: number;
   /** Other jumping rises by more than the load should bear at once. */
   readonly otherJumpsRise: boolean;
@@ -56,6 +59,7 @@ export function weekFacts(
     phase,
     level,
     usable: idle ? [] : usable,
+    primer: idle || usable.length > 0 ? undefined : findPrimerDay(week.cells),
     frequency: idle ? 0 : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),
     otherJumpsRise: risesTooFast(week.otherJumps, grid.weeks[week.index - 1]?.otherJumps),
     decisive: kind.kind === 'load' && segment !== undefined && segment.form !== 'hold' && week.index >= segment.lastPhaseFrom,

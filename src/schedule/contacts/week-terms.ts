@@ -11,7 +11,7 @@ import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Plan, ProgrammeUse } from '../../plan/types.ts';
 import { weekdayOf } from '../../util/days.ts';
-import { findPrimerDay, weekStart } from '../grid.ts';
+import { weekStart } from '../grid.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
@@ -34,8 +34,8 @@ export function weekTerms(
   const possible = possibleSessions(
     facts.map((one) => ({
       until: one.range.until,
-      days: one.usable.map((cell) => cell.day),
-      frequency: one.frequency,
+      days: (one.primer === undefined ? one.usable : [one.primer]).map((cell) => cell.day),
+      frequency: one.primer === undefined ? one.frequency : 1,
       apart: daysApart(one),
       open: !one.week.empty,
     })),
@@ -68,7 +68,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     keep: keepOf(kind),
     sessionCeilings: ceilings,
     sessionCeiling,
-    weekCeilings: primer ? [...primerCeilings(facts), ...ceilings, ...weekCeilings(facts)] : weekCeilings(facts),
+    weekCeilings: primer ? [...primerCeilings(facts, possible), ...ceilings, ...weekCeilings(facts)] : weekCeilings(facts),
     target,
     reach: reachOf(facts, target),
     primer,
@@ -171,9 +171,8 @@ function weekCeilings({ athlete, book, range, usable, week }: WeekFacts): readon
 }
 
 /** A primer is short, and needs an open day before the event. */
-function primerCeilings({ book, range, week }: WeekFacts): readonly Bound[] {
-  const day = findPrimerDay(week.cells);
-  return [{ by: 'open-days', most: day === undefined ? 0 : getRuleValue(book, 'last-week', 'primer', range) }];
+function primerCeilings({ book, range }: WeekFacts, possible: number): readonly Bound[] {
+  return [{ by: 'open-days', most: possible === 0 ? 0 : getRuleValue(book, 'last-week', 'primer', range) }];
 }
 
 function pinnedContacts({ plan, athlete, range, kind }: WeekFacts): WeekTerms['fixed'] {

@@ -1,0 +1,51 @@
+// Whatever the plan, the audit, which shares no code with the scheduler, finds no error in what the scheduler made of it;
+// and contacts add up from lines to sessions to weeks.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compilePlan } from '../../src/compile.ts';
+import { randomPlan } from './random-plan.ts';
+
+const PLANS = 400;
+
+describe('any plan', () => {
+  it('is compiled without an error of the audit', () => {
+    fc.assert(
+      fc.property(randomPlan, (plan) => {
+        const errors = [...compilePlan(plan).athletes].flatMap((built) =>
+          built.diagnostics.filter((one) => one.severity === 'error').map((one) => `${one.code}: ${one.message}`),
+        );
+        expect(errors).toEqual([]);
+      }),
+      { numRuns: PLANS },
+    );
+  });
+
+  it('has contacts that add up, in fives', () => {
+    fc.assert(
+      fc.property(randomPlan, (plan) => {
+        for (const built of compilePlan(plan).athletes) {
+          for (const week of built.weeks) {
+            expect(week.contacts % 5).toBe(0);
+            expect(sum(week.sessions.map((session) => session.contacts))).toBe(week.contacts);
+            for (const session of week.sessions) {
+              expect(sum(session.lines.map((line) => line.contacts))).toBe(session.contacts);
+            }
+          }
+        }
+      }),
+      { numRuns: PLANS },
+    );
+  });
+
+  it('compiles to the same twice', () => {
+    fc.assert(
+      fc.property(randomPlan, (plan) => {
+        expect([...compilePlan(plan).athletes]).toEqual([...compilePlan(plan).athletes]);
+      }),
+      { numRuns: PLANS / 4 },
+    );
+  });
+});
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
