@@ -52,13 +52,15 @@ function whyNot(year: number, month: number, day: number): string {
   return `${name} ${String(year)} has ${String(daysInMonth(year, month))} days`;
 }
 
-export function date(): z.ZodType<Day> {
-  const read = ({ text, value }: ScalarNode): Reading<Day> =>
+const DATE = leaf(
+  ({ text, value }): Reading<Day> =>
     value === null
       ? refuse('language/empty-value', { params: { wanted: 'a date, as in 2027-01-04' } })
-      : readDate(text);
-  return leaf(read, { type: 'string', pattern: DATE_PATTERN, examples: ['2027-01-04'] });
-}
+      : readDate(text),
+  { id: 'date', type: 'string', pattern: DATE_PATTERN, examples: ['2027-01-04'] },
+);
+
+export const date = (): z.ZodType<Day> => DATE;
 
 const SHORT_DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 const weekdays: ReadonlyMap<string, Weekday> = new Map(
@@ -70,14 +72,16 @@ export function findWeekday(name: string): Weekday | undefined {
   return weekdays.get(name);
 }
 
-export function weekday(): z.ZodType<Weekday> {
-  const read = ({ text }: ScalarNode): Reading<Weekday> => {
+const WEEKDAY = leaf(
+  ({ text }): Reading<Weekday> => {
     const day = findWeekday(text);
     if (day !== undefined) return { value: day };
     return refuse('language/no-such-day', { params: { found: text }, ...didYouMean(text, weekdayNames) });
-  };
-  return leaf(read, { enum: [...weekdayNames, ...SHORT_DAYS] });
-}
+  },
+  { id: 'weekday', enum: [...weekdayNames, ...SHORT_DAYS] },
+);
+
+export const weekday = (): z.ZodType<Weekday> => WEEKDAY;
 
 const TIME = /^([01]?\d|2[0-3]):([0-5]\d)$/;
 

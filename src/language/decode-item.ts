@@ -27,7 +27,7 @@ function inputOf(shape: unknown, node: Node): Plain {
 function salvage<T>(shape: z.ZodType<T>, plain: Plain): Partial<T> {
   if (!(shape instanceof z.ZodObject) || Array.isArray(plain)) return {};
   const read: Record<string, unknown> = {};
-  for (const [key, keyShape] of Object.entries(shape.shape as Record<string, z.ZodType>)) {
+  for (const [key, keyShape] of Object.entries<z.ZodType>(shape.shape)) {
     const parsed = keyShape.safeParse(plain[key as keyof typeof plain]);
     if (parsed.success && parsed.data !== undefined) read[key] = parsed.data;
   }

@@ -15,9 +15,12 @@ export function knownKeys(issue: z.core.$ZodIssueUnrecognizedKeys): readonly str
   return issue.message.split(' ');
 }
 
-/** A value for each of several names; an editor offers the known ones, and others are looked up later. */
-export function each<T>(value: z.ZodType<T>, known: readonly string[] = []): z.ZodType<Readonly<Record<string, T>>> {
-  const anyName: JsonShape = { type: 'string', minLength: 1 };
-  const names: JsonShape = known.length === 0 ? anyName : { anyOf: [{ enum: known }, anyName] };
-  return z.record(z.string().meta(names), value);
+/** A value for each of several names; an editor offers those the schema knows under `name`. */
+export function each<T>(value: z.ZodType<T>, name: string): z.ZodType<Readonly<Record<string, T>>> {
+  return z.record(z.string().meta({ $ref: `#/$defs/${name}` }), value);
+}
+
+/** For the schema: exactly one of these keys is written. The decoder leaves it to the plan, which says it in words. */
+export function exactlyOne(...keys: readonly string[]): JsonShape {
+  return { oneOf: keys.map((key) => ({ required: [key], properties: { [key]: true } })) };
 }

@@ -1,7 +1,7 @@
 // Turns what zod says of an item into diagnostics at the nodes it means. zod reports an unknown key and a missing one at
 // their parent; here the unknown key is marked itself and the missing one at the key of the group it is missing from.
 
-import * as z from 'zod';
+import type * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Node } from '../read/types.ts';

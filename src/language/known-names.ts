@@ -2,12 +2,13 @@
 // they are offered and not enforced here; names are bound in the plan.
 
 import { BUILT_IN } from '../library/index.ts';
+import { nameOf } from './words.ts';
 
-export const DRILL_NAMES: readonly string[] = [...BUILT_IN.drills.keys()].sort();
+const DRILL_NAMES: readonly string[] = [...BUILT_IN.drills.keys()].sort();
 
-export const LIFT_NAMES: readonly string[] = [...BUILT_IN.lifts.keys()].sort();
+const LIFT_NAMES: readonly string[] = [...BUILT_IN.lifts.keys()].sort();
 
-export const EXERCISE_NAMES: readonly string[] = [...DRILL_NAMES, ...LIFT_NAMES].sort();
+const EXERCISE_NAMES: readonly string[] = [...DRILL_NAMES, ...LIFT_NAMES].sort();
 
 /** Tests that are neither a drill nor a lift of the library. */
 export const TEST_NAMES: readonly string[] = [
@@ -17,3 +18,8 @@ export const TEST_NAMES: readonly string[] = [
   'isometric-pull',
   'sprint',
 ];
+
+export const drillName = nameOf('a drill', DRILL_NAMES, 'drill-name');
+export const liftName = nameOf('a lift', LIFT_NAMES, 'lift-name');
+export const exerciseName = nameOf('a drill or lift', EXERCISE_NAMES, 'exercise-name');
+export const testedName = nameOf('a drill, lift or test', [...EXERCISE_NAMES, ...TEST_NAMES].sort(), 'tested-name');

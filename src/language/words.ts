@@ -27,7 +27,11 @@ function readText(scalar: ScalarNode, wanted: string): Reading<string> {
   return { value: text };
 }
 
-const TEXT_JSON: JsonShape = { anyOf: [{ type: 'string', minLength: 1, maxLength: MOST_LETTERS }, { type: 'number' }] };
+/** Any text, as the schema defines it once. */
+export const TEXT_DEFINITION: JsonShape = {
+  anyOf: [{ type: 'string', minLength: 1, maxLength: MOST_LETTERS }, { type: 'number' }],
+};
+const TEXT_JSON: JsonShape = { $ref: '#/$defs/text' };
 
 /** Any words. A number is taken as it is written. */
 export function text(wanted = 'some words'): z.ZodType<string> {
@@ -39,10 +43,13 @@ export function freeText(): z.ZodType<string> {
   return leaf(({ text: found }) => ({ value: found }), TEXT_JSON);
 }
 
-/** The name of something defined elsewhere, with the built-in ones an editor can offer. */
-export function nameOf(wanted: string, known: readonly string[] = []): z.ZodType<string> {
-  const any = { type: 'string', minLength: 1 };
-  return leaf((scalar) => readText(scalar, wanted), known.length === 0 ? TEXT_JSON : { anyOf: [{ enum: known }, any] });
+/** The name of something defined elsewhere, with the built-in ones an editor can offer; `id` names it in the schema. */
+export function nameOf(wanted: string, known: readonly string[] = [], id?: string): z.ZodType<string> {
+  const offered: JsonShape = known.length === 0 ? {} : { anyOf: [{ enum: known }, { type: 'string', minLength: 1 }] };
+  return leaf((scalar) => readText(scalar, wanted), {
+    ...(known.length === 0 ? TEXT_JSON : offered),
+    ...(id !== undefined && { id }),
+  });
 }
 
 /** One word of a fixed choice. */

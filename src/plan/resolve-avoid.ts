@@ -3,7 +3,6 @@
 
 import type { Located } from '../language/authored.ts';
 import { AVOID_WORDS } from '../language/shapes/athletes.ts';
-import type { Library } from '../library/index.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
 import { isBound, namesOf, sortedUnique } from './scope.ts';
 import type { KnownNames, Scope } from './scope.ts';
@@ -17,23 +16,26 @@ export function resolveAvoid(scope: Scope, limit: Located, words: readonly strin
 }
 
 /** Everything a limit can name. */
-export function avoidable({ library }: Scope): KnownNames {
+export function avoidable({ library, patterns }: Scope): KnownNames {
   const { drills, lifts, families } = library;
-  return namesOf('word, drill, family, lift or pattern to avoid', new Set(AVOID_WORDS), families, drills, lifts, patternsOf(library));
+  return namesOf(
+    'word, drill, family, lift or pattern to avoid',
+    new Set(AVOID_WORDS),
+    families,
+    drills,
+    lifts,
+    patterns,
+  );
 }
 
-function patternsOf({ lifts }: Library): ReadonlySet<string> {
-  return new Set([...lifts.values()].map(({ pattern }) => pattern));
-}
-
-function meaningsOf({ library }: Scope, word: string): readonly Avoid[] {
+function meaningsOf({ library, patterns }: Scope, word: string): readonly Avoid[] {
   const kinds: readonly (readonly [Exclude<Avoid['kind'], 'drops' | 'single-leg'>, boolean])[] = [
     ['direction', DIRECTIONS.some((direction) => direction === word)],
     ['cycle', word === 'fast' || word === 'slow'],
     ['tier', TIERS.some((tier) => tier === word)],
     ['family', library.families.has(word)],
     ['drill', library.drills.has(word)],
-    ['pattern', patternsOf(library).has(word)],
+    ['pattern', patterns.has(word)],
     ['lift', library.lifts.has(word)],
   ];
   const named = kinds.flatMap(([kind, isOne]): Avoid[] => (isOne ? [{ kind, id: word }] : []));

@@ -90,7 +90,7 @@ function levelsOf(scope: Scope, item: FieldsItem): readonly LevelStep[] | undefi
     if (before === undefined) continue;
     isFine = isStepUp(scope, before, step) && isFine;
   }
-  return isFine ? steps.map(({ path: _, ...step }) => step) : undefined;
+  return isFine ? steps.map(({ is, from, span }) => ({ is, ...(from !== undefined && { from }), span })) : undefined;
 }
 
 interface PlacedStep extends LevelStep {
@@ -208,7 +208,7 @@ function returningOf(scope: Scope, item: FieldsItem): readonly ReturnStage[] | u
       isFine = false;
     }
   }
-  return isFine ? stages.map(({ index: _, ...stage }) => stage) : undefined;
+  return isFine ? stages.map(({ stage, of, since, signed, span }) => ({ stage, of, since, signed, span })) : undefined;
 }
 
 function awayOf(scope: Scope, item: FieldsItem, index: number): Away | undefined {

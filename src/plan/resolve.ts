@@ -48,9 +48,11 @@ export function resolve(authored: Authored, today?: Day): Staged<Plan | undefine
 const ALL_DAYS: DayRange = { from: -1_000_000, until: 3_000_000 };
 
 function scopeOf(authored: Authored, { range, weekStarts, sport }: SeasonFrame, report: Scope['report']): Scope {
+  const library = resolveLibrary(authored, report);
   return {
     authored,
-    library: resolveLibrary(authored, report),
+    library,
+    patterns: new Set([...library.lifts.values()].map(({ pattern }) => pattern)),
     frame: range ?? ALL_DAYS,
     isFramed: range !== undefined,
     weekStarts,

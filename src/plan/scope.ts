@@ -17,6 +17,8 @@ import type { DayRange, Who } from './types.ts';
 export interface Scope {
   readonly authored: Authored;
   readonly library: Library;
+  /** Patterns of the library's lifts. */
+  readonly patterns: ReadonlySet<string>;
   /** First to last day of the season; everything there is, when the season itself has mistakes. */
   readonly frame: DayRange;
   /** Whether those days are the season's. */

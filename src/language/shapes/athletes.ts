@@ -4,8 +4,7 @@ import * as z from 'zod';
 import { CLEARANCES } from '../../library/clearances.ts';
 import { DIRECTIONS, LEVELS, TIERS } from '../../library/types.ts';
 import { born, date } from '../dates.ts';
-import { each, group } from '../groups.ts';
-import { LIFT_NAMES } from '../known-names.ts';
+import { each, exactlyOne, group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { liftSet, mass } from '../quantity.ts';
 import { either, isWord, nameOf, oneOrMore, text, word } from '../words.ts';
@@ -52,22 +51,22 @@ const limitShape = group({
   'contacts-a-session': contactsASession.describe('At most so many contacts in a session.').optional(),
   'contacts-a-week': contactsAWeek.describe('At most so many contacts in a week.').optional(),
   ...becauseKey,
-}).describe('What is barred for a while. Nobody can waive it; end it or change it.');
+}).meta({ id: 'limit', description: 'What is barred for a while. Nobody can waive it; end it or change it.' });
 
 const returnShape = group({
   stage: count(1, MOST_STAGES).describe('The stage that is signed off.'),
   of: count(1, MOST_STAGES).describe('How many stages there are.'),
   since: date().describe('When this stage was signed off.'),
   signed: text('who signed').describe('Who signed it off: physio, surgeon.'),
-}).describe('Coming back after surgery or a long lay-off, by stages somebody signs.');
+}).meta({ id: 'return-stage', description: 'Coming back after surgery or a long lay-off, by stages somebody signs.' });
 
 const maxShape = group({
   max: mass().describe('The one-repetition maximum, lifted.').optional(),
   did: liftSet().describe('A hard set, as in 70 kg x 5: the maximum is estimated from it and marked so.').optional(),
   on: date().describe('When.').optional(),
 })
-  .meta({ oneOf: [{ required: ['max'] }, { required: ['did'] }] })
-  .describe('What the athlete lifts: `max` or `did`.');
+  .meta(exactlyOne('max', 'did'))
+  .meta({ id: 'max', description: 'What the athlete lifts: `max` or `did`.' });
 
 const fields = {
   group: text('a word for the group').describe('Who trains side by side on the floor.').optional(),
@@ -81,7 +80,7 @@ const fields = {
   goal: group({ 'contacts-a-session': contactsASession.describe('Contacts in a session at the height of the block.') })
     .describe('What to aim at. Left out: the foot of the band of the level.')
     .optional(),
-  lifts: each(maxShape, LIFT_NAMES).describe('What the athlete lifts, by lift.').optional(),
+  lifts: each(maxShape, 'lift-name').describe('What the athlete lifts, by lift.').optional(),
   cleared: z
     .array(
       nameOf(

@@ -2,6 +2,7 @@
 
 import { date, timeOfDay, weekday } from '../dates.ts';
 import { group } from '../groups.ts';
+import { testedName } from '../known-names.ts';
 import { count } from '../numbers.ts';
 import { nameOf, oneOrMore, text, word } from '../words.ts';
 import { MOST_CONTACTS, rangeKeys, whoKeys } from './common.ts';
@@ -51,7 +52,7 @@ export const awayShape = group({
   until: date().describe('Last day away, included.'),
   because: text('the reason, in a few words').describe('Why.').optional(),
   trained,
-}).describe('Days on which this athlete is away.');
+}).meta({ id: 'away', description: 'Days on which this athlete is away.' });
 
 export const practiceShape = group({
   day: weekday().describe('The day of the week.'),
@@ -64,7 +65,7 @@ export const practiceShape = group({
 
 export const testShape = group({
   date: date().describe('The day of the test.'),
-  what: oneOrMore(nameOf('drills, lifts or tests')).describe('What is tested.'),
+  what: oneOrMore(testedName).describe('What is tested.'),
   contacts: count(0, MOST_CONTACTS).describe('Contacts the test itself takes.').optional(),
   ...whoKeys,
 }).describe('A test day: no other jumps stand on it.');

@@ -5,9 +5,14 @@ import { nameOf, oneOrMore, text } from '../words.ts';
 
 export const whoKeys = {
   squads: oneOrMore(nameOf('names of squads'))
-    .describe('Only for these squads. With `athletes` as well it is for either; without both it is for everybody.')
+    .meta({
+      id: 'for-squads',
+      description: 'Only for these squads. With `athletes` as well it is for either; without both it is for everybody.',
+    })
     .optional(),
-  athletes: oneOrMore(nameOf('ids of athletes')).describe('Only for these athletes, by id.').optional(),
+  athletes: oneOrMore(nameOf('ids of athletes'))
+    .meta({ id: 'for-athletes', description: 'Only for these athletes, by id.' })
+    .optional(),
 };
 
 export const rangeKeys = {

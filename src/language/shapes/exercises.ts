@@ -3,11 +3,11 @@
 import { KIT_IDS } from '../../library/kit.ts';
 import { PHASES } from '../../library/phases.ts';
 import { DIRECTIONS, LEVELS, TIERS } from '../../library/types.ts';
-import { group } from '../groups.ts';
-import { LIFT_NAMES } from '../known-names.ts';
+import { exactlyOne, group } from '../groups.ts';
+import { liftName } from '../known-names.ts';
 import { count, countRange, decimal } from '../numbers.ts';
 import { duration, length, percent } from '../quantity.ts';
-import { either, isWord, nameOf, oneOrMore, text, word, yesOrNo } from '../words.ts';
+import { either, isWord, oneOrMore, text, word, yesOrNo } from '../words.ts';
 
 const MOST_RUNGS = 20;
 const MOST_REPS = 500;
@@ -70,7 +70,7 @@ export const drillShape = group({
   cue: text('what the athlete thinks of').describe('What the athlete thinks of.'),
   stop: text('when to stop').describe('When to stop, in words an athlete reads.'),
 })
-  .meta({ oneOf: [{ required: ['contacts-per-rep'] }, { required: ['metres-per-contact'] }] })
+  .meta(exactlyOne('contacts-per-rep', 'metres-per-contact'))
   .describe('A drill, added to the library or in the place of a built-in one.');
 
 export const liftShape = group({
@@ -79,7 +79,7 @@ export const liftShape = group({
   depth: word(DEPTHS).describe('Of a squat: loads are never carried over between depths.').optional(),
   kit,
   loading: word(LOADINGS).describe('How the load is made. Left out: by the kit.').optional(),
-  'max-of': nameOf('a lift', LIFT_NAMES)
+  'max-of': liftName
     .describe('The lift whose maximum its percentages are of. Left out: none, and reps with a reserve.')
     .optional(),
   'max-share': percent().describe('Of that maximum, what counts as 100 % here.').optional(),

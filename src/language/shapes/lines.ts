@@ -3,11 +3,11 @@
 import * as z from 'zod';
 import { weekdayNames } from '../../util/days.ts';
 import { date } from '../dates.ts';
-import { group } from '../groups.ts';
+import { exactlyOne, group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { duration, length, mass, percent } from '../quantity.ts';
 import { nameOf, text, word } from '../words.ts';
-import { DRILL_NAMES, LIFT_NAMES } from '../known-names.ts';
+import { drillName, liftName } from '../known-names.ts';
 import { becauseKey, rangeKeys, whoKeys } from './common.ts';
 
 export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
@@ -17,11 +17,11 @@ const MOST_PROGRAMME_WEEKS = 104;
 const MOST_MINUTES = 240;
 
 const exerciseKeys = {
-  drill: nameOf('a drill', DRILL_NAMES).describe('A drill of the library or of `drills`.').optional(),
-  lift: nameOf('a lift', LIFT_NAMES).describe('A lift of the library or of `lifts`.').optional(),
+  drill: drillName.describe('A drill of the library or of `drills`.').optional(),
+  lift: liftName.describe('A lift of the library or of `lifts`.').optional(),
 };
 
-const exerciseChoice = { oneOf: [{ required: ['drill'] }, { required: ['lift'] }] };
+const exerciseChoice = exactlyOne('drill', 'lift');
 
 const loadKeys = {
   reps: count(1, MOST_REPS).describe(
@@ -38,7 +38,7 @@ const loadKeys = {
 
 const pairShape = group({ ...exerciseKeys, ...loadKeys })
   .meta(exerciseChoice)
-  .describe('Done in each set of the line, after it.');
+  .meta({ id: 'pair', description: 'Done in each set of the line, after it.' });
 
 export const lineShape = group({
   ...exerciseKeys,
@@ -47,7 +47,7 @@ export const lineShape = group({
   pair: pairShape.optional(),
 })
   .meta(exerciseChoice)
-  .describe('One line of a session: a drill or a lift.');
+  .meta({ id: 'line', description: 'One line of a session: a drill or a lift.' });
 
 export type LineFields = z.output<typeof lineShape>;
 

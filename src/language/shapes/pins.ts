@@ -3,17 +3,17 @@
 import { PHASES } from '../../library/phases.ts';
 import { date, weekday } from '../dates.ts';
 import { each, group } from '../groups.ts';
-import { EXERCISE_NAMES, LIFT_NAMES } from '../known-names.ts';
+import { exerciseName } from '../known-names.ts';
 import { count } from '../numbers.ts';
 import { mass } from '../quantity.ts';
-import { nameOf, oneOrMore, word, yesOrNo } from '../words.ts';
+import { oneOrMore, word, yesOrNo } from '../words.ts';
 import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey, whoKeys } from './common.ts';
 import { lineShape, PARTS } from './lines.ts';
 
 const WEEK_KINDS = ['transition', 'empty', 'return', 'taper', 'hold', 'deload', 'load'] as const;
 const MOST_SETS = 50;
 
-const exercises = oneOrMore(nameOf('drills or lifts', EXERCISE_NAMES));
+const exercises = oneOrMore(exerciseName);
 
 export const pinShape = group({
   ...whoKeys,
@@ -26,15 +26,15 @@ export const pinShape = group({
     .optional(),
   rest: yesOrNo().describe('No session on these days.').optional(),
   kind: word(WEEK_KINDS).describe('What kind of week it is.').optional(),
-  swap: each(nameOf('a drill or lift', EXERCISE_NAMES), EXERCISE_NAMES)
+  swap: each(exerciseName, 'exercise-name')
     .describe('One exercise in the place of another: { back-squat: trap-bar-deadlift }.')
     .optional(),
   'leave-out': exercises.describe('Exercises that are not planned.').optional(),
   keep: exercises.describe('Exercises that stay in.').optional(),
   add: oneOrMore(lineShape).describe('Lines put into the sessions.').optional(),
   part: word(PARTS).describe('Where the added lines go. Left out: by what they are.').optional(),
-  sets: each(count(1, MOST_SETS), EXERCISE_NAMES).describe('Sets of an exercise: { back-squat: 3 }.').optional(),
-  load: each(mass(), LIFT_NAMES).describe('The load of a lift: { back-squat: 80 kg }.').optional(),
+  sets: each(count(1, MOST_SETS), 'exercise-name').describe('Sets of an exercise: { back-squat: 3 }.').optional(),
+  load: each(mass(), 'lift-name').describe('The load of a lift: { back-squat: 80 kg }.').optional(),
   on: oneOrMore(weekday()).describe('Days of the jump sessions.').optional(),
   ...becauseKey,
 }).describe('A number or choice of your own; the rest is planned round it.');

@@ -1,6 +1,6 @@
 // The shapes of `rules:` and `waivers:`: what a coach changes in a rule, and what is waived for a while.
 
-import * as z from 'zod';
+import type * as z from 'zod';
 import { RULES } from '../../library/rules.ts';
 import type { RuleId, RuleRow } from '../../library/rules.ts';
 import type { RuleParameter, Unit } from '../../library/types.ts';
@@ -73,7 +73,7 @@ export type RuleFields = z.output<z.ZodObject<typeof narrowing>> & Readonly<Reco
 
 function ruleShape(rule: RuleRow): z.ZodType<RuleFields> {
   const parameters = Object.fromEntries(rule.parameters.map((one) => [one.name, parameterShape(one).optional()]));
-  return group({ ...parameters, ...narrowing }).describe(rule.holds);
+  return group({ ...parameters, ...narrowing }).meta({ id: `rule-${rule.id}`, description: rule.holds });
 }
 
 /** One change of each rule, by id of the rule. */
