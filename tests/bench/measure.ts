@@ -1,7 +1,7 @@
 // Runs one program and says how long it took and how much memory it had at most. Called by bench.ts.
 
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { closeSync, openSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -15,18 +15,20 @@ export interface Use {
 
 const REPORT_USE = pathToFileURL(resolve('tests/bench/report-use.mjs')).href;
 
-/** Runs Node with the arguments. Throws with what the program said when it fails. */
+/** Runs Node with the arguments, its output in a file. Throws with what the program said when it fails. */
 export function measure(nodeArguments: readonly string[], folder: string): Use {
   const report = join(folder, 'use.json');
+  const outputPath = join(folder, 'output.txt');
+  const output = openSync(outputPath, 'w');
   const started = performance.now();
   const run = spawnSync(process.execPath, ['--import', REPORT_USE, ...nodeArguments], {
     env: { ...process.env, USE_REPORT: report },
-    stdio: ['ignore', 'ignore', 'pipe'],
-    encoding: 'utf8',
+    stdio: ['ignore', output, output],
   });
   const milliseconds = performance.now() - started;
+  closeSync(output);
   if (run.status !== 0) {
-    const said = run.stderr.split('\n').slice(0, 12).join('\n');
+    const said = readFileSync(outputPath, 'utf8').split('\n').slice(0, 12).join('\n');
     throw new Error(`node ${nodeArguments.join(' ')} ended with status ${run.status ?? run.signal}:\n${said}`);
   }
   return { milliseconds, ...JSON.parse(readFileSync(report, 'utf8')) };

@@ -25,8 +25,8 @@ function squadLine(squad: number): string {
 }
 
 function slotLines(squad: number): readonly string[] {
-  const squads = `squads: [${squadId(squad)}]`;
-  return [squad, squad + 2].map((day) => `  - { day: ${pick(DAYS, day)}, minutes: 75, place: hall, ${squads} }`);
+  const rest = `minutes: 75, place: hall, squads: [${squadId(squad)}]`;
+  return [0, 2].map((later) => `  - { day: ${pick(DAYS, squad + later)}, name: ${squadId(squad)}-${later}, ${rest} }`);
 }
 
 function practiceLine(squad: number): string {
