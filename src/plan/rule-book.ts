@@ -4,7 +4,8 @@
 import type { Athlete, DayRange, Plan, RuleChange, Waiver } from './types.ts';
 import { findParameter, getRule } from '../library/rules.ts';
 import type { RuleId } from '../library/rules.ts';
-import { appliesTo, overlap } from './applies.ts';
+import { overlap } from './applies.ts';
+import { itemsOf } from './items-of.ts';
 
 export interface RuleBook {
   /**
@@ -19,8 +20,8 @@ export interface RuleBook {
 }
 
 export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
-  const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
-  const waivers = plan.waivers.filter((waiver) => appliesTo(waiver.who, athlete) && getRule(waiver.rule).waivable);
+  const { ruleChanges: changes, ...items } = itemsOf(plan, athlete);
+  const waivers = items.waivers.filter((waiver) => getRule(waiver.rule).waivable);
   const inForce = (rule: RuleId, range: DayRange): readonly RuleChange[] =>
     changes.length === 0 ? changes : changes.filter((change) => change.rule === rule && overlap(change.range, range));
   return {

@@ -1,12 +1,13 @@
 // Stage 1: the plan's dates as weeks of day cells, for one athlete: which slots are open, which days can hold jumps and
 // what bars the others, and how much other jumping there is. A day's first bar in the order below is the one told.
 
-import type { Athlete, Closure, Competition, DayRange, Pin, Plan, Slot, TestDay, Trained } from '../plan/types.ts';
+import type { Athlete, Closure, Competition, DayRange, Pin, Plan, Practice, Slot, TestDay, Trained } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { weekdayOf } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
-import { appliesTo, holds, overlap } from '../plan/applies.ts';
+import { holds, overlap } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { AthleteGrid, Barred, DayCell, WeekCells } from './types.ts';
@@ -50,16 +51,13 @@ interface Facts {
   readonly absences: readonly Absence[];
   readonly competitions: readonly Competition[];
   readonly matchDays: ReadonlyMap<Day, Competition>;
+  readonly practice: readonly Practice[];
   readonly tests: readonly TestDay[];
   readonly rests: readonly Pin[];
 }
 
 function factsFor(plan: Plan, athlete: Athlete, book: RuleBook): Facts {
-  const mine = <T extends { readonly who: Slot['who'] }>(items: readonly T[]): readonly T[] =>
-    items.filter((item) => appliesTo(item.who, athlete));
-  const slots = mine(plan.slots);
-  const closures = mine(plan.closures);
-  const competitions = mine(plan.competitions);
+  const { slots, closures, competitions, practice, tests, pins } = itemsOf(plan, athlete);
   return {
     plan,
     athlete,
@@ -70,8 +68,9 @@ function factsFor(plan: Plan, athlete: Athlete, book: RuleBook): Facts {
     absences: [...closures.filter((closure) => closure.places === undefined), ...athlete.away],
     competitions,
     matchDays: matchDays(competitions),
-    tests: mine(plan.tests),
-    rests: mine(plan.pins).filter((pin) => pin.effects.some((effect) => effect.kind === 'rest')),
+    practice,
+    tests,
+    rests: pins.filter((pin) => pin.effects.some((effect) => effect.kind === 'rest')),
   };
 }
 
@@ -255,10 +254,8 @@ function practiceOn(facts: Facts, day: Day): number {
   if (!holds(facts.season, day)) return 0;
   const weekday = weekdayOf(day);
   let jumps = 0;
-  for (const practice of facts.plan.practice) {
-    if (practice.day === weekday && holds(practice.range, day) && appliesTo(practice.who, facts.athlete)) {
-      jumps += practice.jumps;
-    }
+  for (const practice of facts.practice) {
+    if (practice.day === weekday && holds(practice.range, day)) jumps += practice.jumps;
   }
   if (jumps === 0) return 0;
   const stopped = facts.absences.some((absence) => absence.trained === 'none' && holds(absence.range, day));

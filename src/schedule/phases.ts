@@ -2,8 +2,9 @@
 // of phases, or is held, in season or in foundation as a whole. Pinned phases stand, the path is chosen round them.
 
 import type { Athlete, Competition, Plan } from '../plan/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { overlap } from '../plan/applies.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import type { PhaseId } from '../library/types.ts';
 import type { Span } from '../source/types.ts';
@@ -40,8 +41,7 @@ interface PinnedPhase {
 /** By week; where several pins fix one week the last in the plan's order stands. */
 function pinnedPhases(plan: Plan, grid: AthleteGrid): ReadonlyMap<number, PinnedPhase> {
   const pinned = new Map<number, PinnedPhase>();
-  for (const pin of plan.pins) {
-    if (!appliesTo(pin.who, grid.athlete)) continue;
+  for (const pin of itemsOf(plan, grid.athlete).pins) {
     for (const effect of pin.effects) {
       if (effect.kind !== 'phase') continue;
       for (const week of grid.weeks) {
@@ -65,7 +65,7 @@ interface Stretch {
 
 /** The season cut behind the week of each peak; the last stretch has none. */
 function stretches(plan: Plan, grid: AthleteGrid): readonly Stretch[] {
-  const peaks = plan.competitions.filter((one) => one.prepare === 'peak' && appliesTo(one.who, grid.athlete));
+  const peaks = itemsOf(plan, grid.athlete).competitions.filter((one) => one.prepare === 'peak');
   const found: Stretch[] = [];
   let from = 0;
   for (const peak of peaks) {

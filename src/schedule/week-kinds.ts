@@ -5,8 +5,9 @@ import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
 import type { WeekKind } from '../library/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { overlap } from '../plan/applies.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
@@ -50,8 +51,7 @@ interface PinnedKind {
 
 function pinnedKinds(plan: Plan, grid: AthleteGrid): ReadonlyMap<number, PinnedKind> {
   const pinned = new Map<number, PinnedKind>();
-  for (const pin of plan.pins) {
-    if (!appliesTo(pin.who, grid.athlete)) continue;
+  for (const pin of itemsOf(plan, grid.athlete).pins) {
     for (const effect of pin.effects) {
       if (effect.kind !== 'week-kind') continue;
       for (const week of grid.weeks) {

@@ -4,8 +4,9 @@
 import { getPhase } from '../../library/phases.ts';
 import type { Level, PhaseRow } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
-import { appliesTo, overlap } from '../../plan/applies.ts';
+import { overlap } from '../../plan/applies.ts';
 import { levelOn } from '../../plan/athlete-facts.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
@@ -81,7 +82,7 @@ function usableDays(plan: Plan, athlete: Athlete, week: WeekCells, range: DayRan
 
 /** The pins in force on a day of a range. */
 export function pinsIn(plan: Plan, athlete: Athlete, range: DayRange): readonly Pin[] {
-  return plan.pins.filter((pin) => overlap(pin.range, range) && appliesTo(pin.who, athlete));
+  return itemsOf(plan, athlete).pins.filter((pin) => overlap(pin.range, range));
 }
 
 /** The slot a jump session of this day would take: the longest that takes jumps. */

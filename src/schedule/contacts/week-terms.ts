@@ -4,8 +4,8 @@
 import type { Bound } from '../../build/types.ts';
 import { GOAL_FOOT } from '../../library/levels.ts';
 import { VOLUME } from '../../library/volume.ts';
-import { appliesTo } from '../../plan/applies.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 import { writtenContacts } from '../../plan/line-contacts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
@@ -190,7 +190,7 @@ function programmeSessions(
   facts: WeekFacts,
 ): { readonly fixed: NonNullable<WeekTerms['fixed']>; readonly sessions: readonly number[] } | undefined {
   if (facts.kind.kind === 'empty') return undefined;
-  const use = facts.plan.uses.find((one) => appliesTo(one.who, facts.athlete) && programmeWeek(facts, one) !== undefined);
+  const use = itemsOf(facts.plan, facts.athlete).uses.find((one) => programmeWeek(facts, one) !== undefined);
   const written = use === undefined ? undefined : programmeWeek(facts, use);
   if (use === undefined || written === undefined) return undefined;
   const sessions = written.days
