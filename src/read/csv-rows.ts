@@ -108,16 +108,21 @@ const cellCount = (file: SourceFile, row: CsvRow, found: number, wanted: number)
 
 const decimalComma = /^[-+]?[0-9]+,[0-9]+(?:\s*[A-Za-z%]+)?$/u;
 
-/** Cells that look like the halves of one number. */
-const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] =>
-  cells.flatMap((cell, index) => {
+/** Cells that look like the halves of one number; none if three or more in a row could be. */
+const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] => {
+  const found: Diagnostic[] = [];
+  let lastEnd = -1;
+  for (const [index, cell] of cells.entries()) {
     const next = cells[index + 1];
-    if (next === undefined || cell.quoted || next.start !== cell.end + 1) return [];
+    if (next === undefined || cell.quoted || next.start !== cell.end + 1) continue;
     const number = `${cell.text},${next.text}`;
-    return decimalComma.test(number)
-      ? [decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end }))]
-      : [];
-  });
+    if (!decimalComma.test(number)) continue;
+    if (cell.end === lastEnd) return [];
+    lastEnd = next.end;
+    found.push(decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end })));
+  }
+  return found;
+};
 
 const decimalCommaProblem = (found: string, span: Span): Diagnostic => {
   const point = found.replace(',', '.');

@@ -32,7 +32,7 @@ interface Walk {
 }
 
 const matchFrom = (walk: Walk, at: readonly string[], rest: readonly string[]): void => {
-  const key = `${String(rest.length)}:${at.join('/')}`;
+  const key = `${rest.join('/')}\n${at.join('/')}`;
   const [part, ...further] = rest;
   if (part === undefined || walk.seen.has(key) || walk.looked > mostLookedAt) return;
   walk.seen.add(key);

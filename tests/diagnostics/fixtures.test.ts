@@ -9,16 +9,14 @@ import { codes } from '../../src/diagnostics/catalogue.ts';
 import { hasErrors } from '../../src/diagnostics/collector.ts';
 import type { Diagnostic } from '../../src/diagnostics/types.ts';
 import { fileSystem } from '../../src/host/files.ts';
-import { DONE_COLUMNS, TEST_COLUMNS } from '../../src/language/shapes/record.ts';
+import { readDocuments } from '../../src/language/read-documents.ts';
 import { loadPlan } from '../../src/plan/load-plan.ts';
-import { readPlan } from '../../src/read/read-plan.ts';
-import { readTable } from '../../src/read/read-table.ts';
-import type { Node } from '../../src/read/types.ts';
 import { diagnosticsJson } from '../../src/render/diagnostics/diagnostics-json.ts';
 import { diagnosticsText } from '../../src/render/diagnostics/diagnostics-text.ts';
 import { createPalette } from '../../src/render/palette.ts';
 import { diagnosticsView } from '../../src/report/diagnostics-view.ts';
 import type { SourceFile } from '../../src/source/types.ts';
+import { dayOf } from '../../src/util/days.ts';
 
 const here = 'tests/diagnostics';
 const update = process.env['FOOTFALL_UPDATE'] === '1';
@@ -37,30 +35,19 @@ const entryOf = (folder: string): string => {
   return existsSync(named) ? `${folder}/plan/${readFileSync(named, 'utf8').trim()}` : `${folder}/plan`;
 };
 
-const valueAt = (node: Node | undefined, key: string): Node | undefined =>
-  node?.kind === 'map' ? node.entries.find((entry) => entry.key === key)?.value : undefined;
-
 interface Found {
   readonly files: readonly SourceFile[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** A record of a later day is one of the future. */
+const today = dayOf({ year: 2027, month: 2, day: 1 });
+
 const diagnose = (entry: string): Found => {
-  const { value: documents, diagnostics } = readPlan(entry, fileSystem);
-  if (hasErrors(diagnostics)) return { files: documents.files, diagnostics };
-  const record = valueAt(documents.documents[0]?.root, 'record');
-  const tables = [
-    { path: valueAt(record, 'done'), columns: DONE_COLUMNS },
-    { path: valueAt(record, 'tests'), columns: TEST_COLUMNS },
-  ].flatMap(({ path, columns }) => (path?.kind === 'scalar' ? [readTable(entry, path, columns, fileSystem)] : []));
-  return {
-    files: [...documents.files, ...tables.flatMap(({ value }) => value.file ?? [])],
-    diagnostics: [
-      ...diagnostics,
-      ...tables.flatMap((table) => table.diagnostics),
-      ...loadPlan(documents).diagnostics,
-    ],
-  };
+  const { value: documents, diagnostics } = readDocuments(entry, fileSystem);
+  const { files } = documents;
+  if (hasErrors(diagnostics)) return { files, diagnostics };
+  return { files, diagnostics: [...diagnostics, ...loadPlan(documents, today).diagnostics] };
 };
 
 const agrees = (path: string, made: string): void => {

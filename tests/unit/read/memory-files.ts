@@ -4,7 +4,9 @@
 import type { Answer, FileHost, FileState, FolderEntry } from '../../../src/read/file-host.ts';
 
 /** Files by absolute path, such as `/plan/season.yaml`. */
-export type Files = Readonly<Record<string, string | Uint8Array | { readonly link: string } | { readonly denied: string }>>;
+export type Files = Readonly<
+  Record<string, string | Uint8Array | { readonly link: string } | { readonly denied: string }>
+>;
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
@@ -24,7 +26,8 @@ const normal = (path: string): string => {
 export const memoryFiles = (files: Files): FileHost => {
   const folders = new Set(['/']);
   for (const path of Object.keys(files)) {
-    for (let cut = path.lastIndexOf('/'); cut > 0; cut = path.lastIndexOf('/', cut - 1)) folders.add(path.slice(0, cut));
+    for (let cut = path.lastIndexOf('/'); cut > 0; cut = path.lastIndexOf('/', cut - 1))
+      folders.add(path.slice(0, cut));
   }
 
   const behindLinks = (path: string): string | undefined => {
