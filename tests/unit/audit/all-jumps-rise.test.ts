@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { expectFinding, expectSilent, found } from './found.ts';
+import { day, loading } from './make-build.ts';
+import type { SeasonSpec } from './make-build.ts';
+
+const RULE = 'all-jumps-rise';
+
+/** Weeks with these planned contacts, and practice of so many jumps each monday. */
+function season(contacts: readonly number[], practice: readonly number[]): SeasonSpec {
+  return {
+    weeks: contacts.map((one) => loading(one)),
+    days: practice.map((practiceJumps, index) => ({ day: day(index + 1, 0), practiceJumps })),
+  };
+}
+
+describe('all-jumps-rise', () => {
+  it('holds planned contacts in a week in which other jumping rises by more than a fifth', () => {
+    expectSilent(RULE, season([200, 220], [100, 120]));
+    expectSilent(RULE, season([200, 200], [100, 121]));
+    expectFinding(RULE, season([200, 201], [100, 121]), 2);
+  });
+
+  it('holds easy weeks by their own rules', () => {
+    const spec = season([200, 120], [100, 160]);
+    expectSilent(RULE, { ...spec, weeks: [loading(200), loading(120, { kind: 'deload' })] });
+  });
+
+  it('keeps all jumping near the mean of four weeks', () => {
+    // The mean is 300, and 390 is three tenths more.
+    expectSilent(RULE, season([200, 200, 200, 200, 200], [100, 100, 100, 100, 190]));
+    expectFinding(RULE, season([200, 200, 200, 200, 200], [100, 100, 100, 100, 191]), 5);
+  });
+
+  it('counts matches and tests as well', () => {
+    const spec = season([200, 200, 200, 200, 200], [100, 100, 100, 100, 100]);
+    const days = [...(spec.days ?? []), { day: day(5, 5), matchJumps: 80, testContacts: 11 }];
+    expectFinding(RULE, { ...spec, days }, 5);
+    expect(found(RULE, { ...spec, days })[0]?.params).toMatchObject({ found: 391, most: 390, before: 300 });
+  });
+
+  it('leaves planned contacts that rise alone to the weekly rise', () => {
+    expectSilent(RULE, season([100, 100, 100, 100, 200], [50, 50, 50, 50, 50]));
+  });
+
+  it('waits for four weeks, and leaves weeks away out of the mean', () => {
+    expectSilent(RULE, season([200, 200, 200, 200], [100, 100, 100, 195]));
+    const away = { kind: 'empty', phase: 'closed' } as const;
+    expectSilent(RULE, {
+      weeks: [loading(200), loading(200), loading(200), loading(200), away, loading(180)],
+      days: [1, 2, 3, 4, 6].map((week) => ({ day: day(week, 0), practiceJumps: 100 })),
+    });
+  });
+});

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { expectFinding, expectSilent, found } from './found.ts';
+import { ALWAYS, competition, day, EVERYBODY, jumps, place, slot } from './make-build.ts';
+import type { SeasonSpec } from './make-build.ts';
+
+const RULE = 'last-week';
+const peak = competition(day(1, 5), 'peak', { span: place(55) });
+
+describe('last-week', () => {
+  const season = (change: Partial<SeasonSpec> = {}): SeasonSpec => ({
+    plan: { competitions: [peak] },
+    weeks: [{ kind: 'taper', phase: 'power' }],
+    ...change,
+  });
+
+  it('wants a session in the week of a peak', () => {
+    expectFinding(RULE, season(), 1);
+    expectSilent(RULE, season({ weeks: [{ kind: 'taper', sessions: [jumps(1, 50)] }] }));
+  });
+
+  it('takes a primer for a session', () => {
+    expectSilent(RULE, season({ weeks: [{ kind: 'empty', sessions: [jumps(4, 20, { kind: 'primer' })] }] }));
+  });
+
+  it('says which competition', () => {
+    expect(found(RULE, season())[0]?.related[0]?.span).toEqual(place(55));
+  });
+
+  it('is about peaks alone', () => {
+    expectSilent(RULE, season({ plan: { competitions: [competition(day(1, 5), 'freshen')] } }));
+  });
+
+  it('asks for nothing where no day is open', () => {
+    const nowhere: Partial<SeasonSpec>[] = [
+      { plan: { competitions: [peak], slots: [slot(6)] } },
+      { plan: { competitions: [peak], slots: [slot(1, { use: 'lifts' })] } },
+      { athlete: { away: [{ range: ALWAYS, because: 'x', trained: 'none', span: place(0) }] } },
+      {
+        plan: {
+          competitions: [peak],
+          closures: [{ range: ALWAYS, because: 'x', trained: 'none', who: EVERYBODY, span: place(0) }],
+        },
+      },
+      {
+        plan: {
+          competitions: [peak],
+          pins: [{ range: ALWAYS, who: EVERYBODY, effects: [{ kind: 'rest' }], because: 'x', span: place(0) }],
+        },
+      },
+      { athlete: { limits: [{ range: ALWAYS, avoid: [], contactsASession: 0, because: 'x', span: place(0) }] } },
+    ];
+    for (const change of nowhere) expectSilent(RULE, season(change));
+  });
+});

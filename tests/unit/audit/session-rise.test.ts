@@ -1,0 +1,38 @@
+import { describe, it } from 'vitest';
+import { expectFinding, expectSilent } from './found.ts';
+import { jumps, loading, place } from './make-build.ts';
+import type { WeekSpec } from './make-build.ts';
+
+const RULE = 'session-rise';
+
+describe('session-rise', () => {
+  // Two sessions a week in the strength phase: used to 200 is 100 a session.
+  const week = (contacts: number, change: Partial<WeekSpec> = {}) => ({ weeks: [loading(contacts, change)] });
+
+  it('lets a session be three tenths bigger than the usual one', () => {
+    expectSilent(RULE, week(129));
+    expectSilent(RULE, week(130));
+    expectFinding(RULE, week(131), 1);
+  });
+
+  it('lets a small session be fifteen contacts bigger', () => {
+    expectSilent(RULE, { now: [20, 2], ...week(35) });
+    expectFinding(RULE, { now: [20, 2], ...week(36) }, 1);
+  });
+
+  it.each(['taper', 'hold', 'deload'] as const)('holds the sessions of a %s under the usual one', (kind) => {
+    expectSilent(RULE, week(75, { kind }));
+    expectFinding(RULE, week(76, { kind }), 1);
+  });
+
+  it('shares the usual week over the sessions that the phase has for the level', () => {
+    const advanced = { levels: [{ is: 'advanced' as const, span: place(0) }] };
+    // Three a week: used to 200 is 66 a session.
+    expectSilent(RULE, { athlete: advanced, ...week(85, { phase: 'power' }) });
+    expectFinding(RULE, { athlete: advanced, ...week(86, { phase: 'power' }) }, 1);
+  });
+
+  it('leaves a primer alone', () => {
+    expectSilent(RULE, { now: [2, 1], weeks: [{ kind: 'empty', sessions: [jumps(4, 20, { kind: 'primer' })] }] });
+  });
+});

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { expectFinding, expectSilent, found } from './found.ts';
+import { competition, day, drill, EVERYBODY, jumps, loading, place } from './make-build.ts';
+import type { SeasonSpec, WeekSpec } from './make-build.ts';
+
+const RULE = 'taper-cut';
+
+const taper = (contacts: number): WeekSpec => loading(contacts, { kind: 'taper', phase: 'power' });
+const empty: WeekSpec = { kind: 'empty', phase: 'closed' };
+
+function pinned(week: number, contactsAWeek: number): SeasonSpec['plan'] {
+  const range = { from: day(week, 0), until: day(week, 6) };
+  const effects = [{ kind: 'contacts', contactsAWeek }] as const;
+  return { pins: [{ range, who: EVERYBODY, effects, because: 'x', span: place(44) }] };
+}
+
+describe('taper-cut', () => {
+  // Bosquet 2007, Med Sci Sports Exerc 39(8):1358–1365: two weeks with 41 to 60 % less volume.
+  it('cuts the first of two weeks by two fifths and the last by half', () => {
+    expectSilent(RULE, { weeks: [taper(120), taper(100)] });
+    expectFinding(RULE, { weeks: [taper(121), taper(100)] }, 1);
+    expectFinding(RULE, { weeks: [taper(120), taper(101)] }, 2);
+  });
+
+  it('cuts a single week by half', () => {
+    expectSilent(RULE, { weeks: [loading(200), taper(100), loading(100)] });
+    expectFinding(RULE, { weeks: [loading(200), taper(101), loading(100)] }, 2);
+  });
+
+  it('is not split by an empty week', () => {
+    const trained = {
+      range: { from: day(2, 0), until: day(2, 6) },
+      because: 'x',
+      trained: 'full',
+      who: EVERYBODY,
+      span: place(0),
+    } as const;
+    expectSilent(RULE, { plan: { closures: [trained] }, weeks: [taper(120), empty, taper(100)] });
+  });
+
+  it('says too deep a cut where the coach made it', () => {
+    expectSilent(RULE, { weeks: [taper(79)] });
+    expectSilent(RULE, { plan: pinned(1, 80), weeks: [taper(80)] });
+    expectFinding(RULE, { plan: pinned(1, 79), weeks: [taper(79)] }, 1);
+    expect(found(RULE, { plan: pinned(1, 79), weeks: [taper(79)] })[0]?.span).toEqual(place(44));
+  });
+
+  it('keeps the tiers of the weeks before', () => {
+    const before = { phase: 'power', sessions: [{ on: 1, lines: [drill('tuck-jump', 4, 5)] }] } as const;
+    const kept = { ...taper(0), sessions: [{ on: 1, lines: [drill('tuck-jump', 1, 20)] }] } as const;
+    const lost = { ...taper(0), sessions: [jumps(1, 20)] };
+    expectSilent(RULE, { weeks: [before, kept] });
+    expectFinding(RULE, { weeks: [before, lost] }, 2);
+    expect(found(RULE, { weeks: [before, lost] }).map((one) => one.params['breach'])).toEqual(['tier']);
+  });
+
+  it('asks for no hard drills where a match leaves no room behind them', () => {
+    const before = { phase: 'power', sessions: [{ on: 1, lines: [drill('tuck-jump', 4, 5)] }] } as const;
+    const lost = { ...taper(0), sessions: [jumps(1, 20)] };
+    expectSilent(RULE, { weeks: [before, lost], plan: { competitions: [competition(day(2, 3), 'peak')] } });
+  });
+});
