@@ -1,14 +1,8 @@
-// Writes the JSON Schemas that are made from the shapes in the source: `npm run schemas`. Tests compare each file with
-// its source, so that none goes stale.
+// Writes schemas/ from the shapes that read a plan: `npm run schemas`, after one of them changed.
 
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { planSchema } from '../../src/language/schema.ts';
-import { schemaText } from './schema-text.ts';
-
-const SCHEMAS: Readonly<Record<string, object>> = { 'schemas/plan.schema.json': planSchema() };
+import { join } from 'node:path';
+import { schemaFiles } from './schema-files.ts';
 
 mkdirSync('schemas', { recursive: true });
-for (const [path, schema] of Object.entries(SCHEMAS)) {
-  writeFileSync(path, schemaText(schema));
-  console.log(`wrote ${path}`);
-}
+for (const [name, text] of schemaFiles()) writeFileSync(join('schemas', name), text);
