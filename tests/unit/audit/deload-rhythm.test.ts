@@ -10,7 +10,7 @@ function season(kinds: readonly WeekKind[], phase: PhaseId = 'strength') {
 }
 
 const rhythm = (text: string) =>
-  [...text].map((letter): WeekKind => (letter === 'L' ? 'load' : letter === 'd' ? 'deload' : 'taper'));
+  text.split('').map((letter): WeekKind => (letter === 'L' ? 'load' : letter === 'd' ? 'deload' : 'taper'));
 
 describe('deload-rhythm', () => {
   it('wants an easy week behind three loading weeks', () => {

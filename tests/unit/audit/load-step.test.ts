@@ -23,10 +23,10 @@ describe('load-step', () => {
   });
 
   it('goes up by the next dumbbell', () => {
-    const place_ = { ...HALL, kit: { ...KIT, dumbbellsGrams: [10_000, 14_000, 18_000] } };
+    const gym = { ...HALL, kit: { ...KIT, dumbbellsGrams: [10_000, 14_000, 18_000] } };
     const at = (kilos: number): WeekSpec => ({
       sessions: [
-        { on: 1, slot: slot(1, { place: place_ }), lines: [lift('goblet-squat', 3, 8, { loadGrams: kilos * 1000 })] },
+        { on: 1, slot: slot(1, { place: gym }), lines: [lift('goblet-squat', 3, 8, { loadGrams: kilos * 1000 })] },
       ],
     });
     expectSilent(RULE, { weeks: [at(10), at(14)] });

@@ -170,6 +170,7 @@ export function makeBuild(spec: SeasonSpec): MadeBuild {
     athlete,
     weeks,
     days: (spec.days ?? []).map((one) => ({ practiceJumps: 0, matchJumps: 0, testContacts: 0, ...one })),
+    freed: new Set(),
     blocked: new Set(),
     diagnostics: [],
   };

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { expectFinding, expectSilent, found } from './found.ts';
 import { competition, day, drill, EVERYBODY, jumps, loading, place } from './make-build.ts';
-import type { SeasonSpec, WeekSpec } from './make-build.ts';
+import type { WeekSpec } from './make-build.ts';
+import type { Plan } from '../../../src/plan/types.ts';
 
 const RULE = 'taper-cut';
 
 const taper = (contacts: number): WeekSpec => loading(contacts, { kind: 'taper', phase: 'power' });
 const empty: WeekSpec = { kind: 'empty', phase: 'closed' };
 
-function pinned(week: number, contactsAWeek: number): SeasonSpec['plan'] {
+function pinned(week: number, contactsAWeek: number): Pick<Plan, 'pins'> {
   const range = { from: day(week, 0), until: day(week, 6) };
   const effects = [{ kind: 'contacts', contactsAWeek }] as const;
   return { pins: [{ range, who: EVERYBODY, effects, because: 'x', span: place(44) }] };
