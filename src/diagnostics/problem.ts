@@ -5,6 +5,7 @@ import { catalogue } from './catalogue.ts';
 import type { Catalogue, Code } from './catalogue.ts';
 import type { Entry, ParamsField } from './entry.ts';
 import type { Span } from '../source/types.ts';
+import { printable, shortened } from '../util/printable.ts';
 import type { Diagnostic, Param, RelatedPlace, Severity } from './types.ts';
 
 interface Circumstances {
@@ -24,24 +25,42 @@ interface Circumstances {
 
 export type Details<C extends Code> = Circumstances & ParamsField<Catalogue[C]>;
 
-/** One diagnostic: `problem('files/missing', { params: { wanted: 'squad/a.yaml' }, span })`. */
+/** Units of a text from a plan that a report repeats, and of a whole sentence of it. */
+const mostOfParam = 300;
+const mostOfSentence = 2000;
+
+/**
+ * One diagnostic: `problem('files/missing', { params: { wanted: 'squad/a.yaml' }, span })`. Texts from a plan may be
+ * handed over as they are: overlong ones are shortened, and nothing in them reaches a terminal as a command to it.
+ */
 export const problem = <C extends Code>(code: C, details: Details<C>): Diagnostic => {
   const entry: Entry = catalogue[code];
-  const params: Readonly<Record<string, Param>> = details.params ?? {};
-  const label = details.label ?? entry.label?.(params as never);
-  const help = details.help ?? entry.help?.(params as never);
+  const params = mapTexts(details.params ?? {}, shortened);
+  const words = mapTexts(params, printable) as never;
+  const label = details.label ?? entry.label?.(words);
+  const help = details.help ?? entry.help?.(words);
   return {
     code,
     severity: details.severity ?? entry.severity,
-    message: entry.message(params as never),
+    message: entry.message(words),
     params,
     related: details.related ?? [],
     ...(details.span !== undefined && { span: details.span }),
-    ...(label !== undefined && { label }),
+    ...(label !== undefined && { label: printable(label, mostOfSentence) }),
     ...(details.path !== undefined && { path: details.path }),
-    ...(help !== undefined && { help }),
+    ...(help !== undefined && { help: printable(help, mostOfSentence) }),
     ...(details.rule !== undefined && { rule: details.rule }),
     ...(details.athlete !== undefined && { athlete: details.athlete }),
     ...(details.week !== undefined && { week: details.week }),
   };
+};
+
+type Params = Readonly<Record<string, Param>>;
+
+const mapTexts = (params: Params, made: (text: string, most: number) => string): Params => {
+  const mapped: Record<string, Param> = {};
+  for (const [name, value] of Object.entries(params)) {
+    mapped[name] = typeof value === 'string' ? made(value, mostOfParam) : value;
+  }
+  return mapped;
 };

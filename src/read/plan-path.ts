@@ -17,17 +17,17 @@ export interface PlanPath {
 export const parsePlanPath = (written: string, span: Span | undefined): PlanPath | Diagnostic => {
   const outside = leadsOutside(written);
   if (outside !== undefined) {
-    return problem('files/outside', { params: { wanted: printable(written), way: outside }, span });
+    return problem('files/outside', { params: { wanted: written, way: outside }, span });
   }
   const unportable = isUnportable(written);
   if (unportable !== undefined) {
     const { way, help } = unportable;
-    return problem('files/not-portable', { params: { wanted: printable(written), way }, span, help });
+    return problem('files/not-portable', { params: { wanted: written, way }, span, help });
   }
   const parts = partsWithin(written);
   if (parts !== undefined) return { kind: 'path', parts, path: parts.join('/') };
   return problem('files/outside', {
-    params: { wanted: printable(written), way: 'goes up out of the plan folder with ..' },
+    params: { wanted: written, way: 'goes up out of the plan folder with ..' },
     span,
   });
 };
@@ -77,9 +77,4 @@ const partsWithin = (written: string): readonly string[] | undefined => {
     if (part !== '..' && part !== '.' && part !== '') parts.push(part);
   }
   return parts;
-};
-
-const printable = (written: string): string => {
-  const shown = written.replaceAll(/[\u0000-\u001f\u007f]/gu, '\uFFFD');
-  return shown.length > 120 ? `${shown.slice(0, 119)}…` : shown;
 };

@@ -4,6 +4,9 @@
 /** Edits allowed: one for short words, about a third of the letters for longer ones. */
 const mostEdits = (length: number): number => (length <= 2 ? 0 : length <= 5 ? 1 : Math.min(4, Math.floor(length / 3)));
 
+/** Longer ones are texts, not misspelt names. */
+const longestWord = 100;
+
 /**
  * The candidate with the fewest edits (letters put in, left out, changed, two neighbours swapped) from `word`, letter
  * case and the difference between `-`, `_` and a space aside; undefined if none is near. Of equally near ones the first
@@ -11,13 +14,17 @@ const mostEdits = (length: number): number => (length <= 2 ? 0 : length <= 5 ? 1
  * candidates, ask only for the first few.
  */
 export const nearest = (word: string, candidates: Iterable<string>): string | undefined => {
+  if (word.length > longestWord) return undefined;
   const wanted = folded(word);
   const most = mostEdits(wanted.length);
   let best: string | undefined;
   let bestDistance = most + 1;
   for (const candidate of candidates) {
     const distance = editDistance(wanted, folded(candidate), bestDistance);
-    if (distance < bestDistance || (distance === bestDistance && distance <= most && best !== undefined && candidate < best)) {
+    if (
+      distance < bestDistance ||
+      (distance === bestDistance && distance <= most && best !== undefined && candidate < best)
+    ) {
       best = candidate;
       bestDistance = distance;
     }
@@ -40,18 +47,28 @@ export const editDistance = (a: string, b: string, most: number): number => {
   let last = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let row = 1; row <= a.length; row += 1) {
     const current = nextRow(a, b, row, last, beforeLast);
-    if (Math.min(...current) > most) return most + 1;
+    if (current.every((edits) => edits > most)) return most + 1;
     beforeLast = last;
     last = current;
   }
   return last[b.length] ?? 0;
 };
 
-const nextRow = (a: string, b: string, row: number, last: readonly number[], beforeLast: readonly number[]): number[] => {
+const nextRow = (
+  a: string,
+  b: string,
+  row: number,
+  last: readonly number[],
+  beforeLast: readonly number[],
+): number[] => {
   const current = [row];
   for (let column = 1; column <= b.length; column += 1) {
     const same = a[row - 1] === b[column - 1];
-    let edits = Math.min((last[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1, (last[column - 1] ?? 0) + (same ? 0 : 1));
+    let edits = Math.min(
+      (last[column] ?? 0) + 1,
+      (current[column - 1] ?? 0) + 1,
+      (last[column - 1] ?? 0) + (same ? 0 : 1),
+    );
     const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
     if (swapped) edits = Math.min(edits, (beforeLast[column - 2] ?? 0) + 1);
     current.push(edits);
