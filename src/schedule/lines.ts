@@ -22,6 +22,7 @@ import type { LineRules } from './lines/line-rules.ts';
 import { loadHistory } from './lines/load-history.ts';
 import { plannedSession, writtenSession } from './lines/session.ts';
 import type { Written } from './lines/session.ts';
+import { standings } from './lines/standing.ts';
 import { EMPTY_TALLY } from './lines/tally.ts';
 import type { Trainee, TrainingWeek } from './lines/trainee.ts';
 import { openWorkshop } from './lines/workshop.ts';
@@ -67,9 +68,10 @@ function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, diagno
     always: plan.always.filter((one) => appliesTo(one.who, athlete)),
     uses: plan.uses.filter((use) => appliesTo(use.who, athlete)),
     returns: returnsOf(schedule, book),
-    known: knownDrills(),
+    known: knownDrills(groups.numberOf),
     history: loadHistory(),
     people: groups.choice.people(athlete.squad),
+    standingOn: standings(athlete, schedule.grid.range),
     report: (key, make) => {
       if (reported.has(key)) return;
       reported.add(key);

@@ -150,6 +150,7 @@ function spreadMinutes(drafts: Draft[], first: number, minutes: number | undefin
   if (minutes === undefined) return;
   for (let index = first; index < drafts.length; index += 1) {
     const draft = drafts[index];
-    if (draft !== undefined) drafts[index] = { ...draft, seconds: index === first ? minutes * SECONDS : 0 };
+    if (draft !== undefined)
+      drafts[index] = { ...draft, numbered: [], seconds: index === first ? minutes * SECONDS : 0 };
   }
 }

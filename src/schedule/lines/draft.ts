@@ -1,5 +1,6 @@
 // A line before it has its number in the session, with the seconds it takes and what may be cut from it. Made by the
-// files that write jumps, lifts and hand-written lines; numbered when the session is laid together.
+// files that write jumps, lifts and hand-written lines; numbered when the session is laid together. Drafts are shared
+// between athletes and weeks, and so are the numbered lines they have made.
 
 import type { BuiltLine } from '../../build/types.ts';
 
@@ -10,8 +11,22 @@ export interface Draft {
   readonly seconds: number;
   /** What the minutes may take: assistance first, then trunk; `fixed` is the coach's or jumping, and stays. */
   readonly role: 'main' | 'assistance' | 'trunk' | 'fixed';
+  /** Lower-body lifting that counts as heavy. */
+  readonly heavy: boolean;
   /** The same line with fewer sets. */
   readonly withSets?: (sets: number) => Draft;
   /** Done in the same set as the draft before it. */
   readonly paired?: boolean;
+  /** The lines it has made, by their place in a session. */
+  readonly numbered: BuiltLine[];
+}
+
+/** The draft's line at this place in a session. Asked twice, it is the same object. */
+export function lineAt(draft: Draft, order: number, pairedWith: number | undefined): BuiltLine {
+  if (pairedWith !== undefined) return { ...draft.line, order, pairedWith };
+  const known = draft.numbered[order];
+  if (known !== undefined) return known;
+  const line: BuiltLine = { ...draft.line, order };
+  draft.numbered[order] = line;
+  return line;
 }

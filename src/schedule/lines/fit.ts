@@ -2,7 +2,6 @@
 // the assistance that is left, then trunk; last, further main lifts and their sets, as some lifting must stay. Jumps and
 // their rest stay whole. Called for every session; also gives the order for when time is short on the day.
 
-import type { BuiltLine } from '../../build/types.ts';
 import { MINUTES } from '../../library/minutes.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { Draft } from './draft.ts';
@@ -20,29 +19,36 @@ const SECONDS = 60;
 
 /** Seconds before the first set, and of the lighter sets before the first main lift. */
 function opening(drafts: readonly Draft[]): number {
-  const jumps = drafts.some((draft) => draft.line.contacts > 0);
-  const warmUp = jumps ? VOLUME.warmUpMinutes : MINUTES.liftWarmUp;
-  const lighter = drafts.some((draft) => draft.role === 'main') ? MINUTES.lighterSetsMinutes : 0;
+  let warmUp: number = MINUTES.liftWarmUp;
+  let lighter = 0;
+  for (const draft of drafts) {
+    if (draft.line.contacts > 0) warmUp = VOLUME.warmUpMinutes;
+    if (draft.role === 'main') lighter = MINUTES.lighterSetsMinutes;
+  }
   return (warmUp + lighter) * SECONDS;
 }
 
 export function sessionSeconds(drafts: readonly Draft[]): number {
-  return opening(drafts) + drafts.reduce((sum, draft) => sum + draft.seconds, 0);
+  let seconds = opening(drafts);
+  for (const draft of drafts) seconds += draft.seconds;
+  return seconds;
 }
 
 /** Cuts until the session takes no more than `mostSeconds`, or nothing is left that may go. */
 export function fitSession(drafts: readonly Draft[], mostSeconds: number): Fitted {
   let kept = drafts;
+  let seconds = sessionSeconds(kept);
   const leftOut: string[] = [];
   let setsCut = 0;
-  while (sessionSeconds(kept) > mostSeconds) {
+  while (seconds > mostSeconds) {
     const cut = nextCut(kept);
     if (cut === undefined) break;
     if (cut.to === undefined) leftOut.push(cut.from.line.exercise);
     else setsCut += 1;
     kept = kept.flatMap((draft) => (draft === cut.from ? (cut.to ?? []) : draft));
+    seconds = sessionSeconds(kept);
   }
-  return { drafts: kept, seconds: sessionSeconds(kept), leftOut, setsCut };
+  return { drafts: kept, seconds, leftOut, setsCut };
 }
 
 interface Cut {
@@ -80,21 +86,17 @@ function fewerSets(drafts: readonly Draft[], least: number): Cut | undefined {
  * Orders of lines by what to leave out first on a day with little time: assistance from the last, trunk, further main
  * lifts, then jump lines from the last; the first jump line and the first main lift stay.
  */
-export function shortOnTime(lines: readonly BuiltLine[], drafts: readonly Draft[]): readonly number[] {
-  const orders = (test: (draft: Draft) => boolean): number[] =>
-    lines.flatMap((line, index) => {
-      const draft = drafts[index];
-      return draft !== undefined && test(draft) ? line.order : [];
-    });
-  const lifts = (draft: Draft): boolean => draft.line.kind === 'lift' && draft.line.contacts === 0;
-  return [
-    ...orders((draft) => draft.role === 'assistance' || (draft.role === 'fixed' && lifts(draft))).toReversed(),
-    ...orders((draft) => draft.role === 'trunk').toReversed(),
-    ...orders((draft) => draft.role === 'main')
-      .slice(1)
-      .toReversed(),
-    ...orders((draft) => draft.role === 'fixed' && !lifts(draft))
-      .slice(1)
-      .toReversed(),
-  ];
+export function shortOnTime(drafts: readonly Draft[]): readonly number[] {
+  const assistance: number[] = [];
+  const trunk: number[] = [];
+  const main: number[] = [];
+  const jumps: number[] = [];
+  for (let index = drafts.length - 1; index >= 0; index -= 1) {
+    const draft = drafts[index];
+    if (draft === undefined) continue;
+    const jumping = draft.line.kind === 'drill' || draft.line.contacts > 0;
+    const list = draft.role === 'main' ? main : draft.role === 'trunk' ? trunk : jumping ? jumps : assistance;
+    list.push(index + 1);
+  }
+  return [...assistance, ...trunk, ...main.slice(0, -1), ...jumps.slice(0, -1)];
 }

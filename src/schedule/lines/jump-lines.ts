@@ -70,7 +70,13 @@ function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequ
     origin: DERIVED,
     reasons: [...pick.reasons, ...setsReasons(drill, choice, widened)],
   };
-  return { line, seconds: drillSeconds(drill, sets, reps, request.place, request.people), role: 'fixed' };
+  return {
+    line,
+    seconds: drillSeconds(drill, sets, reps, request.place, request.people),
+    role: 'fixed',
+    heavy: false,
+    numbered: [],
+  };
 }
 
 const DERIVED = { kind: 'derived', rule: 'direction-mix' } as const;

@@ -6,7 +6,7 @@ import type { Drill } from '../../library/types.ts';
 export interface KnownDrills {
   readonly has: (drill: Drill) => boolean;
   /** Equal for athletes who know the same drills. */
-  readonly key: () => string;
+  readonly number: () => number;
   /** New drills of the running week. */
   readonly newThisWeek: () => number;
   /** Whether the first week with jumps is over. */
@@ -15,15 +15,16 @@ export interface KnownDrills {
   readonly note: (drills: readonly Drill[]) => void;
 }
 
-export function knownDrills(): KnownDrills {
+/** `numberOf` gives equal texts one number. */
+export function knownDrills(numberOf: (text: string) => number): KnownDrills {
   const known = new Set<Drill>();
-  let key = '';
+  let number = 0;
   let started = false;
   let settled = false;
   let news = 0;
   return {
     has: (drill) => known.has(drill),
-    key: () => key,
+    number: () => number,
     newThisWeek: () => news,
     settled: () => settled,
     startWeek: () => {
@@ -40,10 +41,12 @@ export function knownDrills(): KnownDrills {
       }
       started ||= drills.length > 0;
       if (added)
-        key = [...known]
-          .map((drill) => drill.id)
-          .toSorted()
-          .join(' ');
+        number = numberOf(
+          [...known]
+            .map((drill) => drill.id)
+            .toSorted()
+            .join(' '),
+        );
     },
   };
 }

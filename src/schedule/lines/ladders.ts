@@ -30,13 +30,21 @@ export interface Ladders {
 
 export function ladders(families: ReadonlyMap<string, readonly Drill[]>): Ladders {
   const built = boundedCache<Ladder>(LADDERS_KEPT);
+  const asked = new WeakMap<Standing, Map<TrainingPlace, Ladder>>();
   let count = 0;
+  const make = (standing: Standing, place: TrainingPlace): Ladder =>
+    built(`${place.id}|${standing.key}`, () => {
+      count += 1;
+      return { number: count, place, standing, families: rungsOf(families, standing, place) };
+    });
   return {
-    of: (standing, place) =>
-      built(`${place.id}|${standing.key}`, () => {
-        count += 1;
-        return { number: count, place, standing, families: rungsOf(families, standing, place) };
-      }),
+    of: (standing, place) => {
+      const known = asked.get(standing) ?? new Map<TrainingPlace, Ladder>();
+      const ladder = known.get(place) ?? make(standing, place);
+      known.set(place, ladder);
+      asked.set(standing, known);
+      return ladder;
+    },
   };
 }
 

@@ -5,6 +5,7 @@
 import type { Lift, PhaseId } from '../../library/types.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { boundedCache } from './bounded-cache.ts';
+import type { Refusal } from './gates.ts';
 import { kitRefusal, liftRefusal } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 
@@ -22,16 +23,16 @@ export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSecond
           suits(lift, place) &&
           lift.unstable !== true &&
           lift.eccentricSeconds <= mostEccentricSeconds &&
-          mayLift(lift, ladder, phase),
+          liftBar(lift, ladder, phase) === undefined,
       ),
     );
 }
 
 const CHOICES_KEPT = 20_000;
 
-/** Whether the athlete's gates and the place's kit allow a lift. */
-export function mayLift(lift: Lift, ladder: Ladder, phase: PhaseId): boolean {
-  return liftRefusal(lift, ladder.standing, phase) === undefined && kitRefusal(lift.kit, ladder.place) === undefined;
+/** The gate, or the kit the place lacks, that bars a lift; undefined when it may be done. */
+export function liftBar(lift: Lift, ladder: Ladder, phase: PhaseId): Refusal | undefined {
+  return liftRefusal(lift, ladder.standing, phase) ?? kitRefusal(lift.kit, ladder.place);
 }
 
 /** Half and quarter squats stand only where they are asked for: no load carries over from one depth to another. */

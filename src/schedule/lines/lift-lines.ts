@@ -3,18 +3,19 @@
 // by more than the rule's step over the loading week before, whatever made that one light.
 
 import type { Reason } from '../../build/types.ts';
-import type { Athlete } from '../../plan/types.ts';
+import type { Athlete, Pin } from '../../plan/types.ts';
 import { liftContacts } from '../../plan/line-contacts.ts';
 import type { Lift, PhaseId } from '../../library/types.ts';
-import { percentForReps } from '../../library/load-chart.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
+import { NO_PINS } from './day-pins.ts';
 import type { Draft } from './draft.ts';
+import { isHeavy } from './heavy.ts';
 import type { Ladder } from './ladders.ts';
 import type { LiftChoice } from './lift-choice.ts';
-import { mayLift } from './lift-choice.ts';
+import { liftBar } from './lift-choice.ts';
 import type { LiftDay, Prescription } from './lift-scheme.ts';
 import {
   assistancePrescription,
@@ -43,37 +44,83 @@ export interface LiftSession {
   readonly returns: readonly Day[];
   readonly history: LoadHistory;
   readonly people: number;
-  readonly choice: LiftChoice;
   readonly lifts: ReadonlyMap<string, Lift>;
   /** Most contacts that loaded jumps may take of the session; 0 for none. */
   readonly mostLoadedContacts: number;
   /** Lifts the coach has put into the session already; their patterns need no other assistance. */
   readonly there: ReadonlySet<string>;
+  /** Told of a pinned lift that a gate or the kit bars. */
+  readonly barred: (exercise: string, by: string, pin: Pin) => void;
+}
+
+/** A place of the day's pattern with what athletes who stand alike share. */
+export interface SharedPlace {
+  readonly place: PatternPlace;
+  /** Lifts that the gates and the kit allow, in order of preference. */
+  readonly allowed: readonly Lift[];
+  /** The line of an athlete without a maximum, where the first of them needs none. */
+  readonly plain?: Draft;
+}
+
+/** What the athletes of one standing share of a session: reads nothing of the athlete but the ladder. */
+export function sharePlaces(
+  places: readonly PatternPlace[],
+  choice: LiftChoice,
+  session: LiftSession,
+): readonly SharedPlace[] {
+  return places.map((place) => {
+    const allowed = choice(place, session.ladder, session.phase);
+    const [first] = allowed;
+    const needless = first === undefined || place.withMax === true;
+    const plain = needless ? undefined : draftWithout(first, place, session);
+    return plain === undefined ? { place, allowed } : { place, allowed, plain };
+  });
 }
 
 /** Drafts in the order of the places. A place that nothing fills stays empty. */
-export function liftDrafts(places: readonly PatternPlace[], session: LiftSession): readonly Draft[] {
+export function liftDrafts(places: readonly SharedPlace[], session: LiftSession): readonly Draft[] {
   const drafts: Draft[] = [];
   const used = new Set<string>(session.there);
   const covered = new Set([...session.there].map((id) => session.lifts.get(id)?.pattern));
-  for (const place of places) {
+  if (session.pins !== NO_PINS) reportBarredKeeps(session);
+  for (const shared of places) {
+    const { place } = shared;
     if (place.pattern === 'loaded-jump' && session.mostLoadedContacts === 0) continue;
     if (place.part !== 'main' && covered.has(place.pattern)) continue;
-    const draft = fillPlace(place, session, used);
+    if (place.depth === 'half' && used.has(FAST_PULL)) continue;
+    const draft = plainDraft(shared, session, used) ?? fillPlace(shared, session, used);
     if (draft === undefined) continue;
     used.add(draft.line.exercise);
     drafts.push(draft);
-    if (place.pattern === 'pull-from-floor') used.add(HALF_SQUAT_INSTEAD);
+    if (place.pattern === 'pull-from-floor') used.add(FAST_PULL);
   }
   return drafts;
 }
 
 /** Half squats open a day only where no fast pull does. */
-const HALF_SQUAT_INSTEAD = 'half-squat-instead';
+const FAST_PULL = 'pull-from-floor';
 
-function fillPlace(place: PatternPlace, session: LiftSession, used: ReadonlySet<string>): Draft | undefined {
-  if (place.depth === 'half' && used.has(HALF_SQUAT_INSTEAD)) return undefined;
-  for (const lift of candidates(place, session)) {
+/** The shared line, unless a pin, a known maximum or another line of the session asks for more thought. */
+function plainDraft(
+  { place, allowed, plain }: SharedPlace,
+  session: LiftSession,
+  used: ReadonlySet<string>,
+): Draft | undefined {
+  if (plain === undefined || session.pins !== NO_PINS || used.has(plain.line.exercise)) return undefined;
+  const { lifts } = session.athlete;
+  if (lifts.size === 0) return plain;
+  const known = (lift: Lift): boolean => lift.maxOf !== undefined && (lifts.has(lift.id) || lifts.has(lift.maxOf));
+  const [first] = allowed;
+  const asksMore = place.part === 'main' ? allowed.some(known) : first !== undefined && known(first);
+  return asksMore ? undefined : plain;
+}
+
+function fillPlace(
+  { place, allowed }: SharedPlace,
+  session: LiftSession,
+  used: ReadonlySet<string>,
+): Draft | undefined {
+  for (const lift of candidates(place, allowed, session)) {
     if (used.has(lift.id) || session.pins.leaveOut.has(lift.id)) continue;
     const swapped = swappedLift(lift, session);
     const draft = draftOf(swapped.lift, place, session, swapped.reasons);
@@ -83,9 +130,8 @@ function fillPlace(place: PatternPlace, session: LiftSession, used: ReadonlySet<
 }
 
 /** Lifts for a place, the coach's kept ones first, and for a main place those with a known maximum. */
-function candidates(place: PatternPlace, session: LiftSession): readonly Lift[] {
-  const allowed = session.choice(place, session.ladder, session.phase);
-  const kept = allowed.filter((lift) => session.pins.keep.has(lift.id));
+function candidates(place: PatternPlace, allowed: readonly Lift[], session: LiftSession): readonly Lift[] {
+  const kept = session.pins.keep.size === 0 ? [] : allowed.filter((lift) => session.pins.keep.has(lift.id));
   const known = (lift: Lift): boolean => maxOf(lift, session) !== undefined;
   if (place.withMax === true) return kept.length > 0 ? kept : allowed.filter(known);
   if (place.part !== 'main') return kept.length > 0 ? [...kept, ...allowed] : allowed;
@@ -100,11 +146,38 @@ const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
 function swappedLift(lift: Lift, session: LiftSession): { readonly lift: Lift; readonly reasons: readonly Reason[] } {
   const swap = session.pins.swaps.get(lift.id);
   const to = swap === undefined ? undefined : session.lifts.get(swap.value);
-  if (swap === undefined || to === undefined || !mayLift(to, session.ladder, session.phase))
+  if (swap === undefined || to === undefined) return { lift, reasons: [] };
+  const by = liftBar(to, session.ladder, session.phase)?.by;
+  if (by !== undefined) {
+    session.barred(to.id, by, swap.pin);
     return { lift, reasons: [] };
+  }
   const reason: Reason = { about: 'lift', by: 'pin', params: { from: lift.id, to: to.id }, spans: [swap.pin.span] };
   return { lift: to, reasons: [reason] };
 }
+
+function reportBarredKeeps(session: LiftSession): void {
+  for (const [id, pin] of session.pins.keep) {
+    const lift = session.lifts.get(id);
+    const by = lift === undefined ? undefined : liftBar(lift, session.ladder, session.phase)?.by;
+    if (by !== undefined) session.barred(id, by, pin);
+  }
+}
+
+/** The line of an athlete without a maximum. */
+function draftWithout(lift: Lift, place: PatternPlace, session: LiftSession): Draft | undefined {
+  const wanted = prescribe(lift, place, session, undefined);
+  if (wanted === undefined) return undefined;
+  const reasons = [patternReason(place), ...loadReasons(wanted, undefined, undefined)];
+  return layDraft(lift, place, session, wanted, undefined, undefined, reasons);
+}
+
+const patternReason = (place: PatternPlace): Reason => ({
+  about: 'lift',
+  by: 'pattern',
+  params: { pattern: place.pattern },
+  spans: [],
+});
 
 function draftOf(lift: Lift, place: PatternPlace, session: LiftSession, pinned: readonly Reason[]): Draft | undefined {
   const max = maxOf(lift, session);
@@ -115,7 +188,7 @@ function draftOf(lift: Lift, place: PatternPlace, session: LiftSession, pinned: 
   const prescription = withPins(lift, wanted, session);
   const reasons = [
     ...pinned,
-    { about: 'lift', by: 'pattern', params: { pattern: place.pattern }, spans: [] },
+    patternReason(place),
     ...loadReasons(prescription, max, load),
     ...pinReasons(lift, session),
   ];
@@ -224,20 +297,6 @@ function loadReasons(
 
 const NO_MAX: Reason = { about: 'load', by: 'no-max', params: {}, spans: [] };
 
-/** Whether a prescription is as heavy as its reps say, on the load chart, where no share of a maximum is known. */
-export function isHeavy(
-  lift: Lift,
-  heavyFrom: number,
-  percent: number | undefined,
-  reps: number,
-  reserve?: number,
-): boolean {
-  if (!lift.lower || lift.pattern === 'loaded-jump') return false;
-  if (percent !== undefined) return percent >= heavyFrom;
-  if (lift.loading === 'body' || lift.loading === 'band' || lift.held === true || reserve === undefined) return false;
-  return (percentForReps(reps + reserve) ?? 0) >= heavyFrom;
-}
-
 function layDraft(
   lift: Lift,
   place: PatternPlace,
@@ -256,7 +315,10 @@ function layDraft(
       ? load?.percent
       : Math.floor((pinnedLoad.value * PERCENT) / max.wholeGrams);
   const restSeconds = restOf(place, session.liftDay);
+  const heavy = isHeavy(lift, session.rules.heavyFrom, percent, reps, made === undefined ? reserve : undefined);
   const draft = (count: number): Draft => ({
+    heavy,
+    numbered: [],
     line: {
       part: place.part === 'trunk' ? 'trunk' : 'lifts',
       exercise: lift.id,

@@ -41,8 +41,10 @@ export interface JumpTask {
 
 export function sessionJumps(task: JumpTask): SessionJumps {
   const { trainee, week, pins } = task;
-  const request = pickRequest(task);
-  const picked = pickAll(task, request);
+  const gates = sessionGates(task);
+  const novelLeft = newDrillsLeft(task);
+  const request = (): PickRequest => pickRequest(task, gates, novelLeft);
+  const picked = pickAll(task, gates, novelLeft, request);
   for (const barred of picked.barred) reportBarred(trainee, week, barred);
   const lines = makeLines(task, picked, request);
   if (lines === undefined) {
@@ -54,17 +56,21 @@ export function sessionJumps(task: JumpTask): SessionJumps {
   return { drafts: lines.drafts, week: lines.week };
 }
 
-function pickRequest({ trainee, week, session, ladder, pins, tally }: JumpTask): PickRequest {
+function pickRequest(
+  { trainee, week, session, ladder, pins }: JumpTask,
+  gates: SessionGates,
+  novelLeft: number,
+): PickRequest {
   const { known, book, plan, athlete } = trainee;
   const day = { from: session.day, until: session.day };
   return {
     families: trainee.groups.choice.of(athlete.squad, session.slot.place, week.phase).families,
     ladder,
-    gates: sessionGates(week, session, ladder, tally),
+    gates,
     choosing: {
       leftOut: () => undefined,
       novel: (drill) => known.settled() && !known.has(drill),
-      novelLeft: newDrillsLeft(trainee, week, session),
+      novelLeft,
     },
     pins,
     drills: plan.library.drills,
@@ -73,16 +79,21 @@ function pickRequest({ trainee, week, session, ladder, pins, tally }: JumpTask):
   };
 }
 
-function pickAll({ trainee, week, session, ladder, pins }: JumpTask, request: PickRequest): Picked {
-  if (pins !== NO_PINS) return { number: 0, ...sessionPicks(request) };
+function pickAll(
+  { trainee, week, session, ladder, pins }: JumpTask,
+  gates: SessionGates,
+  novelLeft: number,
+  request: () => PickRequest,
+): Picked {
+  if (pins !== NO_PINS) return { number: 0, ...sessionPicks(request()) };
   const { number } = trainee.groups.choice.of(trainee.athlete.squad, session.slot.place, week.phase);
-  const known = trainee.known.settled() ? `${request.choosing.novelLeft}|${trainee.known.key()}` : '';
-  const key = `${ladder.number}|${number}|${gatesKey(request.gates)}|${known}`;
-  return trainee.groups.picked(key, () => sessionPicks(request));
+  const known = trainee.known.settled() ? `${novelLeft}|${trainee.known.number()}` : '';
+  const key = `${ladder.number}|${number}|${gatesKey(gates)}|${known}`;
+  return trainee.groups.picked(key, () => sessionPicks(request()));
 }
 
 /** The picked drills shared out; with one more where they add up to no such session; without the pinned sets at last. */
-function makeLines(task: JumpTask, picked: Picked, request: PickRequest): JumpLines | undefined {
+function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): JumpLines | undefined {
   const { trainee, week, session, pins, contacts, tally } = task;
   const { place } = session.slot;
   const { people } = trainee;
@@ -96,7 +107,7 @@ function makeLines(task: JumpTask, picked: Picked, request: PickRequest): JumpLi
     sets: pins.sets,
   };
   const make = (): JumpLines | undefined => {
-    const extra = fillIn(picked.picks, request);
+    const extra = fillIn(picked.picks, request());
     const wider = extra === undefined ? wanted : { ...wanted, picks: [extra, ...picked.picks] };
     return (
       jumpLines(wanted) ??
@@ -110,7 +121,7 @@ function makeLines(task: JumpTask, picked: Picked, request: PickRequest): JumpLi
 }
 
 /** What the session allows: the days round it, the week's shares as far as they are left, pain, a novice's first weeks. */
-function sessionGates(week: TrainingWeek, session: ScheduledSession, ladder: Ladder, tally: Tally): SessionGates {
+function sessionGates({ week, session, ladder, tally }: JumpTask): SessionGates {
   const { rules, contacts, row, kind } = week;
   const { level, values } = ladder.standing;
   const pain = contacts.bounds.some((bound) => bound.by === 'pain-hold');
@@ -134,13 +145,13 @@ function sessionGates(week: TrainingWeek, session: ScheduledSession, ladder: Lad
 const inSteps = (contacts: number): number => Math.max(0, Math.floor(contacts / VOLUME.step) * VOLUME.step);
 
 /** No drill is new in a taper, a primer or on the ladder back from time away: they are for what is known. */
-function newDrillsLeft(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): number {
+function newDrillsLeft({ trainee, week, session }: JumpTask): number {
   const { kind, step } = week.kind;
   if (session.primer || kind === 'taper' || (kind === 'return' && step !== undefined)) return 0;
   return Math.max(0, week.rules.newDrills - trainee.known.newThisWeek());
 }
 
-function reportBarred(trainee: Trainee, week: TrainingWeek, { exercise, by, pin }: BarredPin): void {
+export function reportBarred(trainee: Trainee, week: TrainingWeek, { exercise, by, pin }: BarredPin): void {
   trainee.report(`barred|${exercise}|${pin.span.file}|${pin.span.start}`, () =>
     problem('lines/pin-barred', {
       params: { athlete: trainee.athlete.id, exercise, by },

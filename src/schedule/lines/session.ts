@@ -7,16 +7,18 @@ import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
 import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { AddedLines } from './added-lines.ts';
-import { addedLines } from './added-lines.ts';
+import { addedLines, NOTHING_ADDED } from './added-lines.ts';
 import { pinsOn } from './day-pins.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Draft } from './draft.ts';
+import { lineAt } from './draft.ts';
 import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
 import type { Fitted } from './fit.ts';
 import type { Ladder } from './ladders.ts';
-import { isHeavy, liftDrafts } from './lift-lines.ts';
-import { sessionJumps } from './session-jumps.ts';
-import { standingOn } from './standing.ts';
+import { liftDrafts, sharePlaces } from './lift-lines.ts';
+import type { LiftSession } from './lift-lines.ts';
+import type { LiftDay } from './lift-scheme.ts';
+import { reportBarred, sessionJumps } from './session-jumps.ts';
 import type { Tally } from './tally.ts';
 import { addDrill, addLoadedJump } from './tally.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
@@ -69,14 +71,14 @@ export function writtenSession(
   trainee.known.note(drafts.flatMap(({ line }) => (line.kind === 'drill' ? (drills.get(line.exercise) ?? []) : [])));
   const fitted: Fitted = { drafts, seconds: sessionSeconds(drafts), leftOut: [], setsCut: 0 };
   const lifts = drafts.some((draft) => draft.line.kind === 'lift');
-  return { built: lay(trainee, week, { ...session, lifts }, fitted, []), tally: next };
+  return { built: lay(week, { ...session, lifts }, fitted, []), tally: next };
 }
 
 /** A session worked out: jumps that make its contacts, then lifting as far as the minutes go. */
 export function plannedSession(trainee: Trainee, week: TrainingWeek, place: SessionPlace, tally: Tally): MadeSession {
   const { session } = place;
   const { groups, pins: allPins } = trainee;
-  const ladder = groups.ladders.of(standing(trainee, week, session), session.slot.place);
+  const ladder = groups.ladders.of(trainee.standingOn(session.day, week.rules.gates), session.slot.place);
   const pins = pinsOn(allPins, session.day);
   const written = writtenContext(trainee, week, session);
   const added = addedLines({ trainee, week, session, ladder, pins, written });
@@ -93,11 +95,7 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const drafts = inOrder(added, jumps.drafts, lifting);
   const most = (session.slot.minutes * SECONDS * (PERCENT + week.rules.minutesOver)) / PERCENT;
   const fitted = fitSession(drafts, most);
-  return { built: lay(trainee, week, session, fitted, added.reasons), tally: jumps.week };
-}
-
-function standing(trainee: Trainee, week: TrainingWeek, session: ScheduledSession) {
-  return standingOn(trainee.athlete, session.day, week.rules.gates);
+  return { built: lay(week, session, fitted, added.reasons), tally: jumps.week };
 }
 
 function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
@@ -108,6 +106,7 @@ function writtenContext(trainee: Trainee, week: TrainingWeek, session: Scheduled
     day: session.day,
     people: trainee.people,
     stale: week.rules.stale,
+    heavyFrom: week.rules.heavyFrom,
     returns: trainee.returns,
     mainRestSeconds: findPhaseLifting(week.phase)?.restSeconds ?? LIFTING.assistanceRestSeconds,
   };
@@ -123,34 +122,45 @@ function liftingOf(
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];
-  const all = sessionPatterns(week.phase, liftSessions, liftIndex, week.index);
-  const patterns = session.shortLift === true ? all.filter((one) => one.part === 'main').slice(-1) : all;
   const { kind, step } = week.kind;
-  const liftDay = {
+  const { rules } = week;
+  const liftDay: LiftDay = {
     scheme,
     loadingWeek: week.loadingWeek,
     easy: kind === 'deload' || kind === 'taper' || (kind === 'return' && (step ?? 1) === 1),
     heavyAllowed: session.heavyAllowed && ladder.standing.stage === undefined,
-    heavyFrom: week.rules.heavyFrom,
-    leastReserve: week.rules.leastReserve,
+    heavyFrom: rules.heavyFrom,
+    leastReserve: rules.leastReserve,
   };
-  return liftDrafts(patterns, {
+  const lifting: LiftSession = {
     athlete: trainee.athlete,
     day: session.day,
     phase: week.phase,
     ladder,
     liftDay,
-    rules: week.rules,
+    rules,
     pins,
     returns: trainee.returns,
     history: trainee.history,
     people: trainee.people,
-    choice: trainee.groups.lifts,
     lifts: trainee.plan.library.lifts,
     mostLoadedContacts: mostLoaded(week, session, session.contacts - added.contacts),
-    there: new Set(added.drafts.map((draft) => draft.line.exercise)),
+    there: added === NOTHING_ADDED ? NONE_THERE : new Set(added.drafts.map((draft) => draft.line.exercise)),
+    barred: (exercise, by, pin) => reportBarred(trainee, week, { exercise, by, pin }),
+  };
+  const short = session.shortLift === true;
+  const turn = liftSessions <= 1 ? week.index % 2 : liftIndex;
+  const day = `${week.phase}|${liftDay.loadingWeek}|${liftDay.easy}|${liftDay.heavyAllowed}|${liftDay.heavyFrom}|${liftDay.leastReserve}`;
+  const key = `${ladder.number}|${trainee.people}|${day}|${liftSessions}|${turn}|${short}`;
+  const places = trainee.groups.lifting(key, () => {
+    const all = sessionPatterns(week.phase, liftSessions, liftIndex, week.index);
+    const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : all;
+    return sharePlaces(patterns, trainee.groups.lifts, lifting);
   });
+  return liftDrafts(places, lifting);
 }
+
+const NONE_THERE: ReadonlySet<string> = new Set();
 
 /** Loaded jumps take a part of a session that has jumps enough, on a day that may be heavy, and never while coming back. */
 function mostLoaded(week: TrainingWeek, session: ScheduledSession, contacts: number): number {
@@ -168,13 +178,7 @@ function inOrder(added: AddedLines, jumps: readonly Draft[], lifting: readonly D
   return PARTS.flatMap((part) => all.filter((draft) => draft.line.part === part));
 }
 
-function lay(
-  trainee: Trainee,
-  week: TrainingWeek,
-  session: ScheduledSession,
-  fitted: Fitted,
-  reasons: readonly Reason[],
-): BuiltSession {
+function lay(week: TrainingWeek, session: ScheduledSession, fitted: Fitted, reasons: readonly Reason[]): BuiltSession {
   const { drafts, seconds, leftOut, setsCut } = fitted;
   const lines = numbered(drafts);
   const contacts = lines.reduce((sum, line) => sum + line.contacts, 0);
@@ -187,10 +191,10 @@ function lay(
     contacts,
     jumps: contacts > 0,
     lifts: session.lifts,
-    heavy: lines.some((line) => isHeavyLine(line, trainee, week)),
+    heavy: drafts.some((draft) => draft.heavy),
     minutes,
     lines,
-    shortOnTime: shortOnTime(lines, drafts),
+    shortOnTime: shortOnTime(drafts),
     leftOut,
     reasons: [
       ...session.reasons,
@@ -206,16 +210,13 @@ function minutesReason(session: ScheduledSession, minutes: number, lines: number
 }
 
 function numbered(drafts: readonly Draft[]): readonly BuiltLine[] {
-  return drafts.map((draft, index): BuiltLine => {
+  const lines: BuiltLine[] = [];
+  for (let index = 0; index < drafts.length; index += 1) {
+    const draft = drafts[index];
+    if (draft === undefined) continue;
     const order = index + 1;
-    if (draft.paired === true) return { ...draft.line, order, pairedWith: index };
-    if (drafts[index + 1]?.paired === true) return { ...draft.line, order, pairedWith: order + 1 };
-    return { ...draft.line, order };
-  });
-}
-
-function isHeavyLine(line: BuiltLine, trainee: Trainee, week: TrainingWeek): boolean {
-  if (line.kind !== 'lift') return false;
-  const lift = trainee.plan.library.lifts.get(line.exercise);
-  return lift !== undefined && isHeavy(lift, week.rules.heavyFrom, line.percent, line.reps, line.reserve);
+    const pairedWith = draft.paired === true ? index : drafts[order]?.paired === true ? order + 1 : undefined;
+    lines.push(lineAt(draft, order, pairedWith));
+  }
+  return lines;
 }

@@ -107,6 +107,20 @@ export function standingOn(athlete: Athlete, day: Day, values: GateValues): Stan
   };
 }
 
+/** As `standingOn`, worked out once for an athlete whose standing can't change between the two days. */
+export function standings(athlete: Athlete, season: DayRange): (day: Day, values: GateValues) => Standing {
+  const fixed = athlete.levels.length === 1 && athlete.limits.length === 0 && athlete.returning.length === 0;
+  if (!fixed) return (day, values) => standingOn(athlete, day, values);
+  const known = new Map<GateValues, Standing | undefined>();
+  return (day, values) => {
+    if (!known.has(values)) {
+      const first = standingOn(athlete, season.from, values);
+      known.set(values, first.key === standingOn(athlete, season.until, values).key ? first : undefined);
+    }
+    return known.get(values) ?? standingOn(athlete, day, values);
+  };
+}
+
 /** Limits and stages carry places of the plan, which are the athlete's own. */
 function ownKey(athlete: Athlete, limits: readonly Limit[], stage: ReturnStage | undefined): string {
   const places = limits.map((limit) => `${limit.span.file}:${limit.span.start}`).join(',');

@@ -12,6 +12,7 @@ import type { Groups } from './workshop.ts';
 import type { KnownDrills } from './known-drills.ts';
 import type { LineRules } from './line-rules.ts';
 import type { LoadHistory } from './load-history.ts';
+import type { GateValues, Standing } from './standing.ts';
 
 export interface Trainee {
   readonly plan: Plan;
@@ -26,6 +27,7 @@ export interface Trainee {
   readonly known: KnownDrills;
   readonly history: LoadHistory;
   readonly people: number;
+  readonly standingOn: (day: Day, values: GateValues) => Standing;
   readonly report: (key: string, make: () => Diagnostic) => void;
 }
 

@@ -12,12 +12,17 @@ import { ladders } from './ladders.ts';
 import type { LiftChoice } from './lift-choice.ts';
 import type { LineRules } from './line-rules.ts';
 import { liftChoice } from './lift-choice.ts';
+import type { SharedPlace } from './lift-lines.ts';
 import type { Picked } from './session-picks.ts';
 
 export interface Groups {
   readonly choice: GroupChoice;
   readonly ladders: Ladders;
   readonly lifts: LiftChoice;
+  /** Places of lift sessions, with the lines that athletes who stand alike share. */
+  readonly lifting: (key: string, make: () => readonly SharedPlace[]) => readonly SharedPlace[];
+  /** Equal texts have one number, from 1. */
+  readonly numberOf: (text: string) => number;
   /** Numbers what it makes, for use in the keys of sessions. */
   readonly picked: (key: string, make: () => Omit<Picked, 'number'>) => Picked;
   /** The rules as they stand for athletes for whom the plan changes none. */
@@ -32,6 +37,7 @@ const SESSIONS_KEPT = 50_000;
 export function openWorkshop(plan: Plan): Groups {
   const shared = ladders(plan.library.families);
   const picks = boundedCache<Picked>(PICKS_KEPT);
+  const numbers = new Map<string, number>();
   let number = 0;
   let usual: LineRules | undefined;
   return {
@@ -43,6 +49,12 @@ export function openWorkshop(plan: Plan): Groups {
         number += 1;
         return { number, ...make() };
       }),
+    lifting: boundedCache(PICKS_KEPT),
+    numberOf: (text) => {
+      const known = numbers.get(text) ?? numbers.size + 1;
+      numbers.set(text, known);
+      return known;
+    },
     usualRules: (make) => (usual ??= make()),
     jumps: boundedCache(SESSIONS_KEPT),
   };

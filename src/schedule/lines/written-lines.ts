@@ -12,6 +12,7 @@ import type { Day } from '../../util/days.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
 import type { Draft, LineDraft } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
+import { isHeavy } from './heavy.ts';
 import { findMax } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
 import { makeLoad } from './plates.ts';
@@ -24,6 +25,8 @@ export interface WrittenContext {
   readonly people: number;
   readonly stale: StaleRule;
   readonly returns: readonly Day[];
+  /** Share of a maximum from which a lift is heavy, in per cent. */
+  readonly heavyFrom: number;
   /** Rest of a main lift in this phase, in seconds. */
   readonly mainRestSeconds: number;
 }
@@ -38,7 +41,7 @@ export function writtenDrafts(
   const first = writtenDraft(line, line.sets, part, because, context);
   if (line.pair === undefined) return [first];
   const second = writtenDraft(line.pair, line.sets, part, because, context);
-  return [first, { ...second, paired: true }];
+  return [first, { ...second, paired: true, numbered: [] }];
 }
 
 function writtenDraft(
@@ -89,7 +92,13 @@ function drillDraft(
     family: drill.family,
     estimated: false,
   };
-  return { line: draft, seconds: drillSeconds(drill, sets, line.reps, context.place, context.people), role: 'fixed' };
+  return {
+    line: draft,
+    seconds: drillSeconds(drill, sets, line.reps, context.place, context.people),
+    role: 'fixed',
+    heavy: false,
+    numbered: [],
+  };
 }
 
 function liftDraft(
@@ -109,7 +118,8 @@ function liftDraft(
     restSeconds,
   };
   const seconds = liftSeconds(lift, { sets, reps: line.reps, restSeconds }, context.place, context.people);
-  return { line: draft, seconds, role: 'fixed' };
+  const heavy = isHeavy(lift, context.heavyFrom, draft.percent, draft.reps, draft.reserve);
+  return { line: draft, seconds, role: 'fixed', heavy, numbered: [] };
 }
 
 function usualRest(lift: Lift, context: WrittenContext): number {
