@@ -5,8 +5,7 @@
 import type { Staged } from '../diagnostics/types.ts';
 import type { Plan } from '../plan/types.ts';
 import { dayProblems } from './days/day-problems.ts';
-import { sessionReasons, weekReasons } from './days/day-reasons.ts';
-import type { Patterns } from './days/day-reasons.ts';
+import { sessionReasons, weekReasons, weekTold } from './days/day-reasons.ts';
 import { daysOf, NO_DAYS } from './days/day-sets.ts';
 import { placeDays } from './days/place-days.ts';
 import type { PlacedWeek } from './days/place-days.ts';
@@ -20,6 +19,7 @@ import type { DaysWeek } from './types.ts';
 export type { DaysInput, Published, PublishedDay } from './days/season-days.ts';
 
 const NOTHING_PUBLISHED: Published = new Map();
+const NOTHING_PLACED: PlacedWeek = { jumps: NO_DAYS, lifts: NO_DAYS };
 
 /**
  * The sessions of each week. `published` holds the days of the sheets handed out last, where sessions should stay; a
@@ -44,13 +44,14 @@ function describeWeeks(
   const jumpDates = new Set(
     weeks.flatMap((days, index) => daysOf(placed[index]?.jumps ?? NO_DAYS).map((place) => days.week.starts + place)),
   );
-  let patterns: Patterns = { jumps: NO_DAYS, lifts: NO_DAYS };
+  let before: PlacedWeek = NOTHING_PLACED;
   return weeks.map((days, index) => {
-    const chosen = placed[index] ?? { jumps: NO_DAYS, lifts: NO_DAYS };
+    const chosen = placed[index] ?? NOTHING_PLACED;
+    const told = weekTold(season, days, chosen, before);
     const sessions = placeSessions(season, days, chosen, jumpDates).map((session) =>
-      sessionOf(session, days, sessionReasons(season, days, chosen, patterns, session)),
+      sessionOf(session, days, sessionReasons(told, session)),
     );
-    patterns = { jumps: chosen.jumps || patterns.jumps, lifts: chosen.lifts || patterns.lifts };
+    before = { jumps: chosen.jumps || before.jumps, lifts: chosen.lifts || before.lifts };
     return { sessions, liftSessionsWanted: liftsWanted(days), reasons: weekReasons(days, chosen) };
   });
 }

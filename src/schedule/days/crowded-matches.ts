@@ -8,9 +8,10 @@ import type { DayRules } from './day-rules.ts';
 
 /** From the first to the last of so many match days within so many days; in order, they may overlap. */
 export function crowdedStretches(weeks: readonly WeekCells[], rules: readonly DayRules[]): readonly DayRange[] {
-  const played = weeks.flatMap((week) =>
-    week.cells.flatMap((cell) => (cell.competition === undefined ? [] : [{ day: cell.day, week: week.index }])),
-  );
+  const played: { readonly day: Day; readonly week: number }[] = [];
+  for (const week of weeks) {
+    for (const cell of week.cells) if (cell.competition !== undefined) played.push({ day: cell.day, week: week.index });
+  }
   return played.flatMap(({ day, week }, place) => {
     const rule = rules[week];
     const last = rule === undefined ? undefined : played[place + rule.matchDays - 1];

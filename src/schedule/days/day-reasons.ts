@@ -3,11 +3,10 @@
 
 import type { Reason } from '../../build/types.ts';
 import { isoDate, weekdayNameOf } from '../../util/days.ts';
-import type { Day } from '../../util/days.ts';
 import type { Span } from '../../source/types.ts';
 import type { DayCell } from '../types.ts';
 import type { UseOfWeek } from './chain.ts';
-import { countDays, daysOf, firstDay, includesDay, listSpacedSets, NO_DAYS } from './day-sets.ts';
+import { countDays, daysOf, firstDay, includesDay, listSpacedSets, NO_DAYS, setOf } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import type { PlacedWeek } from './place-days.ts';
 import type { SeasonDays } from './season-days.ts';
@@ -23,28 +22,49 @@ interface UseTold {
   /** Days of the last week that had any. */
   readonly pattern: DaySet;
   readonly usual: DaySet;
-  readonly wasPublished: (day: Day) => boolean;
+  readonly published: DaySet;
 }
 
-/** The days of the last weeks that had any jumps and any lifts. */
-export type Patterns = PlacedWeek;
+/** A week with what its reasons are told from. */
+export interface WeekTold {
+  readonly days: WeekDays;
+  readonly jumps: UseTold;
+  readonly lifts: UseTold;
+}
+
+/** `before` holds the days of the last weeks that had any jumps and any lifts. */
+export function weekTold(season: SeasonDays, days: WeekDays, placed: PlacedWeek, before: PlacedWeek): WeekTold {
+  const published = publishedSets(season, days);
+  const told = (of: 'jumps' | 'lifts'): UseTold => ({
+    about: of === 'jumps' ? 'day' : 'lift-day',
+    use: days.toPlace[of],
+    chosen: placed[of],
+    pattern: before[of],
+    usual: days.usual[of],
+    published: published[of],
+  });
+  return { days, jumps: told('jumps'), lifts: told('lifts') };
+}
+
+const NOTHING: PlacedWeek = { jumps: NO_DAYS, lifts: NO_DAYS };
+
+function publishedSets({ published }: SeasonDays, { week }: WeekDays): PlacedWeek {
+  if (published.size === 0) return NOTHING;
+  const places = (of: 'jumps' | 'lifts'): DaySet =>
+    setOf(week.cells.flatMap((cell, place) => (published.get(cell.day)?.[of] === true ? [place] : [])));
+  return { jumps: places('jumps'), lifts: places('lifts') };
+}
 
 /** The reasons of one session. */
-export function sessionReasons(
-  season: SeasonDays,
-  days: WeekDays,
-  placed: PlacedWeek,
-  patterns: Patterns,
-  session: PlacedSession,
-): readonly Reason[] {
+export function sessionReasons({ days, jumps, lifts }: WeekTold, session: PlacedSession): readonly Reason[] {
   const reasons: Reason[] = [];
   if (session.jumps) {
-    reasons.push(jumpDayReason(season, days, placed, patterns, session));
+    reasons.push(jumpDayReason(days, jumps, session.cell));
     if (days.rules.jumpsWaiver !== undefined) reasons.push(waived('session-spacing', days.rules.jumpsWaiver.span));
     if (session.demand !== undefined) reasons.push(demandReason(session.demand));
   }
   if (session.lifts) {
-    reasons.push(liftDayReason(season, days, placed, patterns, session));
+    reasons.push(chosenReason(days, lifts, session.cell));
     if (days.rules.liftsWaiver !== undefined) reasons.push(waived('lift-spacing', days.rules.liftsWaiver.span));
     if (session.light !== undefined) reasons.push(lightReason(session.light));
   }
@@ -55,41 +75,11 @@ function waived(rule: string, span: Span): Reason {
   return { about: 'spacing', by: 'waiver', params: { rule }, spans: [span] };
 }
 
-function jumpDayReason(
-  season: SeasonDays,
-  days: WeekDays,
-  placed: PlacedWeek,
-  patterns: Patterns,
-  { cell }: PlacedSession,
-): Reason {
+function jumpDayReason(days: WeekDays, told: UseTold, cell: DayCell): Reason {
   if (cell === days.primerDay) return primerReason(days, cell);
   const pin = days.pins.find((one) => namesDay(one, cell));
   if (pin !== undefined && days.written === undefined) return dayReason('day', 'pin', cell, {}, [pin.span]);
-  return chosenReason(days, cell, {
-    about: 'day',
-    use: days.toPlace.jumps,
-    chosen: placed.jumps,
-    pattern: patterns.jumps,
-    usual: days.usual.jumps,
-    wasPublished: (day) => season.published.get(day)?.jumps === true,
-  });
-}
-
-function liftDayReason(
-  season: SeasonDays,
-  days: WeekDays,
-  placed: PlacedWeek,
-  patterns: Patterns,
-  { cell }: PlacedSession,
-): Reason {
-  return chosenReason(days, cell, {
-    about: 'lift-day',
-    use: days.toPlace.lifts,
-    chosen: placed.lifts,
-    pattern: patterns.lifts,
-    usual: days.usual.lifts,
-    wasPublished: (day) => season.published.get(day)?.lifts === true,
-  });
+  return chosenReason(days, told, cell);
 }
 
 function dayReason(
@@ -102,24 +92,31 @@ function dayReason(
   return { about, by, params: { weekday: weekdayNameOf(cell.day), ...params }, spans };
 }
 
+const NO_SPANS: readonly Span[] = [];
+
+/** Most days of most weeks have one of these, so they say nothing but the weekday. */
+function plainReason(about: UseTold['about'], by: 'published' | 'pattern' | 'usual-day' | 'least-cost', cell: DayCell): Reason {
+  return { about, by, params: { weekday: weekdayNameOf(cell.day) }, spans: NO_SPANS };
+}
+
 function primerReason({ week }: WeekDays, cell: DayCell): Reason {
   const event = week.cells.find((one) => one.day > cell.day && one.competition !== undefined)?.competition;
   const spans = event === undefined ? [] : [event.span];
   return dayReason('day', 'last-week', cell, event === undefined ? {} : { event: event.name }, spans);
 }
 
-function chosenReason(days: WeekDays, cell: DayCell, told: UseTold): Reason {
+function chosenReason(days: WeekDays, told: UseTold, cell: DayCell): Reason {
   const written = days.written?.find((day) => day.cell === cell);
   if (written !== undefined) {
     return dayReason(told.about, 'programme', cell, { programme: written.use.programme.id }, [written.written.span]);
   }
   const place = cell.day - days.week.starts;
-  if (told.wasPublished(cell.day)) return dayReason(told.about, 'published', cell, {}, []);
-  if (includesDay(told.pattern, place)) return dayReason(told.about, 'pattern', cell, {}, []);
+  if (includesDay(told.published, place)) return plainReason(told.about, 'published', cell);
+  if (includesDay(told.pattern, place)) return plainReason(told.about, 'pattern', cell);
   const only = onlyWay(told, cell);
   if (only !== undefined) return only;
-  if (includesDay(told.usual, place)) return dayReason(told.about, 'usual-day', cell, {}, []);
-  return leftReason(days, cell, told) ?? dayReason(told.about, 'least-cost', cell, {}, []);
+  if (includesDay(told.usual, place)) return plainReason(told.about, 'usual-day', cell);
+  return leftReason(days, cell, told) ?? plainReason(told.about, 'least-cost', cell);
 }
 
 /** Where the week leaves no choice. */

@@ -8,13 +8,14 @@ export const DAYS_A_WEEK = 7;
 export const NO_DAYS: DaySet = 0;
 const ALL_SETS = 1 << DAYS_A_WEEK;
 
-const counts = Uint8Array.from({ length: ALL_SETS }, (_, set) => daysOf(set).length);
+const members: readonly (readonly number[])[] = Array.from({ length: ALL_SETS }, (_, set) =>
+  [0, 1, 2, 3, 4, 5, 6].filter((day) => includesDay(set, day)),
+);
+const counts = Uint8Array.from(members, (days) => days.length);
 
 /** Days in order, from 0. */
 export function daysOf(set: DaySet): readonly number[] {
-  const days: number[] = [];
-  for (let day = 0; day < DAYS_A_WEEK; day += 1) if (includesDay(set, day)) days.push(day);
-  return days;
+  return members[set] ?? [];
 }
 
 export function includesDay(set: DaySet, day: number): boolean {

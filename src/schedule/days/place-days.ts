@@ -41,8 +41,31 @@ const LIFT_ALONE = DAY_PREFERENCES['lift-alone'].cost;
 const NO_FREE_DAY = DAY_STABILITY['no-free-day'].cost;
 const EVERY_DAY: DaySet = (1 << DAYS_A_WEEK) - 1;
 
+/** Squads meet the same weeks over and over; seasons are forgotten all at once when there are so many. */
+const MOST_REMEMBERED = 2_000;
+const remembered = new Map<string, readonly PlacedWeek[]>();
+
 /** The days of each week, exact: no other choice costs less over the whole season. */
 export function placeDays(weeks: readonly WeekToPlace[]): readonly PlacedWeek[] {
+  const key = weeks.map(weekKey).join(' ');
+  let placed = remembered.get(key);
+  if (placed === undefined) {
+    placed = placeUnknown(weeks);
+    if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+    remembered.set(key, placed);
+  }
+  return placed;
+}
+
+function weekKey({ jumps, lifts, heavy, busy, freeDays }: WeekToPlace): string {
+  return `${useKey(jumps)}/${useKey(lifts)}/${heavy},${busy},${freeDays}`;
+}
+
+function useKey({ days, wanted, apart, pinned, fixed, dayCosts }: UseOfWeek): string {
+  return `${days},${wanted},${apart},${pinned},${fixed ?? ''},${dayCosts.join(',')}`;
+}
+
+function placeUnknown(weeks: readonly WeekToPlace[]): readonly PlacedWeek[] {
   const jumps = linkWeeks(
     weeks.map((week) => week.jumps),
     JUMP_COSTS,
@@ -68,15 +91,6 @@ interface Joint {
   readonly liftsAfter: number;
   /** At [jump entry x lift entries + lift entry]: the least cost from this week to the end. */
   readonly toGo: Float64Array;
-}
-
-/** What is chosen in one week, by place among the choices, and from which lift entry. */
-interface Step {
-  readonly jumpEntry: number;
-  readonly jump: number;
-  readonly lift: number;
-  readonly liftNext: number;
-  readonly heavyBefore: boolean;
 }
 
 function joinChains(weeks: readonly WeekToPlace[], jumps: Chain, lifts: Chain): readonly Joint[] {
@@ -169,13 +183,24 @@ function leastFrom(joint: Joint, jumpEntry: number, liftEntry: number, heavyBefo
 function leastOverJumps(joint: Joint, jumpEntry: number, lift: number, liftNext: number, heavyBefore: boolean): number {
   let least = Infinity;
   for (let jump = 0; jump < joint.jumps.choices.length; jump += 1) {
-    least = Math.min(least, costFrom(joint, { jumpEntry, jump, lift, liftNext, heavyBefore }));
+    const cost = costFrom(joint, jumpEntry, jump, lift, liftNext, heavyBefore);
+    if (cost < least) least = cost;
   }
   return least;
 }
 
-/** From this week to the end, the lift chain's own cost left aside; infinite where it can't be. */
-function costFrom(joint: Joint, { jumpEntry, jump, lift, liftNext, heavyBefore }: Step): number {
+/**
+ * From this week to the end, the lift chain's own cost left aside; infinite where it can't be. Takes its six numbers
+ * plainly, as it runs more often than anything else here.
+ */
+function costFrom(
+  joint: Joint,
+  jumpEntry: number,
+  jump: number,
+  lift: number,
+  liftNext: number,
+  heavyBefore: boolean,
+): number {
   const { choices, next, costs } = joint.jumps;
   const at = jumpEntry * choices.length + jump;
   const jumpNext = next[at] ?? -1;
@@ -209,7 +234,7 @@ function firstBest(joint: Joint, jumpEntry: number, liftEntry: number): readonly
       const at = liftEntry * lifts.choices.length + lift;
       const liftNext = lifts.next[at] ?? -1;
       if (liftNext < 0) continue;
-      const cost = costFrom(joint, { jumpEntry, jump, lift, liftNext, heavyBefore }) + (lifts.costs[at] ?? 0);
+      const cost = costFrom(joint, jumpEntry, jump, lift, liftNext, heavyBefore) + (lifts.costs[at] ?? 0);
       if (cost === least && cost < Infinity) return [jump, lift];
     }
   }

@@ -41,28 +41,29 @@ export function placeSessions(
   jumpDates: ReadonlySet<Day>,
 ): readonly PlacedSession[] {
   const sizes = sessionSizes(season, days, placed);
-  return days.week.cells.flatMap((cell, place) => {
-    const uses = {
-      jumps: includesDay(placed.jumps, place),
-      lifts: includesDay(placed.lifts, place),
-    };
-    return sharedSlots(cell, uses.jumps, uses.lifts).map(({ slot, jumps, lifts }) => ({
-      place,
-      cell,
-      slot,
-      jumps,
-      lifts,
-      contacts: jumps ? (sizes.get(place) ?? 0) : 0,
-      light: lifts ? findLightCause(season, days.rules, days.week, cell) : undefined,
-      demand: jumps ? findDemand(season, days.rules, cell.day, jumpDates) : undefined,
-    }));
-  });
+  const sessions: PlacedSession[] = [];
+  for (const place of daysOf(placed.jumps | placed.lifts)) {
+    const cell = days.week.cells[place];
+    if (cell === undefined) continue;
+    const forJumps = includesDay(placed.jumps, place) ? (jumpSlot(cell) ?? cell.slots[0]) : undefined;
+    const forLifts = includesDay(placed.lifts, place) ? liftSlot(cell, forJumps) : undefined;
+    for (const slot of cell.slots) {
+      const jumps = slot === forJumps;
+      const lifts = slot === forLifts;
+      if (!jumps && !lifts) continue;
+      const contacts = jumps ? (sizes[place] ?? 0) : 0;
+      const light = lifts ? findLightCause(season, days.rules, days.week, cell) : undefined;
+      const demand = jumps ? findDemand(season, days.rules, cell.day, jumpDates) : undefined;
+      sessions.push({ place, cell, slot, jumps, lifts, contacts, light, demand });
+    }
+  }
+  return sessions;
 }
 
 /** The session as the stage of lines reads it. */
 export function sessionOf(session: PlacedSession, days: WeekDays, reasons: readonly Reason[]): ScheduledSession {
   const primer = session.jumps && session.cell === days.primerDay;
-  return {
+  const scheduled = {
     day: session.cell.day,
     slot: session.slot,
     contacts: session.contacts,
@@ -70,26 +71,9 @@ export function sessionOf(session: PlacedSession, days: WeekDays, reasons: reado
     heavyAllowed: session.lifts && session.light === undefined,
     dropsAllowed: session.jumps && !primer && session.demand === undefined,
     primer,
-    ...(session.lifts && days.crowded ? { shortLift: true } : {}),
     reasons,
   };
-}
-
-interface SharedSlot {
-  readonly slot: Slot;
-  readonly jumps: boolean;
-  readonly lifts: boolean;
-}
-
-/** Which slots of a day hold its jumps and its lifts, in the day's order. */
-function sharedSlots(cell: DayCell, jumps: boolean, lifts: boolean): readonly SharedSlot[] {
-  const forJumps = jumps ? (jumpSlot(cell) ?? cell.slots[0]) : undefined;
-  const forLifts = lifts ? liftSlot(cell, forJumps) : undefined;
-  return cell.slots.flatMap((slot) =>
-    slot === forJumps || slot === forLifts
-      ? [{ slot, jumps: slot === forJumps, lifts: slot === forLifts }]
-      : [],
-  );
+  return session.lifts && days.crowded ? { ...scheduled, shortLift: true } : scheduled;
 }
 
 /** The jumps' own slot if it takes lifts, else one behind it, else the longest; lines written by hand take what is open. */
@@ -103,14 +87,19 @@ function liftSlot(cell: DayCell, forJumps: Slot | undefined): Slot | undefined {
 }
 
 /** Contacts by place of the day in the week. Days written by hand have their own. */
-function sessionSizes(season: SeasonDays, days: WeekDays, placed: PlacedWeek): ReadonlyMap<number, number> {
-  const places = daysOf(placed.jumps);
+function sessionSizes(season: SeasonDays, days: WeekDays, placed: PlacedWeek): readonly number[] {
+  const sizes: number[] = [0, 0, 0, 0, 0, 0, 0];
   if (days.written !== undefined) {
-    return new Map(days.written.map((day) => [day.cell.day - days.week.starts, day.contacts]));
+    for (const day of days.written) sizes[day.cell.day - days.week.starts] = day.contacts;
+    return sizes;
   }
-  const isNear = (place: number): number => (competesSoon(season, days.week.starts + place) ? 1 : 0);
-  const ranked = places.toSorted((a, b) => isNear(a) - isNear(b) || a - b);
-  return new Map(ranked.map((place, rank) => [place, days.contacts.sessions[rank] ?? 0]));
+  const places = daysOf(placed.jumps);
+  const near = places.filter((place) => competesSoon(season, days.week.starts + place));
+  const ranked = near.length === 0 ? places : [...places.filter((place) => !near.includes(place)), ...near];
+  ranked.forEach((place, rank) => {
+    sizes[place] = days.contacts.sessions[rank] ?? 0;
+  });
+  return sizes;
 }
 
 function competesSoon(season: SeasonDays, day: Day): boolean {

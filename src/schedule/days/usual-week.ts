@@ -5,8 +5,8 @@
 
 import { DAY_PREFERENCES } from '../../library/days.ts';
 import { appliesTo, holds } from '../../plan/applies.ts';
-import type { Athlete, Plan } from '../../plan/types.ts';
-import type { Day, Weekday } from '../../util/days.ts';
+import type { Athlete, Plan, Practice, Slot } from '../../plan/types.ts';
+import type { Day } from '../../util/days.ts';
 import { weekdayOf } from '../../util/days.ts';
 import type { WeekCells } from '../types.ts';
 import type { DayRules } from './day-rules.ts';
@@ -27,31 +27,30 @@ export interface StandingWeek {
 }
 
 export function standingWeek(plan: Plan, athlete: Athlete, weeks: readonly WeekCells[]): StandingWeek {
-  const starts = weeks.map((week) => week.starts);
+  const slots = plan.slots.filter((slot) => appliesTo(slot.who, athlete));
+  const practice = plan.practice.filter((one) => appliesTo(one.who, athlete));
   let jumpDays = NO_DAYS;
   let liftDays = NO_DAYS;
   const practiceJumps: number[] = [];
   for (let place = 0; place < DAYS_A_WEEK; place += 1) {
-    const days = starts.map((start) => start + place);
-    const weekday = weekdayOf((starts[0] ?? 0) + place);
-    if (isUsual(plan, athlete, weekday, days, 'lifts')) jumpDays |= 1 << place;
-    if (isUsual(plan, athlete, weekday, days, 'jumps')) liftDays |= 1 << place;
-    practiceJumps.push(usualPractice(plan, athlete, weekday, days));
+    const days = weeks.map((week) => week.starts + place);
+    const due = slots.filter((slot) => slot.day === weekdayOf(days[0] ?? place));
+    if (isUsual(due.filter((slot) => slot.use !== 'lifts'), days)) jumpDays |= 1 << place;
+    if (isUsual(due.filter((slot) => slot.use !== 'jumps'), days)) liftDays |= 1 << place;
+    practiceJumps.push(usualPractice(practice.filter((one) => one.day === weekdayOf(days[0] ?? place)), days));
   }
   return { jumpDays, liftDays, practiceJumps };
 }
 
-/** Whether at least half the days have a slot that isn't for `other` alone. */
-function isUsual(plan: Plan, athlete: Athlete, weekday: Weekday, days: readonly Day[], other: 'jumps' | 'lifts'): boolean {
-  const slots = plan.slots.filter((slot) => slot.day === weekday && slot.use !== other && appliesTo(slot.who, athlete));
+/** Whether at least half the days have one of the slots. */
+function isUsual(slots: readonly Slot[], days: readonly Day[]): boolean {
   if (slots.length === 0) return false;
   const due = days.filter((day) => slots.some((slot) => holds(slot.range, day)));
   return due.length * 2 >= days.length;
 }
 
 /** The jumps that at least half the days have. */
-function usualPractice(plan: Plan, athlete: Athlete, weekday: Weekday, days: readonly Day[]): number {
-  const practice = plan.practice.filter((one) => one.day === weekday && appliesTo(one.who, athlete));
+function usualPractice(practice: readonly Practice[], days: readonly Day[]): number {
   if (practice.length === 0) return 0;
   const jumps = days.map((day) => practice.reduce((sum, one) => (holds(one.range, day) ? sum + one.jumps : sum), 0));
   return jumps.toSorted((a, b) => b - a)[Math.ceil(days.length / 2) - 1] ?? 0;

@@ -57,7 +57,7 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
     crowded: rules.crowdedLifts < Infinity && season.stretches.some((stretch) => overlap(stretch, weekRange(week))),
   };
   const usual = season.usual(rules, contacts.sessions.length, liftsWanted(open));
-  return { ...open, usual, toPlace: toPlace(season, open, usual) };
+  return Object.assign(open, { usual, toPlace: toPlace(season, open, usual) });
 }
 
 type OpenWeek = Omit<WeekDays, 'usual' | 'toPlace'>;
