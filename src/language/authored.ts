@@ -34,6 +34,8 @@ type Maps = { readonly [K in MapKey]: ReadonlyMap<string, Item<MapFields<K>>> };
 
 export interface Authored extends Lists, Maps {
   readonly files: readonly SourceFile[];
+  /** Paths of what is a list, a group or a single value in the place of another. */
+  readonly misshapen: ReadonlySet<string>;
   /** The start of the entry file: what to mark when the plan as a whole lacks something. */
   readonly start: Span;
   /** Absent when no file has one. */

@@ -24,7 +24,7 @@ export function decode(documents: Documents): Staged<Authored> {
   const diagnostics: Diagnostic[] = [];
   const sections = gatherSections(documents.documents, diagnostics);
   const entry = documents.documents[0];
-  const authored: Authored = {
+  const items = {
     files: documents.files,
     start: startOf(entry),
     ...decodeLists(sections, diagnostics),
@@ -35,7 +35,12 @@ export function decode(documents: Documents): Staged<Authored> {
     testRows: decodeRows(testRowShape, documents.record?.tests ?? [], 'tests', diagnostics),
   };
   if (entry !== undefined) checkVersion(entry, sections, diagnostics);
-  return { value: authored, diagnostics };
+  return { value: { ...items, misshapen: misshapenIn(diagnostics) }, diagnostics };
+}
+
+function misshapenIn(diagnostics: readonly Diagnostic[]): ReadonlySet<string> {
+  const wrong = diagnostics.filter(({ code }) => code === 'language/wrong-kind');
+  return new Set(wrong.flatMap(({ path }) => path ?? []));
 }
 
 function startOf(entry: Document | undefined): Span {
@@ -126,14 +131,17 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
   for (const key of MAP_KEYS) {
     const shape: z.ZodType = mapShapes[key];
     const items = new Map<string, Item<unknown>>();
+    let last: string | undefined;
     for (const { key: id, keySpan, value } of mergedEntries(key, sections, diagnostics)) {
       const path = `${key}.${id}`;
       if (isFieldOutside(shape, id, value)) {
         diagnostics.push(unknownKeyProblem(id, [], { span: keySpan, path }, whereOf(key)));
+        if (last !== undefined) items.set(last, { ...items.get(last), kind: 'broken' } as Item<unknown>);
         continue;
       }
       if (!isId(id)) diagnostics.push(problem('language/bad-id', { params: { found: id }, span: keySpan, path }));
       items.set(id, decodeItem(shape, { node: value, path, span: keySpan }, diagnostics));
+      last = id;
     }
     reportSameIds(key, items, diagnostics);
     maps[key] = items;

@@ -116,9 +116,10 @@ export function unknownKeyProblem(key: string, known: readonly string[], at: At,
   });
 }
 
-/** `in athletes.mira`, or for the file itself `at the left edge of a plan file`. */
+/** `in athletes.mira`, `in pins #2`, or for the file itself `at the left edge of a plan file`. */
 export function whereOf(path: string): string {
-  return path === '' ? 'at the left edge of a plan file' : `in ${path}`;
+  const counted = path.replaceAll(/\[(\d+)\]/g, (_, index: string) => ` #${String(Number(index) + 1)}`);
+  return path === '' ? 'at the left edge of a plan file' : `in ${counted}`;
 }
 
 function missingKey(item: Located, steps: readonly Step[], at: At): Diagnostic {

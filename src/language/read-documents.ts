@@ -1,6 +1,7 @@
 // A path → everything a plan reads: its documents and the rows of the record files they name. Called by the commands, and
 // the only way from files to a plan. Which columns a record file has is known here, how a table is read isn't.
 
+import { hasErrors } from '../diagnostics/collector.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { FileHost } from '../read/file-host.ts';
 import { readPlan } from '../read/read-plan.ts';
@@ -24,10 +25,13 @@ export function readDocuments(entryPath: string, host: FileHost): Staged<Documen
   const done = rowsOf('done', DONE_COLUMNS);
   const tests = rowsOf('tests', TEST_COLUMNS);
   const files = [done.file, tests.file].filter((file) => file !== undefined);
-  return {
-    value: { ...read.value, files: [...read.value.files, ...files], record: { done: done.rows, tests: tests.rows } },
-    diagnostics,
+  const value: Documents = {
+    documents: read.value.documents,
+    files: [...read.value.files, ...files],
+    record: { done: done.rows, tests: tests.rows },
+    ...(hasErrors(read.diagnostics) && { isIncomplete: true }),
   };
+  return { value, diagnostics };
 }
 
 /** The path written under `record:`; what isn't a path is left to the decoding. */

@@ -68,8 +68,14 @@ export function word<const W extends string>(choice: readonly W[]): z.ZodType<W>
 
 /** `help` for a word that is near a known one, or nothing. */
 export function didYouMean(found: string, known: Iterable<string>): { readonly help?: string } {
-  const near = nearest(found, known);
+  const near = nearest(found, known) ?? beginningWith(found, known);
   return near === undefined ? {} : { help: `did you mean "${near}"?` };
+}
+
+/** The one known word that begins so: `no` for `none`. */
+function beginningWith(found: string, known: Iterable<string>): string | undefined {
+  const longer = [...known].filter((one) => found.length > 1 && one.startsWith(found));
+  return longer.length === 1 ? longer[0] : undefined;
 }
 
 /** `true` or `false`; `yes` and `no` read the same. */

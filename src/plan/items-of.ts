@@ -39,7 +39,9 @@ export function itemsOf(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>): Ath
 function indexOf(plan: Plan): Index {
   const known = indexes.get(plan);
   if (known !== undefined) return known;
-  const named = new Set(LISTS.flatMap((list) => plan[list].flatMap((item: { readonly who: Who }) => namedIn(item.who))));
+  const named = new Set(
+    LISTS.flatMap((list) => plan[list].flatMap((item: { readonly who: Who }) => namedIn(item.who))),
+  );
   const index = { named, bySquad: new Map() };
   indexes.set(plan, index);
   return index;

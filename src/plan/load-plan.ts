@@ -9,14 +9,18 @@ import { resolve } from './resolve.ts';
 import type { Plan } from './types.ts';
 
 /**
- * The plan, or undefined where there is no season to plan in. Nothing may be planned from it while an error stands.
- * `today` is there to tell a record of the future from one of the past; without it none is refused for its date.
+ * The plan, or undefined where there is no season to plan in. Nothing may be planned from it while an error stands. Where
+ * a file couldn't be read no name is looked up, as it may be defined there. `today` tells a record of the future from one
+ * of the past; without it none is refused for its date.
  */
 export function loadPlan(documents: Documents, today?: Day): Staged<Plan | undefined> {
+  if (documents.documents.length === 0) return { value: undefined, diagnostics: [] };
   const authored = decode(documents);
-  const plan = resolve(authored.value, today);
+  const plan = documents.isIncomplete === true ? NOT_RESOLVED : resolve(authored.value, today);
   return { value: plan.value, diagnostics: inOrderOfPlace(documents, [...authored.diagnostics, ...plan.diagnostics]) };
 }
+
+const NOT_RESOLVED: Staged<undefined> = { value: undefined, diagnostics: [] };
 
 function inOrderOfPlace(documents: Documents, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
   const rank = new Map(documents.files.map((file, index) => [file.path, index]));

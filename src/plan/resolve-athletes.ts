@@ -36,7 +36,8 @@ export function resolvePeople(scope: Scope): People {
     ([id, item]) => resolveAthlete(scope, squadFields, left, id, item) ?? [],
   );
   athletes.sort((a, b) => byCodeUnit(a.id, b.id));
-  if (scope.authored.athletes.size === 0) scope.report(problem('plan/no-athletes', { span: scope.authored.start }));
+  if (scope.authored.athletes.size === 0 && !scope.authored.misshapen.has('athletes'))
+    scope.report(problem('plan/no-athletes', { span: scope.authored.start }));
   noteLeftOut(scope, left);
   const squads = [...scope.authored.squads].map(([id, { span }]): [string, Squad] => [id, { id, span }]);
   return { squads: new Map(squads.toSorted(([a], [b]) => byCodeUnit(a, b))), athletes };

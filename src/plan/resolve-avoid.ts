@@ -2,6 +2,7 @@
 // family and a drill say, bars them all: a limit is never read as less than it may mean.
 
 import type { Located } from '../language/authored.ts';
+import { inWords } from '../language/list-words.ts';
 import { AVOID_WORDS } from '../language/shapes/athletes.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
 import { isBound, namesOf, sortedUnique } from './scope.ts';
@@ -18,14 +19,9 @@ export function resolveAvoid(scope: Scope, limit: Located, words: readonly strin
 /** Everything a limit can name. */
 export function avoidable({ library, patterns }: Scope): KnownNames {
   const { drills, lifts, families } = library;
-  return namesOf(
-    'word, drill, family, lift or pattern to avoid',
-    new Set(AVOID_WORDS),
-    families,
-    drills,
-    lifts,
-    patterns,
-  );
+  const kind = 'word, drill, family, lift or pattern to avoid';
+  const known = namesOf(kind, new Set(AVOID_WORDS), families, drills, lifts, patterns);
+  return { ...known, hint: `write ${inWords(AVOID_WORDS, 'or')}, or a name of the library` };
 }
 
 function meaningsOf({ library, patterns }: Scope, word: string): readonly Avoid[] {

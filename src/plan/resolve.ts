@@ -68,7 +68,8 @@ function resolveItems(scope: Scope, today: Day | undefined): Omit<Plan, 'files' 
   const competitions = resolveCompetitions(scope);
   const people = resolvePeople(scope);
   const programmes = resolveProgrammes(scope);
-  if (scope.authored.slots.length === 0) scope.report(problem('plan/no-slots', { span: scope.authored.start }));
+  if (scope.authored.slots.length === 0 && !scope.authored.misshapen.has('slots'))
+    scope.report(problem('plan/no-slots', { span: scope.authored.start }));
   reportSlotClashes(scope, slots);
   reportPeakClashes(scope, competitions, people.athletes);
   return {

@@ -46,6 +46,8 @@ export interface KnownNames {
   readonly kind: string;
   readonly has: (name: string) => boolean;
   readonly all: () => Iterable<string>;
+  /** Where the known ones are told, when there are too many to list. */
+  readonly hint?: string;
 }
 
 export function namesOf(
@@ -97,7 +99,7 @@ function helpFor(known: KnownNames, near: string | undefined): string | undefine
   if (near !== undefined) return `did you mean "${near}"?`;
   const all = [...known.all()];
   if (all.length === 0) return `the plan names none`;
-  return all.length > MOST_LISTED ? undefined : `known here: ${inWords(all.toSorted(), 'and')}`;
+  return all.length > MOST_LISTED ? known.hint : `known here: ${inWords(all.toSorted(), 'and')}`;
 }
 
 /** Names of a list that are all known, or undefined when one isn't. */
@@ -198,7 +200,7 @@ export function reportEndBeforeStart(
   { from, until }: DayRange,
 ): void {
   const params = { start: keys.start, from: isoDate(from), end: keys.end, until: isoDate(until) };
-  const related = [{ span: keyPlaceOf(item, keys.start), message: 'the start is here' }];
+  const related = [{ span: at(item, keys.start).span, message: 'the start is here' }];
   scope.report(problem('plan/end-before-start', { ...at(item, keys.end), params, related }));
 }
 

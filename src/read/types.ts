@@ -45,6 +45,8 @@ export interface Documents {
   readonly documents: readonly Document[];
   /** Rows of the record files, where the plan names some. */
   readonly record?: RecordRows;
+  /** A file of the plan couldn't be read, so that what it defines isn't known. */
+  readonly isIncomplete?: true;
 }
 
 /** Each row a map from column to scalar. */

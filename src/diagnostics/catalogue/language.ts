@@ -3,6 +3,11 @@
 
 import type { Entries } from '../entry.ts';
 
+const fittingUnits = (units: string, example: string): string =>
+  units.includes(' ')
+    ? `the units that fit are ${units}, as in ${example}`
+    : `the unit that fits is ${units}, as in ${example}`;
+
 export const languageEntries = {
   'language/not-a-plan': {
     severity: 'error',
@@ -108,7 +113,7 @@ export const languageEntries = {
     bad: 'slots: { day: tuesday, minutes: 75, place: hall }',
     good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }',
     message: ({ key, wanted, found }: { key: string; wanted: string; found: string }) =>
-      `${key} wants ${wanted}, and this is ${found}`,
+      `"${key}" wants ${wanted}, and this is ${found}`,
   },
   'language/empty-value': {
     severity: 'error',
@@ -116,7 +121,7 @@ export const languageEntries = {
     explanation: 'There is nothing behind the colon. Write the value, or delete the line.',
     bad: 'mass:',
     good: 'mass: 68 kg',
-    message: ({ wanted }: { wanted: string }) => `there is nothing here, and ${wanted} is wanted`,
+    message: ({ wanted }: { wanted: string }) => `nothing is written here; wanted is ${wanted}`,
   },
   'language/no-word': {
     severity: 'error',
@@ -182,8 +187,7 @@ export const languageEntries = {
     good: 'mass: 68 kg',
     message: ({ found, what }: { found: string; what: string; units: string; example: string }) =>
       `${found} has no unit, and ${what} needs one`,
-    help: ({ units, example }: { units: string; example: string }) =>
-      `the units that fit are ${units}, as in ${example}`,
+    help: ({ units, example }: { units: string; example: string }) => fittingUnits(units, example),
   },
   'language/wrong-unit': {
     severity: 'error',
@@ -203,8 +207,7 @@ export const languageEntries = {
       units: string;
       example: string;
     }) => `"${found}" is in ${unit}, and ${what} is wanted here, in ${units}`,
-    help: ({ units, example }: { units: string; example: string }) =>
-      `the units that fit are ${units}, as in ${example}`,
+    help: ({ units, example }: { units: string; example: string }) => fittingUnits(units, example),
   },
   'language/unit-not-wanted': {
     severity: 'error',

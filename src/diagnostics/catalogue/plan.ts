@@ -259,7 +259,7 @@ export const planEntries = {
     bad: 'athletes: { mira: { born: 2203-06 } }',
     good: 'athletes: { mira: { born: 2003-06 } }',
     message: ({ athlete, age, on }: { athlete: string; age: number; on: string }) =>
-      `${athlete} would be ${String(age)} on ${on}`,
+      age < 0 ? `${athlete} is not born yet on ${on}` : `${athlete} would be ${String(age)} on ${on}`,
   },
   'plan/now-needed': {
     severity: 'error',
