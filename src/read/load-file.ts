@@ -8,8 +8,8 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import type { SourceFile, Span } from '../source/types.ts';
 import type { FileHost } from './file-host.ts';
 
-/** Ten thousand athletes take five to ten megabytes of YAML, and a season of their training twice that as CSV. */
-export const mostYamlBytes = 24_000_000;
+/** Ten thousand athletes take five to eight megabytes of YAML; a season of their training takes several times that as CSV. */
+export const mostYamlBytes = 16_000_000;
 export const mostCsvBytes = 64_000_000;
 
 export interface LoadedFile {

@@ -11,6 +11,8 @@ import type { Node, ScalarNode } from './types.ts';
 
 /** Levels of lists and groups in each other; a plan has about ten. */
 export const mostLevels = 60;
+/** Words and marks of one file that are read: three times what ten thousand athletes take. */
+export const mostTokens = 2_500_000;
 /** Mistakes in one file after which the rest is left unread. */
 export const mostMistakes = 100;
 
@@ -31,6 +33,8 @@ export interface ParseState {
   current: Token;
   previous: Token | undefined;
   level: number;
+  /** Tokens left behind so far. */
+  taken: number;
   /** Nodes repeated by aliases so far. */
   repeated: number;
   /** Offset of the first quote that isn't closed on its line and should have been, or -1. */
@@ -49,6 +53,7 @@ export const startParse = (path: string, text: string, tokens: TokenStream): Par
   current: tokens.next(),
   previous: undefined,
   level: 0,
+  taken: 0,
   repeated: 0,
   openQuote: -1,
   broken: false,
@@ -59,8 +64,15 @@ export const startParse = (path: string, text: string, tokens: TokenStream): Par
 export const advance = (state: ParseState): Token => {
   const left = state.current;
   state.previous = left;
+  state.taken += 1;
   if (!state.stopped) state.current = state.tokens.next();
+  if (state.taken === mostTokens) giveUpLongFile(state);
   return left;
+};
+
+const giveUpLongFile = (state: ParseState): void => {
+  report(state, 'yaml/too-long', { params: { most: mostTokens }, span: spanOf(state, state.current) });
+  stop(state);
 };
 
 /** Leaves the rest of the file unread. */

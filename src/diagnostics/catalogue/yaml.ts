@@ -303,6 +303,17 @@ export const yamlEntries = {
     good: 'files: [drills.yaml]',
     message: ({ most }: { most: number }) => `this is more than ${String(most)} levels deep`,
   },
+  'yaml/too-long': {
+    severity: 'error',
+    summary: 'more values than any plan has',
+    explanation:
+      'A squad of ten thousand athletes has less than a million words and marks. A file with so many more is damaged or not a plan, and is read no further. A large squad is kept shorter as a roster in CSV.',
+    bad: '[[], [], [], [], [], [], … ]',
+    good: 'roster: squad/roster.csv',
+    message: ({ most }: { most: number }) =>
+      `this file has more than ${String(most)} words and marks, the last one read is here`,
+    help: () => 'check that this is the file you mean; split it, or keep a large squad as a roster in CSV',
+  },
   'yaml/syntax': {
     severity: 'error',
     summary: 'something that cannot stand here',

@@ -75,7 +75,7 @@ describe('a file of 50 MB', () => {
 
   it('is refused without being read', () => {
     const { value, diagnostics } = readPlan('/plan', neverRead);
-    expect(diagnostics.map(({ message }) => message)).toEqual(['this file has 50 MB, and at most 24 MB are read']);
+    expect(diagnostics.map(({ message }) => message)).toEqual(['this file has 50 MB, and at most 16 MB are read']);
     expect(value.documents).toEqual([]);
     expect(value.files.map(({ path }) => path)).toEqual(['season.yaml']);
   });

@@ -231,6 +231,13 @@ describe('large files', () => {
     expect(large / small).toBeLessThan(8 * 3);
   });
 
+  it('of millions of values are given up', () => {
+    const took = seconds(() => {
+      expect(codesOf(`a:\n${'-\n'.repeat(3_000_000)}`)).toEqual(['yaml/too-long']);
+    });
+    expect(took).toBeLessThan(20);
+  });
+
   it.each([
     ['lists in brackets', '['.repeat(1_000_000)],
     ['groups in braces', '{a: '.repeat(500_000)],
