@@ -185,7 +185,7 @@ function levelRows(members: readonly Member[]): readonly GlanceRow[] {
     const [first] = those;
     if (first === undefined) return [];
     const cells = first.cells.map((_, index) => middleCell(those.flatMap(({ cells }) => cells[index] ?? [])));
-    return [{ label: `${level}, middle of ${those.length}`, athletes: those.length, cells }];
+    return [{ label: `${level} (${those.length})`, athletes: those.length, cells }];
   });
 }
 

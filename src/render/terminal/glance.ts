@@ -212,5 +212,7 @@ function legendOf({ groups }: Glance): readonly string[] {
     ...(cells.some(({ pinned, blocked }) => pinned && !blocked) ? [PINNED] : []),
     ...(cells.some(({ blocked }) => blocked) ? [BLOCKED] : []),
   ];
-  return [...kinds, ...others].map(({ mark, says }) => `${mark} ${says}`);
+  const marks = [...kinds, ...others].map(({ mark, says }) => `${mark} ${says}`);
+  const grouped = groups.some(({ rows }) => rows.some(({ athletes }) => athletes > 1));
+  return grouped ? ['of a group, those of its middle athlete', ...marks] : marks;
 }

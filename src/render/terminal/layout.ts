@@ -41,7 +41,9 @@ function measure<T>(rows: readonly T[], all: readonly LayoutColumn<T>[]): readon
       column,
       width: rows.reduce((widest, row) => Math.max(widest, displayWidth(column.text(row))), displayWidth(column.title)),
     }))
-    .filter(({ column }) => column.spare === undefined || rows.some((row) => column.text(row) !== ''));
+    .filter(
+      ({ column }) => column.spare === undefined || rows.length === 0 || rows.some((row) => column.text(row) !== ''),
+    );
 }
 
 const total = <T>(measured: readonly Measured<T>[]): number =>

@@ -85,7 +85,15 @@ export function week(number: number, sessions: readonly BuiltSession[], change: 
 }
 
 export function builtAthlete(weeks: readonly BuiltWeek[], change: Partial<BuiltAthlete> = {}): BuiltAthlete {
-  return { athlete: athlete('intermediate', 50), weeks, days: [], blocked: new Set(), freed: new Set(), diagnostics: [], ...change };
+  return {
+    athlete: athlete('intermediate', 50),
+    weeks,
+    days: [],
+    blocked: new Set(),
+    freed: new Set(),
+    diagnostics: [],
+    ...change,
+  };
 }
 
 export function madeBuild(athletes: readonly BuiltAthlete[], planned: Plan = madePlan()): Build {

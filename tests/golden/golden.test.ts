@@ -1,0 +1,51 @@
+// A build of every example, byte for byte, under two time zones and locales. To write them anew after a change that is
+// meant: FOOTFALL_GOLDEN=write npx vitest run --config tests/vitest.config.ts tests/golden, then read the difference.
+
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { TABLE_NAMES } from '../../src/report/table-names.ts';
+import { shell } from '../cli/footfall.ts';
+
+const HERE = 'tests/golden';
+const WRITES = process.env['FOOTFALL_GOLDEN'] === 'write';
+
+const WHERE = [
+  { TZ: 'Pacific/Kiritimati', LC_ALL: 'C.UTF-8' },
+  { TZ: 'America/St_Johns', LC_ALL: 'tr_TR.UTF-8', LANG: 'tr_TR.UTF-8' },
+];
+
+/** File to arguments; `EXAMPLE` stands for the plan. */
+const OUTPUTS: Readonly<Record<string, readonly string[]>> = {
+  ...Object.fromEntries(
+    TABLE_NAMES.map((table) => [`${table}.csv`, ['build', 'EXAMPLE', '--table', table, '--format', 'csv', '--quiet']]),
+  ),
+  'season.txt': ['build', 'EXAMPLE', '--quiet'],
+  'weeks.txt': ['build', 'EXAMPLE', '--table', 'weeks', '--quiet'],
+  'check.txt': ['check', 'EXAMPLE'],
+};
+
+const examples = readdirSync('examples').toSorted();
+
+describe.each(examples)('%s', (example) => {
+  test.each(Object.entries(OUTPUTS))('%s', async (file, args) => {
+    const runs = await Promise.all(
+      WHERE.map((env) => shell(`$f ${args.join(' ').replace('EXAMPLE', `examples/${example}`)}`, env)),
+    );
+    const [first] = runs;
+    expect(runs.map(({ out }) => out === first?.out)).toEqual(runs.map(() => true));
+    const path = join(HERE, example, file);
+    if (WRITES) {
+      mkdirSync(join(HERE, example), { recursive: true });
+      writeFileSync(path, first?.out ?? '');
+    }
+    expect(existsSync(path), `${path} is missing`).toBe(true);
+    expect(first?.out).toBe(readFileSync(path, 'utf8'));
+  });
+});
+
+test('no golden is left over from an example or an output that is gone', () => {
+  const folders = readdirSync(HERE, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  expect(folders.map(({ name }) => name).toSorted()).toEqual(examples);
+  for (const { name } of folders) expect(readdirSync(join(HERE, name)).toSorted()).toEqual(Object.keys(OUTPUTS).toSorted());
+});
