@@ -66,7 +66,8 @@ function unmetPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Unm
   if (days.pins.length === 0 || placed === undefined || restsAnyway(days)) return [];
   const { jumps } = days.toPlace;
   const elsewhere = jumps.wanted > heldOnPins(days, placed);
-  const fewer = jumps.pinned === NO_DAYS || days.contacts.possible < (days.phase.jumpSessions?.[days.contacts.level] ?? 0);
+  const fewer =
+    jumps.pinned === NO_DAYS || days.contacts.possible < (days.phase.jumpSessions?.[days.contacts.level] ?? 0);
   return days.pins.flatMap((pin) =>
     days.week.cells.flatMap((cell, place) => {
       const counts = includesDay(jumps.days, place) ? elsewhere : fewer;
@@ -121,7 +122,12 @@ function writtenProblems(season: SeasonDays, days: WeekDays): readonly Diagnosti
     .filter((day) => day.cell.barred === 'no-slot')
     .map(({ written, use, cell }) =>
       problem('schedule/programme-day-without-slot', {
-        params: { athlete: athlete.name, programme: use.programme.id, date: isoDate(cell.day), day: weekdayNameOf(cell.day) },
+        params: {
+          athlete: athlete.name,
+          programme: use.programme.id,
+          date: isoDate(cell.day),
+          day: weekdayNameOf(cell.day),
+        },
         span: written.span,
         related: [{ span: use.span, message: 'the programme is used here' }],
         athlete: athlete.id,

@@ -95,7 +95,11 @@ function dayReason(
 const NO_SPANS: readonly Span[] = [];
 
 /** Most days of most weeks have one of these, so they say nothing but the weekday. */
-function plainReason(about: UseTold['about'], by: 'published' | 'pattern' | 'usual-day' | 'least-cost', cell: DayCell): Reason {
+function plainReason(
+  about: UseTold['about'],
+  by: 'published' | 'pattern' | 'usual-day' | 'least-cost',
+  cell: DayCell,
+): Reason {
   return { about, by, params: { weekday: weekdayNameOf(cell.day) }, spans: NO_SPANS };
 }
 
@@ -159,7 +163,8 @@ function lightReason(light: NonNullable<PlacedSession['light']>): Reason {
 export function weekReasons(days: WeekDays, placed: PlacedWeek): readonly Reason[] {
   const { jumps, lifts } = days.toPlace;
   const reasons: Reason[] = [liftCountReason(days, placed)];
-  if (countDays(placed.lifts) < lifts.wanted) reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts, placed.lifts));
+  if (countDays(placed.lifts) < lifts.wanted)
+    reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts, placed.lifts));
   if (days.written === undefined && countDays(placed.jumps) < jumps.wanted) {
     reasons.push(fewerReason('sessions', 'session-spacing', jumps, placed.jumps));
   }

@@ -163,7 +163,13 @@ function fillToGo(joint: Joint): void {
   }
 }
 
-function leastFrom(joint: Joint, jumpEntry: number, liftEntry: number, heavyBefore: boolean, known: Float64Array): number {
+function leastFrom(
+  joint: Joint,
+  jumpEntry: number,
+  liftEntry: number,
+  heavyBefore: boolean,
+  known: Float64Array,
+): number {
   const { choices, next, costs } = joint.lifts;
   let least = Infinity;
   for (let lift = 0; lift < choices.length; lift += 1) {

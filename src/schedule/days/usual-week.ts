@@ -35,9 +35,26 @@ export function standingWeek(plan: Plan, athlete: Athlete, weeks: readonly WeekC
   for (let place = 0; place < DAYS_A_WEEK; place += 1) {
     const days = weeks.map((week) => week.starts + place);
     const due = slots.filter((slot) => slot.day === weekdayOf(days[0] ?? place));
-    if (isUsual(due.filter((slot) => slot.use !== 'lifts'), days)) jumpDays |= 1 << place;
-    if (isUsual(due.filter((slot) => slot.use !== 'jumps'), days)) liftDays |= 1 << place;
-    practiceJumps.push(usualPractice(practice.filter((one) => one.day === weekdayOf(days[0] ?? place)), days));
+    if (
+      isUsual(
+        due.filter((slot) => slot.use !== 'lifts'),
+        days,
+      )
+    )
+      jumpDays |= 1 << place;
+    if (
+      isUsual(
+        due.filter((slot) => slot.use !== 'jumps'),
+        days,
+      )
+    )
+      liftDays |= 1 << place;
+    practiceJumps.push(
+      usualPractice(
+        practice.filter((one) => one.day === weekdayOf(days[0] ?? place)),
+        days,
+      ),
+    );
   }
   return { jumpDays, liftDays, practiceJumps };
 }
@@ -59,8 +76,8 @@ function usualPractice(practice: readonly Practice[], days: readonly Day[]): num
 /** The usual days of so many jump and lift sessions. High-tier drills are reckoned with, so that days outlast a phase. */
 export function usualDays(standing: StandingWeek, rules: DayRules, jumps: number, lifts: number): PlacedWeek {
   const hard = standing.practiceJumps.map((one) => one >= rules.hardJumps);
-  const sides = hard.map((_, place) =>
-    [DAYS_A_WEEK - 1, 1].filter((step) => hard[(place + step) % DAYS_A_WEEK] === true).length,
+  const sides = hard.map(
+    (_, place) => [DAYS_A_WEEK - 1, 1].filter((step) => hard[(place + step) % DAYS_A_WEEK] === true).length,
   );
   const busy = standing.practiceJumps.reduce((set, one, place) => (one > 0 ? set | (1 << place) : set), NO_DAYS);
   const week = {

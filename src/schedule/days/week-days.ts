@@ -143,7 +143,12 @@ export function namesDay(pin: Pin, cell: DayCell): boolean {
 }
 
 /** Lift sessions the week should have: the phase's, at least the rule's; none in transition, one among crowded matches. */
-export function liftsWanted({ kind, phase, rules, crowded }: Pick<WeekDays, 'kind' | 'phase' | 'rules' | 'crowded'>): number {
+export function liftsWanted({
+  kind,
+  phase,
+  rules,
+  crowded,
+}: Pick<WeekDays, 'kind' | 'phase' | 'rules' | 'crowded'>): number {
   if (kind.kind === 'transition' || kind.kind === 'empty') return 0;
   const wanted = Math.max(phase.liftSessions, rules.leastLifts);
   return crowded ? Math.min(wanted, rules.crowdedLifts) : wanted;
@@ -167,7 +172,10 @@ export function takesLifts(slot: Slot): boolean {
 function liftedBefore(season: SeasonDays, week: WeekCells, cell: DayCell): boolean {
   if (!carriedOver(season.stretches, week.starts, cell.day)) return false;
   const before = season.grid.weeks[week.index - 1];
-  return before !== undefined && before.cells.some((one) => carriedOver(season.stretches, week.starts, one.day) && one.slots.some(takesLifts));
+  return (
+    before !== undefined &&
+    before.cells.some((one) => carriedOver(season.stretches, week.starts, one.day) && one.slots.some(takesLifts))
+  );
 }
 
 function heavyDays(season: SeasonDays, { week, rules }: OpenWeek, lifts: DaySet): DaySet {

@@ -63,10 +63,9 @@ export function tryAllDays(weeks: readonly PlainWeek[]): Found {
 
 /** All sets of up to the wanted number of dates, the one with the first date in which two differ first. */
 function setsOf({ dates, wanted }: PlainUse): readonly (readonly Day[])[] {
-  const sets = dates.toReversed().reduce<readonly (readonly Day[])[]>(
-    (found, date) => [...found.map((set) => [date, ...set]), ...found],
-    [[]],
-  );
+  const sets = dates
+    .toReversed()
+    .reduce<readonly (readonly Day[])[]>((found, date) => [...found.map((set) => [date, ...set]), ...found], [[]]);
   return sets.filter((set) => set.length <= wanted);
 }
 

@@ -39,34 +39,84 @@ function planChange(days: number): fc.Arbitrary<Partial<Plan>> {
   const range = rangeIn(days);
   return fc.record({
     slots: fc
-      .uniqueArray(fc.record({ day: weekday, use: fc.constantFrom('jumps', 'lifts', 'both', 'both'), range: fc.oneof({ weight: 4, arbitrary: fc.constant(ALWAYS) }, { weight: 1, arbitrary: range }) }), {
-        minLength: 2,
-        maxLength: 4,
-        selector: (one) => one.day,
-      })
+      .uniqueArray(
+        fc.record({
+          day: weekday,
+          use: fc.constantFrom('jumps', 'lifts', 'both', 'both'),
+          range: fc.oneof({ weight: 4, arbitrary: fc.constant(ALWAYS) }, { weight: 1, arbitrary: range }),
+        }),
+        {
+          minLength: 2,
+          maxLength: 4,
+          selector: (one) => one.day,
+        },
+      )
       .map((slots) => slots.toSorted((a, b) => a.day - b.day).map((one) => slot(one.day, one))),
     competitions: often(
-      fc.record({
-        name: fc.constant('Match'),
-        range: range.map(({ from, until }) => ({ from, until: Math.min(until, from + 2) })),
-        prepare: fc.constantFrom('peak', 'through', 'freshen'),
-        jumps: fc.constantFrom(0, 60),
-      }).map((one) => ({ ...one, ...about })),
+      fc
+        .record({
+          name: fc.constant('Match'),
+          range: range.map(({ from, until }) => ({ from, until: Math.min(until, from + 2) })),
+          prepare: fc.constantFrom('peak', 'through', 'freshen'),
+          jumps: fc.constantFrom(0, 60),
+        })
+        .map((one) => ({ ...one, ...about })),
       2,
     ),
-    practice: often(fc.record({ day: weekday, jumps: fc.constantFrom(30, 60, 90), range: fc.constantFrom(ALWAYS, { from: START, until: START + 8 }) }).map((one) => ({ ...one, ...about })), 3),
-    closures: often(range.map((closed) => ({ range: closed, trained: 'none' as const, ...about })), 1),
-    tests: often(fc.integer({ min: 0, max: days - 1 }).map((at) => ({ day: START + at, what: [], contacts: 10, ...about })), 1),
+    practice: often(
+      fc
+        .record({
+          day: weekday,
+          jumps: fc.constantFrom(30, 60, 90),
+          range: fc.constantFrom(ALWAYS, { from: START, until: START + 8 }),
+        })
+        .map((one) => ({ ...one, ...about })),
+      3,
+    ),
+    closures: often(
+      range.map((closed) => ({ range: closed, trained: 'none' as const, ...about })),
+      1,
+    ),
+    tests: often(
+      fc.integer({ min: 0, max: days - 1 }).map((at) => ({ day: START + at, what: [], contacts: 10, ...about })),
+      1,
+    ),
     waivers: often(
-      fc.record({ rule: fc.constantFrom<Waiver['rule']>('session-spacing', 'lift-spacing', 'lift-event-gap', 'test-fresh', 'congested-week', 'strength-always'), range }).map((one) => ({ ...one, ...about })),
+      fc
+        .record({
+          rule: fc.constantFrom<Waiver['rule']>(
+            'session-spacing',
+            'lift-spacing',
+            'lift-event-gap',
+            'test-fresh',
+            'congested-week',
+            'strength-always',
+          ),
+          range,
+        })
+        .map((one) => ({ ...one, ...about })),
       2,
     ),
     ruleChanges: often(
-      fc.record({ rule: fc.constantFrom<Waiver['rule']>('session-spacing', 'lift-spacing'), parameters: fc.constant(new Map([['apart', 3]])), range }).map((one) => ({ ...one, ...about })),
+      fc
+        .record({
+          rule: fc.constantFrom<Waiver['rule']>('session-spacing', 'lift-spacing'),
+          parameters: fc.constant(new Map([['apart', 3]])),
+          range,
+        })
+        .map((one) => ({ ...one, ...about })),
       1,
     ),
     pins: often(
-      fc.record({ range, effects: fc.oneof(fc.constant([{ kind: 'rest' as const }]), fc.uniqueArray(weekday, { minLength: 1, maxLength: 2 }).map((days) => [{ kind: 'on' as const, days }])) }).map((one) => ({ ...one, ...about })),
+      fc
+        .record({
+          range,
+          effects: fc.oneof(
+            fc.constant([{ kind: 'rest' as const }]),
+            fc.uniqueArray(weekday, { minLength: 1, maxLength: 2 }).map((days) => [{ kind: 'on' as const, days }]),
+          ),
+        })
+        .map((one) => ({ ...one, ...about })),
       2,
     ),
   });

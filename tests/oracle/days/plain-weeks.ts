@@ -132,7 +132,11 @@ function isLight(facts: Facts, week: WeekCells, date: Day): boolean {
     ({ range, prepare }) => prepare === 'peak' && week.starts <= range.from && range.from < date,
   );
   const apart = ruleOf(facts, week, 'test-fresh', 'apart', 0);
-  return beforeEvent || behindPeak || facts.cells.some((cell) => cell.test !== undefined && Math.abs(cell.day - date) < apart);
+  return (
+    beforeEvent ||
+    behindPeak ||
+    facts.cells.some((cell) => cell.test !== undefined && Math.abs(cell.day - date) < apart)
+  );
 }
 
 function hasHighTier(facts: Facts, week: WeekCells): boolean {
@@ -141,7 +145,8 @@ function hasHighTier(facts: Facts, week: WeekCells): boolean {
 
 function hardSides(facts: Facts, week: WeekCells, date: Day): number {
   const hard = ruleOf(facts, week, 'fast-spacing', 'hard-practice', Infinity);
-  const hardness = facts.book.waiver('fast-spacing', { from: week.starts, until: week.starts + 6 }) === undefined ? hard : 60;
+  const hardness =
+    facts.book.waiver('fast-spacing', { from: week.starts, until: week.starts + 6 }) === undefined ? hard : 60;
   const beside = facts.cells.filter((cell) => Math.abs(cell.day - date) === 1);
   return beside.filter((cell) => cell.practiceJumps + cell.matchJumps + cell.testContacts >= hardness).length;
 }
@@ -149,19 +154,30 @@ function hardSides(facts: Facts, week: WeekCells, date: Day): number {
 const usualKnown = new WeakMap<Plan, Map<string, { jumps: readonly number[]; lifts: readonly number[] }>>();
 
 /** Places in the week: the second of four weeks that have nothing but the usual slots and practice. */
-function usualPlaces(facts: Facts, week: WeekCells): { readonly jumps: readonly number[]; readonly lifts: readonly number[] } {
+function usualPlaces(
+  facts: Facts,
+  week: WeekCells,
+): { readonly jumps: readonly number[]; readonly lifts: readonly number[] } {
   const { plan, input } = facts;
   const jumps = input.contacts[week.index]?.sessions.length ?? 0;
   const lifts = wantedLifts(facts, week);
-  const aparts = [ruleOf(facts, week, 'session-spacing', 'apart', 1), ruleOf(facts, week, 'lift-spacing', 'apart', 1)] as const;
+  const aparts = [
+    ruleOf(facts, week, 'session-spacing', 'apart', 1),
+    ruleOf(facts, week, 'lift-spacing', 'apart', 1),
+  ] as const;
   const key = [jumps, lifts, ...aparts, freeDays(facts, week)].join(' ');
   const known = usualKnown.get(plan) ?? new Map<string, { jumps: readonly number[]; lifts: readonly number[] }>();
   usualKnown.set(plan, known);
   const found = known.get(key);
   if (found !== undefined) return found;
-  const standing = [0, 1, 2, 3].map((index) => standingPlainWeek(facts, index * 7, [jumps, lifts], aparts, freeDays(facts, week)));
+  const standing = [0, 1, 2, 3].map((index) =>
+    standingPlainWeek(facts, index * 7, [jumps, lifts], aparts, freeDays(facts, week)),
+  );
   const second = tryAllDays(standing).weeks[1];
-  const places = { jumps: (second?.jumps ?? []).map((date) => date - 7), lifts: (second?.lifts ?? []).map((date) => date - 7) };
+  const places = {
+    jumps: (second?.jumps ?? []).map((date) => date - 7),
+    lifts: (second?.lifts ?? []).map((date) => date - 7),
+  };
   known.set(key, places);
   return places;
 }
@@ -178,7 +194,9 @@ function standingPlainWeek(
   const half = weeks.length / 2;
   const often = (count: (starts: Day) => boolean): boolean => weeks.filter((week) => count(week.starts)).length >= half;
   const due = (date: Day, not: string): boolean =>
-    plan.slots.some((slot) => slot.day === weekdayOf(date) && slot.use !== not && slot.range.from <= date && date <= slot.range.until);
+    plan.slots.some(
+      (slot) => slot.day === weekdayOf(date) && slot.use !== not && slot.range.from <= date && date <= slot.range.until,
+    );
   const practice = (date: Day): number =>
     plan.practice
       .filter((one) => one.day === weekdayOf(date) && one.range.from <= date && date <= one.range.until)

@@ -41,7 +41,10 @@ describe('a plain season', () => {
 
   it('says that a day keeps the pattern', () => {
     const { value } = daysOfSeason({ weeks: [{ sessions: [60] }, { sessions: [60] }] });
-    expect(reasonOf(sessionOn(value, '2027-01-12'), 'day')).toMatchObject({ by: 'pattern', params: { weekday: 'tuesday' } });
+    expect(reasonOf(sessionOn(value, '2027-01-12'), 'day')).toMatchObject({
+      by: 'pattern',
+      params: { weekday: 'tuesday' },
+    });
   });
 
   it('holds the lift sessions of the phase on days of their own where jumps are fewer', () => {
@@ -66,7 +69,10 @@ describe('a plain season', () => {
       span: { file: 'season.yaml', start: 7, end: 9 },
     } as const;
     const weeks = Array.from({ length: 3 }, () => ({ sessions: [60, 60] }));
-    const { value } = daysOfSeason({ weeks, plan: { closures: [closure], slots: [slot(1), slot(3), slot(5), slot(6)] } });
+    const { value } = daysOfSeason({
+      weeks,
+      plan: { closures: [closure], slots: [slot(1), slot(3), slot(5), slot(6)] },
+    });
     expect(weeksInWords(value)).toEqual([
       'tue 60 lift, thu 60 lift',
       'thu 60 lift, sat 60 lift',
@@ -88,7 +94,10 @@ describe('spacing', () => {
   it('holds across the turn of a week', () => {
     const { value } = daysOfSeason({
       weeks: [{ sessions: [60] }, { sessions: [60, 60] }],
-      plan: { slots: [slot(0, { use: 'jumps' }), slot(2, { use: 'jumps' }), slot(6, { use: 'jumps' })], pins: [pin('2027-01-04', '2027-01-10', [{ kind: 'on', days: [6] }])] },
+      plan: {
+        slots: [slot(0, { use: 'jumps' }), slot(2, { use: 'jumps' }), slot(6, { use: 'jumps' })],
+        pins: [pin('2027-01-04', '2027-01-10', [{ kind: 'on', days: [6] }])],
+      },
     });
     expect(weeksInWords(value)).toEqual(['sun 60', 'wed 60, sun 60']);
   });
@@ -96,11 +105,21 @@ describe('spacing', () => {
   it('is two days for jumps, and says so where no other days would do', () => {
     const { value } = daysOfSeason({ weeks: [{ sessions: [60, 60] }], plan: { slots: [slot(1), slot(2), slot(3)] } });
     expect(inWords(value[0])).toBe('tue 60 lift, thu 60 lift');
-    expect(reasonOf(sessionOn(value, '2027-01-05'), 'day')).toMatchObject({ by: 'session-spacing', params: { apart: 2 } });
+    expect(reasonOf(sessionOn(value, '2027-01-05'), 'day')).toMatchObject({
+      by: 'session-spacing',
+      params: { apart: 2 },
+    });
   });
 
   it('takes the number a plan sets', () => {
-    const apart: RuleChange = { rule: 'session-spacing', parameters: new Map([['apart', 3]]), range: { from: day('2027-01-01'), until: day('2027-12-31') }, who: EVERYBODY, because: 'tendons', span: HERE };
+    const apart: RuleChange = {
+      rule: 'session-spacing',
+      parameters: new Map([['apart', 3]]),
+      range: { from: day('2027-01-01'), until: day('2027-12-31') },
+      who: EVERYBODY,
+      because: 'tendons',
+      span: HERE,
+    };
     const { value } = daysOfSeason({ weeks: [{ sessions: [60, 60] }], plan: { ruleChanges: [apart] } });
     expect(inWords(value[0])).toBe('tue 60 lift, sat 60 lift');
   });
@@ -108,10 +127,18 @@ describe('spacing', () => {
   it('is left out of the weeks a waiver touches, and of those alone', () => {
     const slots = [slot(1, { use: 'jumps' }), slot(2, { use: 'jumps' }), slot(3, { use: 'jumps' })];
     const weeks = [{ sessions: [40, 40, 40] }, { sessions: [40, 40, 40] }];
-    const { value, diagnostics } = daysOfSeason({ weeks, plan: { slots, waivers: [waiver('session-spacing', '2027-01-06', '2027-01-06')] } });
+    const { value, diagnostics } = daysOfSeason({
+      weeks,
+      plan: { slots, waivers: [waiver('session-spacing', '2027-01-06', '2027-01-06')] },
+    });
     expect(weeksInWords(value)).toEqual(['tue 40, wed 40, thu 40', 'tue 40, thu 40']);
-    expect(reasonOf(sessionOn(value, '2027-01-06'), 'spacing')).toMatchObject({ by: 'waiver', params: { rule: 'session-spacing' } });
-    expect(diagnostics).toMatchObject([{ code: 'schedule/sessions-not-held', week: day('2027-01-11'), params: { wanted: 3, held: 2 } }]);
+    expect(reasonOf(sessionOn(value, '2027-01-06'), 'spacing')).toMatchObject({
+      by: 'waiver',
+      params: { rule: 'session-spacing' },
+    });
+    expect(diagnostics).toMatchObject([
+      { code: 'schedule/sessions-not-held', week: day('2027-01-11'), params: { wanted: 3, held: 2 } },
+    ]);
   });
 
   it('keeps lift days apart, and holds fewer where they do not fit', () => {
@@ -120,32 +147,55 @@ describe('spacing', () => {
       plan: { slots: [slot(1), slot(2), slot(3)] },
     });
     expect(inWords(value[0])).toBe('tue 60 lift, thu lift');
-    expect(value[0]?.reasons).toContainEqual({ about: 'lift-sessions', by: 'lift-spacing', params: { wanted: 3, held: 2, open: 3, apart: 2 }, spans: [] });
+    expect(value[0]?.reasons).toContainEqual({
+      about: 'lift-sessions',
+      by: 'lift-spacing',
+      params: { wanted: 3, held: 2, open: 3, apart: 2 },
+      spans: [],
+    });
   });
 
   it('says when there are fewer open days than lift sessions', () => {
     const { value } = daysOfSeason({ weeks: [{ phase: 'strength' }], plan: { slots: [slot(1), slot(3)] } });
-    expect(value[0]?.reasons).toContainEqual({ about: 'lift-sessions', by: 'open-days', params: { wanted: 3, held: 2, open: 2, apart: 2 }, spans: [] });
+    expect(value[0]?.reasons).toContainEqual({
+      about: 'lift-sessions',
+      by: 'open-days',
+      params: { wanted: 3, held: 2, open: 2, apart: 2 },
+      spans: [],
+    });
   });
 
   it('rather loses a second lift session than leaves a week without one', () => {
     const lifts = (weekday: 0 | 6) => slot(weekday, { use: 'lifts' });
     const week = (from: string) => ({ from: day(from), until: day(from) + 6 });
-    const slots = [lifts(6), { ...slot(4, { use: 'lifts' }), range: week('2027-01-04') }, { ...lifts(0), range: week('2027-01-11') }];
-    const { value } = daysOfSeason({ weeks: [{}, { phase: 'maintenance' }], plan: { slots: slots.map((one, index) => ({ ...one, ...(index === 0 ? { range: week('2027-01-04') } : {}) })) } });
+    const slots = [
+      lifts(6),
+      { ...slot(4, { use: 'lifts' }), range: week('2027-01-04') },
+      { ...lifts(0), range: week('2027-01-11') },
+    ];
+    const { value } = daysOfSeason({
+      weeks: [{}, { phase: 'maintenance' }],
+      plan: { slots: slots.map((one, index) => ({ ...one, ...(index === 0 ? { range: week('2027-01-04') } : {}) })) },
+    });
     expect(weeksInWords(value)).toEqual(['fri lift', 'mon lift']);
   });
 });
 
 describe('heavy lifting', () => {
   it('stays out of the two days before a match and goes where it may be heavy', () => {
-    const { value } = daysOfSeason({ weeks: [{ sessions: [60], phase: 'maintenance' }], plan: { slots: [slot(3), slot(1)], competitions: [match('2027-01-09')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ sessions: [60], phase: 'maintenance' }],
+      plan: { slots: [slot(3), slot(1)], competitions: [match('2027-01-09')] },
+    });
     expect(inWords(value[0])).toBe('tue 60 lift');
     expect(sessionOn(value, '2027-01-05').heavyAllowed).toBe(true);
   });
 
   it('is not allowed on the last two days before a match, and the reason names it', () => {
-    const { value } = daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan: { slots: [slot(3)], competitions: [match('2027-01-09')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'maintenance' }],
+      plan: { slots: [slot(3)], competitions: [match('2027-01-09')] },
+    });
     const session = sessionOn(value, '2027-01-07');
     expect(session.heavyAllowed).toBe(false);
     expect(reasonOf(session, 'heavy')).toMatchObject({ by: 'lift-event-gap', params: { days: 2, event: 'League' } });
@@ -156,26 +206,39 @@ describe('heavy lifting', () => {
     ['2027-01-06', true],
   ])('is not allowed in the four days before a peak: %s', (date, allowed) => {
     const weekday = date === '2027-01-07' ? 3 : 2;
-    const { value } = daysOfSeason({ weeks: [{ phase: 'power' }, {}], plan: { slots: [slot(weekday)], competitions: [peak('2027-01-11')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'power' }, {}],
+      plan: { slots: [slot(weekday)], competitions: [peak('2027-01-11')] },
+    });
     expect(sessionOn(value, date).heavyAllowed).toBe(allowed);
   });
 
   it('may be heavy where the rule is waived', () => {
     const { value } = daysOfSeason({
       weeks: [{ phase: 'maintenance' }],
-      plan: { slots: [slot(3)], competitions: [match('2027-01-09')], waivers: [waiver('lift-event-gap', '2027-01-04', '2027-01-10')] },
+      plan: {
+        slots: [slot(3)],
+        competitions: [match('2027-01-09')],
+        waivers: [waiver('lift-event-gap', '2027-01-04', '2027-01-10')],
+      },
     });
     expect(sessionOn(value, '2027-01-07').heavyAllowed).toBe(true);
   });
 
   it('keeps its distance from a test', () => {
     const test = { day: day('2027-01-06'), what: ['back-squat'], contacts: 0, who: EVERYBODY, span: HERE };
-    const { value } = daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan: { slots: [slot(1), slot(2)], tests: [test] } });
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'maintenance' }],
+      plan: { slots: [slot(1), slot(2)], tests: [test] },
+    });
     expect(reasonOf(sessionOn(value, '2027-01-05'), 'heavy')).toMatchObject({ by: 'test-fresh', params: { days: 1 } });
   });
 
   it('serves nothing behind the peak of its week', () => {
-    const { value } = daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan: { slots: [slot(0), slot(4)], competitions: [peak('2027-01-06')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'maintenance' }],
+      plan: { slots: [slot(0), slot(4)], competitions: [peak('2027-01-06')] },
+    });
     expect(inWords(value[0])).toBe('mon lift');
   });
 
@@ -187,7 +250,10 @@ describe('heavy lifting', () => {
 
   it('does not come the day before jumps across the turn of a week either', () => {
     const slots = [slot(0, { use: 'jumps' }), slot(2, { use: 'jumps' }), slot(6, { use: 'lifts' })];
-    const { value } = daysOfSeason({ weeks: Array.from({ length: 3 }, () => ({ sessions: [60], phase: 'maintenance' as const })), plan: { slots } });
+    const { value } = daysOfSeason({
+      weeks: Array.from({ length: 3 }, () => ({ sessions: [60], phase: 'maintenance' as const })),
+      plan: { slots },
+    });
     expect(weeksInWords(value)).toEqual(['wed 60, sun lift', 'wed 60, sun lift', 'wed 60, sun lift']);
   });
 });
@@ -225,7 +291,10 @@ describe('drops', () => {
   it('are left to sessions with two free days behind them', () => {
     const { value } = daysOfSeason({ weeks, plan: { slots: [slot(1), slot(3)] } });
     expect(sessionOn(value, '2027-01-05').dropsAllowed).toBe(false);
-    expect(reasonOf(sessionOn(value, '2027-01-05'), 'drops')).toMatchObject({ by: 'fast-spacing', params: { next: 'session', on: '2027-01-07' } });
+    expect(reasonOf(sessionOn(value, '2027-01-05'), 'drops')).toMatchObject({
+      by: 'fast-spacing',
+      params: { next: 'session', on: '2027-01-07' },
+    });
     expect(sessionOn(value, '2027-01-07').dropsAllowed).toBe(true);
   });
 
@@ -257,19 +326,29 @@ describe('what was handed out', () => {
   });
 
   it('holds lifts on their days too', () => {
-    const { value } = daysOfSeason({ weeks: [{ sessions: [60], phase: 'maintenance' }] }, { '2027-01-05': { jumps: true, lifts: false }, '2027-01-07': { jumps: false, lifts: true } });
+    const { value } = daysOfSeason(
+      { weeks: [{ sessions: [60], phase: 'maintenance' }] },
+      { '2027-01-05': { jumps: true, lifts: false }, '2027-01-07': { jumps: false, lifts: true } },
+    );
     expect(inWords(value[0])).toBe('tue 60, thu lift');
   });
 
   it('gives way to a rule', () => {
-    const { value } = daysOfSeason({ weeks: [{ sessions: [60] }], plan: { competitions: [match('2027-01-08')] } }, { '2027-01-07': both });
+    const { value } = daysOfSeason(
+      { weeks: [{ sessions: [60] }], plan: { competitions: [match('2027-01-08')] } },
+      { '2027-01-07': both },
+    );
     expect(inWords(value[0])).toBe('tue 60 lift, thu lift');
   });
 });
 
 describe('slots', () => {
   it('puts lifts behind the jumps of the same day where a slot takes only one of them', () => {
-    const slots = [slot(1, { id: 'early', use: 'lifts' }), slot(1, { id: 'noon', use: 'jumps' }), slot(1, { id: 'late', use: 'lifts' })];
+    const slots = [
+      slot(1, { id: 'early', use: 'lifts' }),
+      slot(1, { id: 'noon', use: 'jumps' }),
+      slot(1, { id: 'late', use: 'lifts' }),
+    ];
     const { value } = daysOfSeason({ weeks: [{ sessions: [60], phase: 'maintenance' }], plan: { slots } });
     expect(value[0]?.sessions.map((session) => [session.slot.id, session.contacts, session.lifts])).toEqual([
       ['noon', 60, false],
@@ -280,7 +359,9 @@ describe('slots', () => {
   it('takes the longest slot of a day for jumps, one session for both uses', () => {
     const slots = [slot(1, { id: 'short', minutes: 45 }), slot(1, { id: 'long', minutes: 90 })];
     const { value } = daysOfSeason({ weeks: [{ sessions: [60], phase: 'maintenance' }], plan: { slots } });
-    expect(value[0]?.sessions.map((session) => [session.slot.id, session.contacts, session.lifts])).toEqual([['long', 60, true]]);
+    expect(value[0]?.sessions.map((session) => [session.slot.id, session.contacts, session.lifts])).toEqual([
+      ['long', 60, true],
+    ]);
   });
 
   it('keeps lifts off a slot for jumps and jumps off a slot for lifts', () => {
@@ -294,7 +375,10 @@ describe('slots', () => {
 
 describe('matches', () => {
   it('take the smaller session near them', () => {
-    const { value } = daysOfSeason({ weeks: [{ sessions: [65, 60] }], plan: { slots: [slot(1), slot(6)], competitions: [match('2027-01-08')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ sessions: [65, 60] }],
+      plan: { slots: [slot(1), slot(6)], competitions: [match('2027-01-08')] },
+    });
     expect(inWords(value[0])).toBe('tue 60 lift, sun 65 lift');
   });
 
@@ -309,22 +393,33 @@ describe('matches', () => {
 
   it('leave one short lift for a crowd that reaches into the next week', () => {
     const competitions = [match('2027-01-08'), match('2027-01-10'), match('2027-01-13')];
-    const { value } = daysOfSeason({ weeks: [{ phase: 'strength' }, { phase: 'strength' }], plan: { ...openEveryDay, competitions } });
-    const within = value.flatMap((week) => week.sessions).filter(({ day: date }) => day('2027-01-08') <= date && date <= day('2027-01-13'));
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'strength' }, { phase: 'strength' }],
+      plan: { ...openEveryDay, competitions },
+    });
+    const within = value
+      .flatMap((week) => week.sessions)
+      .filter(({ day: date }) => day('2027-01-08') <= date && date <= day('2027-01-13'));
     expect(within.length).toBeLessThanOrEqual(1);
     expect(value.map((week) => week.sessions.length)).toEqual([1, 1]);
   });
 
   it('do not crowd together where the rule is waived', () => {
     const competitions = [match('2027-01-05'), match('2027-01-07'), match('2027-01-09')];
-    const { value } = daysOfSeason({ weeks: [{ phase: 'strength' }], plan: { ...openEveryDay, competitions, waivers: [waiver('congested-week', '2027-01-04', '2027-01-10')] } });
+    const { value } = daysOfSeason({
+      weeks: [{ phase: 'strength' }],
+      plan: { ...openEveryDay, competitions, waivers: [waiver('congested-week', '2027-01-04', '2027-01-10')] },
+    });
     expect(value[0]?.liftSessionsWanted).toBe(3);
     expect(value[0]?.sessions.some((session) => session.shortLift)).toBe(false);
   });
 
   it('get a primer on the last open day at least a day before', () => {
     const plan = { slots: [slot(3), slot(4)], competitions: [peak('2027-01-09')] };
-    const { value, diagnostics } = daysOfSeason({ weeks: [{ sessions: [20], primer: true, kind: 'taper', phase: 'power' }], plan });
+    const { value, diagnostics } = daysOfSeason({
+      weeks: [{ sessions: [20], primer: true, kind: 'taper', phase: 'power' }],
+      plan,
+    });
     const primer = sessionOn(value, '2027-01-08');
     expect(primer).toMatchObject({ contacts: 20, primer: true, dropsAllowed: false });
     expect(reasonOf(primer, 'day')).toMatchObject({ by: 'last-week', params: { event: 'Peak of 2027-01-09' } });
@@ -333,7 +428,10 @@ describe('matches', () => {
 });
 
 describe('a young athlete', () => {
-  const plan = { slots: [slot(1), slot(5), slot(6, { use: 'lifts' })], practice: [0, 2, 3, 4].map((weekday) => practice(weekday as 0, 20)) };
+  const plan = {
+    slots: [slot(1), slot(5), slot(6, { use: 'lifts' })],
+    practice: [0, 2, 3, 4].map((weekday) => practice(weekday as 0, 20)),
+  };
   const weeks = [{ sessions: [60, 60], phase: 'foundation' as const }];
 
   it('keeps a day free of everything in a week', () => {
@@ -358,36 +456,56 @@ describe('a young athlete', () => {
 });
 
 describe('pins', () => {
-  const on = (from: string, until: string, ...days: (0 | 1 | 2 | 3 | 4 | 5 | 6)[]) => pin(from, until, [{ kind: 'on', days }]);
+  const on = (from: string, until: string, ...days: (0 | 1 | 2 | 3 | 4 | 5 | 6)[]) =>
+    pin(from, until, [{ kind: 'on', days }]);
 
   it('put the sessions of the week on the days they name', () => {
-    const { value, diagnostics } = daysOfSeason({ weeks: [{ sessions: [60] }, { sessions: [60] }], plan: { pins: [on('2027-01-11', '2027-01-17', 5)] } });
+    const { value, diagnostics } = daysOfSeason({
+      weeks: [{ sessions: [60] }, { sessions: [60] }],
+      plan: { pins: [on('2027-01-11', '2027-01-17', 5)] },
+    });
     expect(inWords(value[1])).toContain('sat 60');
     expect(reasonOf(sessionOn(value, '2027-01-16'), 'day')).toMatchObject({ by: 'pin', spans: [HERE] });
     expect(diagnostics).toEqual([]);
   });
 
   it('that name a day without a slot are an error', () => {
-    const { diagnostics } = daysOfSeason({ weeks: [{ sessions: [60] }], plan: { pins: [on('2027-01-04', '2027-01-10', 2)] } });
-    expect(diagnostics).toMatchObject([{ code: 'schedule/pinned-day-barred', severity: 'error', params: { day: 'wednesday', why: 'no-slot' } }]);
+    const { diagnostics } = daysOfSeason({
+      weeks: [{ sessions: [60] }],
+      plan: { pins: [on('2027-01-04', '2027-01-10', 2)] },
+    });
+    expect(diagnostics).toMatchObject([
+      { code: 'schedule/pinned-day-barred', severity: 'error', params: { day: 'wednesday', why: 'no-slot' } },
+    ]);
   });
 
   it('that are met in other weeks are a warning, told once', () => {
     const competitions = [match('2027-01-08'), match('2027-01-15')];
     const weeks = [{ sessions: [60] }, { sessions: [60] }, { sessions: [60] }];
     const { diagnostics } = daysOfSeason({ weeks, plan: { competitions, pins: [on('2027-01-04', '2027-01-24', 3)] } });
-    expect(diagnostics).toMatchObject([{ code: 'schedule/pinned-day-barred', severity: 'warning', params: { why: 'event-gap', date: '2027-01-07', weeks: 2 } }]);
+    expect(diagnostics).toMatchObject([
+      {
+        code: 'schedule/pinned-day-barred',
+        severity: 'warning',
+        params: { why: 'event-gap', date: '2027-01-07', weeks: 2 },
+      },
+    ]);
   });
 
   it('on days too close hold what can be held', () => {
     const plan = { slots: [slot(1), slot(2), slot(3)], pins: [on('2027-01-04', '2027-01-10', 1, 2)] };
     const { value, diagnostics } = daysOfSeason({ weeks: [{ sessions: [60, 60] }], plan });
     expect(inWords(value[0])).toBe('tue 60 lift, thu 60 lift');
-    expect(diagnostics).toMatchObject([{ code: 'schedule/pinned-day-not-held', params: { day: 'wednesday', apart: 2 } }]);
+    expect(diagnostics).toMatchObject([
+      { code: 'schedule/pinned-day-not-held', params: { day: 'wednesday', apart: 2 } },
+    ]);
   });
 
   it('across the turn of a week too close hold the one and report the other', () => {
-    const plan = { slots: [slot(0), slot(6)], pins: [on('2027-01-04', '2027-01-10', 6), on('2027-01-11', '2027-01-17', 0)] };
+    const plan = {
+      slots: [slot(0), slot(6)],
+      pins: [on('2027-01-04', '2027-01-10', 6), on('2027-01-11', '2027-01-17', 0)],
+    };
     const { value, diagnostics } = daysOfSeason({ weeks: [{ sessions: [60] }, { sessions: [60] }], plan });
     const jumping = value.flatMap((week) => week.sessions.filter((session) => session.contacts > 0));
     expect(jumping).toHaveLength(2);
@@ -395,13 +513,21 @@ describe('pins', () => {
   });
 
   it('to rest keep the day free of lifts as well', () => {
-    const { value } = daysOfSeason({ weeks: [{ sessions: [60], phase: 'maintenance' }], plan: { pins: [pin('2027-01-05', '2027-01-05', [{ kind: 'rest' }])] } });
+    const { value } = daysOfSeason({
+      weeks: [{ sessions: [60], phase: 'maintenance' }],
+      plan: { pins: [pin('2027-01-05', '2027-01-05', [{ kind: 'rest' }])] },
+    });
     expect(inWords(value[0])).toBe('thu 60 lift');
   });
 });
 
 describe('a programme', () => {
-  const line = (kind: 'drill' | 'lift', id: string, sets: number, reps: number) => ({ exercise: { kind, id }, sets, reps, span: HERE });
+  const line = (kind: 'drill' | 'lift', id: string, sets: number, reps: number) => ({
+    exercise: { kind, id },
+    sets,
+    reps,
+    span: HERE,
+  });
   const jump = line('drill', 'countermovement-jump', 4, 5);
   const hop = line('drill', 'countermovement-jump', 6, 5);
   const squat = line('lift', 'back-squat', 3, 5);
@@ -410,27 +536,55 @@ describe('a programme', () => {
     weeks: [{ week: 1, days: days.map((one) => ({ ...one, span: HERE })) }],
     span: HERE,
   });
-  const use = (of: ReturnType<typeof programme>) => ({ programme: of, from: day('2027-01-13'), who: EVERYBODY, span: HERE });
+  const use = (of: ReturnType<typeof programme>) => ({
+    programme: of,
+    from: day('2027-01-13'),
+    who: EVERYBODY,
+    span: HERE,
+  });
 
   it('sets the days of its weeks, and what each holds', () => {
-    const uses = [use(programme([{ day: 1, lines: [jump] }, { day: 2, lines: [squat] }, { day: 3, lines: [hop, squat] }]))];
+    const uses = [
+      use(
+        programme([
+          { day: 1, lines: [jump] },
+          { day: 2, lines: [squat] },
+          { day: 3, lines: [hop, squat] },
+        ]),
+      ),
+    ];
     const weeks = [{ sessions: [60] }, { sessions: [30, 20] }, { sessions: [60] }];
     const { value, diagnostics } = daysOfSeason({ weeks, plan: { ...openEveryDay, uses } });
     expect(inWords(value[1])).toBe('tue 20, wed lift, thu 30 lift');
-    expect(reasonOf(sessionOn(value, '2027-01-12'), 'day')).toMatchObject({ by: 'programme', params: { programme: 'by-hand' } });
+    expect(reasonOf(sessionOn(value, '2027-01-12'), 'day')).toMatchObject({
+      by: 'programme',
+      params: { programme: 'by-hand' },
+    });
     expect(diagnostics).toEqual([]);
   });
 
   it('keeps the sessions of the weeks beside it at their distance', () => {
     const uses = [use(programme([{ day: 0, lines: [hop] }]))];
-    const { value } = daysOfSeason({ weeks: [{ sessions: [60] }, { sessions: [30] }], plan: { slots: [slot(0, { use: 'jumps' }), slot(6, { use: 'jumps' })], uses } });
+    const { value } = daysOfSeason({
+      weeks: [{ sessions: [60] }, { sessions: [30] }],
+      plan: { slots: [slot(0, { use: 'jumps' }), slot(6, { use: 'jumps' })], uses },
+    });
     expect(weeksInWords(value)).toEqual(['mon 60', 'mon 30']);
   });
 
   it('is reported for a day without a slot', () => {
-    const uses = [use(programme([{ day: 1, lines: [hop] }, { day: 2, lines: [jump] }]))];
+    const uses = [
+      use(
+        programme([
+          { day: 1, lines: [hop] },
+          { day: 2, lines: [jump] },
+        ]),
+      ),
+    ];
     const { value, diagnostics } = daysOfSeason({ weeks: [{}, { sessions: [30] }], plan: { uses } });
     expect(inWords(value[1])).toBe('tue 30');
-    expect(diagnostics).toMatchObject([{ code: 'schedule/programme-day-without-slot', params: { programme: 'by-hand', day: 'wednesday' } }]);
+    expect(diagnostics).toMatchObject([
+      { code: 'schedule/programme-day-without-slot', params: { programme: 'by-hand', day: 'wednesday' } },
+    ]);
   });
 });

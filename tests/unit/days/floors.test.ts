@@ -24,7 +24,9 @@ describe('the costs of days', () => {
   });
 
   it("weigh a young athlete's free day over all published days of a week and its preferences", () => {
-    expect(DAYS * BOTH_SIDES * DAY_STABILITY.published.cost + preferences).toBeLessThan(DAY_STABILITY['no-free-day'].cost);
+    expect(DAYS * BOTH_SIDES * DAY_STABILITY.published.cost + preferences).toBeLessThan(
+      DAY_STABILITY['no-free-day'].cost,
+    );
   });
 
   it('weigh a lift session over all that stands below', () => {
