@@ -1,11 +1,12 @@
 // session-rise: a session at most a step over the usual one, and well under it in easy weeks. Common practice (C).
-// The usual session is the adapted volume shared over the sessions a week that the phase has for the level.
+// The usual session is the adapted volume shared over the sessions a week that the phase has for the level, or over the
+// fewer that the loading weeks of its block have room for.
 
 import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { isoDate } from '../../util/days.ts';
 import { isEasy } from '../phases.ts';
-import { sessionPlace, weekPlace } from '../places.ts';
+import { jumpPlace, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
 
@@ -22,7 +23,7 @@ export const sessionRise = auditRule('session-rise', (season, find) => {
       if (session.primer || session.contacts <= most) continue;
       find(week, {
         params: { date: isoDate(session.day), found: session.contacts, most, usual },
-        span: sessionPlace(session) ?? weekPlace(season, week),
+        span: jumpPlace(session) ?? weekPlace(season, week),
       });
     }
   }
@@ -34,5 +35,18 @@ function usualSession(season: SeasonReading, week: WeekReading): number | undefi
   if (jumpSessions === undefined || week.jumpSessions.length === 0) return undefined;
   if (week.built.kind === 'return' && returnStageOn(season.athlete, week.range.from) !== undefined) return undefined;
   const frequency = Math.min(jumpSessions[week.level], jumpSessions[week.firstDayLevel]);
-  return Math.floor((season.adapted[week.index]?.before ?? 0) / frequency);
+  return Math.floor((season.adapted[week.index]?.before ?? 0) / Math.min(frequency, roomInBlock(season, week)));
+}
+
+/** The most sessions that a loading week of the block has room for, closed weeks within it passed over. */
+function roomInBlock({ weeks }: SeasonReading, { index, phase }: WeekReading): number {
+  let room = 0;
+  for (const step of [-1, 1]) {
+    for (let at = step < 0 ? index : index + 1; at >= 0 && at < weeks.length; at += step) {
+      const week = weeks[at];
+      if (week === undefined || (week.phase.id !== phase.id && week.phase.id !== 'closed')) break;
+      if (week.phase.id === phase.id && week.built.kind === 'load') room = Math.max(room, 1, week.built.possible);
+    }
+  }
+  return room === 0 ? Infinity : room;
 }

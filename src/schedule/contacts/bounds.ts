@@ -30,9 +30,9 @@ export function growthBound(terms: WeekTerms, adapted: number): number {
 
 /** Most contacts one session may have by what the athlete is used to, a multiple of the step. */
 export function sessionBound(terms: WeekTerms, adapted: number): number {
-  const { sessionGrowth, frequency } = terms;
-  if (sessionGrowth.kind === 'free' || frequency === 0) return Infinity;
-  const usual = Math.floor(adapted / frequency);
+  const { sessionGrowth, usualSessions } = terms;
+  if (sessionGrowth.kind === 'free' || usualSessions === 0) return Infinity;
+  const usual = Math.floor(adapted / usualSessions);
   if (sessionGrowth.kind === 'share') return roundDown(share(sessionGrowth.percent, usual));
   return roundDown(Math.max(share(100 + sessionGrowth.percent, usual), usual + sessionGrowth.contacts));
 }
@@ -57,9 +57,9 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   return bounds;
 }
 
-/** A session bound holds a week back by itself, or because there are fewer days than the phase has sessions. */
+/** A session bound holds a week back by itself, or because the week has fewer days than are usual. */
 function sessionBy(terms: WeekTerms): BoundBy {
-  if (terms.possible < terms.frequency) return 'open-days';
+  if (terms.possible < terms.usualSessions) return 'open-days';
   return terms.sessionGrowth.kind === 'share' ? terms.sessionGrowth.by : 'session-rise';
 }
 

@@ -14,7 +14,7 @@ export type Growth =
   /** A waiver leaves it out. */
   | { readonly kind: 'free' };
 
-/** How far a session may go from the usual one, A shared among the phase's sessions. */
+/** How far a session may go from the usual one, A shared among the usual sessions. */
 export type SessionGrowth =
   | { readonly kind: 'rise'; readonly percent: number; readonly contacts: number }
   | { readonly kind: 'share'; readonly by: BoundBy; readonly percent: number }
@@ -35,6 +35,8 @@ export interface WeekTerms {
   readonly level: Level;
   readonly possible: number;
   readonly frequency: number;
+  /** Sessions that A is usually shared among: those of the phase, or the most its loading weeks can hold. */
+  readonly usualSessions: number;
   /** Per cent of A that is left before the week begins: the first rung of a ladder. */
   readonly openingPercent: number;
   readonly growth: Growth;

@@ -40,7 +40,34 @@ export function weekTerms(
       open: !one.week.empty,
     })),
   );
-  return facts.map((one, index) => termsOf(one, possible[index] ?? 0));
+  return withUsualSessions(facts.map((one, index) => termsOf(one, possible[index] ?? 0)));
+}
+
+/**
+ * Shares A among the sessions a week that a block really has: where none of its loading weeks can hold as many as its
+ * phase asks for, the usual session is the larger for it. Closed weeks don't end a block.
+ */
+function withUsualSessions(weeks: readonly WeekTerms[]): readonly WeekTerms[] {
+  const usual: number[] = weeks.map(() => 0);
+  let from = 0;
+  while (from < weeks.length) {
+    const block = blockFrom(weeks, from);
+    const loading = block.flatMap((week) => (weeks[week]?.week === 'load' ? [weeks[week].possible] : []));
+    const most = loading.length === 0 ? Infinity : Math.max(1, ...loading);
+    for (const week of block) usual[week] = Math.min(weeks[week]?.frequency ?? 0, most);
+    from = (block.at(-1) ?? from) + 1;
+  }
+  return weeks.map((week, index) => ({ ...week, usualSessions: usual[index] ?? 0 }));
+}
+
+/** Indices of the weeks of one phase in a row, closed weeks between them left out. */
+function blockFrom(weeks: readonly WeekTerms[], from: number): readonly number[] {
+  const block = [from];
+  for (let week = from + 1; week < weeks.length; week += 1) {
+    if (weeks[week]?.phase === weeks[from]?.phase) block.push(week);
+    else if (weeks[week]?.phase !== 'closed') break;
+  }
+  return block;
 }
 
 function daysApart({ book, range }: WeekFacts): number {
@@ -62,6 +89,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     level,
     possible: programme?.sessions.length ?? possible,
     frequency,
+    usualSessions: frequency,
     openingPercent: kind.step === 1 && kind.kind === 'return' ? ladderShare(facts, 1) : 100,
     growth: growthOf(facts),
     sessionGrowth: sessionGrowthOf(facts),

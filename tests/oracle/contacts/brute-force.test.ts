@@ -59,6 +59,7 @@ function termsOf(one: Drawn): WeekTerms {
     level: 'beginner',
     possible: one.possible,
     frequency: 2,
+    usualSessions: 2,
     openingPercent: 100,
     growth: GROWTH[one.kind],
     sessionGrowth: aims ? RISING : EASY,

@@ -28,8 +28,14 @@ describe('session-rise', () => {
   it('shares the usual week over the sessions that the phase has for the level', () => {
     const advanced = { levels: [{ is: 'advanced' as const, span: place(0) }] };
     // Three a week: used to 200 is 66 a session.
-    expectSilent(RULE, { athlete: advanced, ...week(85, { phase: 'power' }) });
-    expectFinding(RULE, { athlete: advanced, ...week(86, { phase: 'power' }) }, 1);
+    expectSilent(RULE, { athlete: advanced, ...week(85, { phase: 'power', possible: 3 }) });
+    expectFinding(RULE, { athlete: advanced, ...week(86, { phase: 'power', possible: 3 }) }, 1);
+  });
+
+  it('shares it over fewer where no loading week of the block has room for as many', () => {
+    const advanced = { levels: [{ is: 'advanced' as const, span: place(0) }] };
+    expectSilent(RULE, { athlete: advanced, ...week(130, { phase: 'power', possible: 2 }) });
+    expectFinding(RULE, { athlete: advanced, ...week(131, { phase: 'power', possible: 2 }) }, 1);
   });
 
   it('leaves a primer alone', () => {
