@@ -88,17 +88,21 @@ export const FAMILY_COST = {
 export const ALLOTTING = {
   /** A contact squared off a direction's share. */
   direction: 2,
-  /** A contact squared outside the band of fast work. */
-  fast: 2,
+  /** In the week's last session: a direction off its share by more than the rule allows, for each. */
+  directionNamed: 60,
+  /** A contact squared outside the band of fast work; in the week's last session also being outside it at all. */
+  fast: 6,
+  fastNamed: 60,
   /** A contact squared off an equal part for each drill. */
   even: 0.1,
   /** A drill of the session left out. */
-  leftOut: 120,
+  leftOut: 40,
   /** A set under or over the usual number. */
   oddSets: 6,
   usualSets: { from: 3, to: 5 },
-  /** A set, for the time it takes. */
+  /** A set, for the time it takes, and what it costs where time is short. */
   set: 1,
+  briefSet: 20,
   /** Sets and reps when no drill's own range meets the session's contacts. */
   widestSets: { from: 1, to: 10 },
   widestReps: { from: 1, to: 15 },

@@ -152,7 +152,7 @@ function trainingWeek(
     contacts,
     days,
     rules,
-    aim: aimOf(trainee.plan, row, rules),
+    aim: aimOf(trainee.plan, row, rules, contacts.contacts),
     loadingWeek,
     novice,
   };
@@ -163,13 +163,13 @@ const LOADING: ReadonlySet<string> = new Set(['load', 'hold']);
 
 const NO_SHARES = { vertical: 100, horizontal: 0, lateral: 0 };
 
-function aimOf(plan: Plan, row: PhaseRow, rules: LineRules): Aim {
+function aimOf(plan: Plan, row: PhaseRow, rules: LineRules, contacts: number): Aim {
   const directions = plan.season.directions ?? row.directions ?? NO_SHARES;
   const from = Math.max(row.fastShare?.from ?? 0, rules.fastLeast ?? 0);
   const to = Math.min(row.fastShare?.to ?? 100, rules.fastMost ?? 100);
   const fast = { from: Math.min(from, to), to };
-  const key = `${directions.vertical}/${directions.horizontal}/${directions.lateral}/${fast.from}-${fast.to}`;
-  return { key, directions, fast };
+  const key = `${directions.vertical}/${directions.horizontal}/${directions.lateral}/${fast.from}-${fast.to}/${rules.directionPoints}/${contacts}`;
+  return { key, directions, fast, points: rules.directionPoints, contacts };
 }
 
 function weekSessions(trainee: Trainee, week: TrainingWeek): readonly BuiltSession[] {

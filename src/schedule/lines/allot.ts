@@ -14,6 +14,10 @@ export interface Aim {
   readonly key: string;
   readonly directions: DirectionShares;
   readonly fast: Range;
+  /** How far a direction may be off its share before a rule names it, in points. */
+  readonly points: number;
+  /** Contacts of the whole week. */
+  readonly contacts: number;
 }
 
 export interface Candidate {
@@ -36,6 +40,8 @@ interface Mode {
   readonly step: number;
   /** The most candidates that are looked at, as the wider ways are many. */
   readonly most: number;
+  /** As few sets as can be. */
+  readonly brief?: boolean;
 }
 
 const MODES: readonly Mode[] = [
@@ -45,9 +51,18 @@ const MODES: readonly Mode[] = [
   { widened: true, step: 1, most: 3 },
 ];
 
-/** The best way to share out so many contacts, or undefined when no way adds up to them. */
-export function allot(candidates: readonly Candidate[], contacts: number, week: Tally, aim: Aim): Allotted | undefined {
-  for (const mode of MODES) {
+/** For a session whose jumps alone outlast its slot. */
+const BRIEF_MODES: readonly Mode[] = [{ widened: false, step: 1, most: 4, brief: true }];
+
+/** The best way to share out so many contacts, or undefined when no way adds up to them; `brief` for the fewest sets. */
+export function allot(
+  candidates: readonly Candidate[],
+  contacts: number,
+  week: Tally,
+  aim: Aim,
+  brief = false,
+): Allotted | undefined {
+  for (const mode of brief ? BRIEF_MODES : MODES) {
     const looked = candidates.slice(0, mode.most);
     const options = looked.map((candidate) => optionsOf(candidate, contacts, mode));
     const choices = search(looked, options, contacts, week, aim);
@@ -60,7 +75,7 @@ export function allot(candidates: readonly Candidate[], contacts: number, week: 
 
 function optionsOf(candidate: Candidate, contacts: number, mode: Mode): readonly Choice[] {
   const most = Math.min(contacts, candidate.most);
-  return choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets)).filter(
+  return choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets), mode.brief).filter(
     (choice) => choice.contacts <= most && choice.contacts % mode.step === 0,
   );
 }
@@ -142,6 +157,10 @@ interface Target extends Sums {
   /** Least and most fast contacts of this session, for the week's band to hold. */
   readonly fastFrom: number;
   readonly fastTo: number;
+  /** Hundredths of a contact that a direction may be off before a rule names it. */
+  readonly slack: number;
+  /** The week ends with this session, so that rules will look at what it comes to. */
+  readonly last: boolean;
 }
 
 /** What this session would have to hold for the week so far to meet its shares. */
@@ -154,15 +173,25 @@ function targetOf(week: Tally, contacts: number, aim: Aim): Target {
     fast: 0,
     fastFrom: (aim.fast.from * total) / PERCENT - week.fast,
     fastTo: (aim.fast.to * total) / PERCENT - week.fast,
+    slack: aim.points * total,
+    last: total >= aim.contacts,
   };
 }
 
 function departure(sums: Sums, target: Target): number {
-  const square = (hundredths: number): number => (hundredths / PERCENT) ** 2;
-  const directions =
-    square(sums.vertical - target.vertical) +
-    square(sums.horizontal - target.horizontal) +
-    square(sums.lateral - target.lateral);
-  const fast = Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo) ** 2;
-  return directions * ALLOTTING.direction + fast * ALLOTTING.fast;
+  const outside = Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo);
+  const fastNamed = target.last && outside > 0 ? ALLOTTING.fastNamed : 0;
+  return (
+    directionCost(sums.vertical - target.vertical, target) +
+    directionCost(sums.horizontal - target.horizontal, target) +
+    directionCost(sums.lateral - target.lateral, target) +
+    outside ** 2 * ALLOTTING.fast +
+    fastNamed
+  );
+}
+
+/** A departure that a rule will name costs more than its size alone. */
+function directionCost(hundredths: number, { slack, last }: Target): number {
+  const named = last && Math.abs(hundredths) > slack ? ALLOTTING.directionNamed : 0;
+  return (hundredths / PERCENT) ** 2 * ALLOTTING.direction + named;
 }

@@ -26,13 +26,18 @@ export function rangeOf(drill: Drill, widened: boolean, fixedSets: number | unde
   };
 }
 
-/** The neatest sets and reps for each number of contacts, in ascending order of contacts. */
-export function choicesOf(drill: Drill, range: ChoiceRange): readonly Choice[] {
+/** The neatest sets and reps for each number of contacts, in ascending order of contacts; `brief` for the fewest sets. */
+export function choicesOf(drill: Drill, range: ChoiceRange, brief = false): readonly Choice[] {
   const best = new Map<number, Choice>();
   const each = contactsOfRep(drill);
   for (let sets = range.sets.from; sets <= range.sets.to; sets += 1) {
     for (let reps = range.reps.from; reps <= range.reps.to; reps += 1) {
-      const choice = { sets, reps, contacts: sets * reps * each, cost: setsCost(sets) };
+      const choice = {
+        sets,
+        reps,
+        contacts: sets * reps * each,
+        cost: brief ? sets * ALLOTTING.briefSet : setsCost(sets),
+      };
       const known = best.get(choice.contacts);
       if (known === undefined || choice.cost < known.cost) best.set(choice.contacts, choice);
     }

@@ -27,17 +27,31 @@ export interface JumpRequest {
   readonly aim: Aim;
   readonly place: TrainingPlace;
   readonly people: number;
+  /** Seconds that the jumps may take. */
+  readonly mostSeconds: number;
   /** Pinned sets by drill. */
   readonly sets: ReadonlyMap<string, { readonly value: number }>;
 }
 
-/** Lines that add up to the session's contacts, or undefined when no way of the picked drills does. */
+/**
+ * Lines that add up to the session's contacts, or undefined when no way of the picked drills does. Where the jumps alone
+ * outlast the slot they get fewer, longer sets: their rest is never cut.
+ */
 export function jumpLines(request: JumpRequest): JumpLines | undefined {
+  const usual = linesBy(request, false);
+  if (usual === undefined || secondsOf(usual) <= request.mostSeconds) return usual;
+  const brief = linesBy(request, true);
+  return brief !== undefined && secondsOf(brief) < secondsOf(usual) ? brief : usual;
+}
+
+const secondsOf = (lines: JumpLines): number => lines.drafts.reduce((sum, draft) => sum + draft.seconds, 0);
+
+function linesBy(request: JumpRequest, brief: boolean): JumpLines | undefined {
   const candidates = request.picks.map((pick): Candidate => {
     const sets = request.sets.get(pick.drill.id);
     return { drill: pick.drill, most: pick.most, ...(sets === undefined ? {} : { sets: sets.value }) };
   });
-  const allotted = allot(candidates, request.contacts, request.week, request.aim);
+  const allotted = allot(candidates, request.contacts, request.week, request.aim, brief);
   if (allotted === undefined) return undefined;
   const drafts: Draft[] = [];
   const drills: Drill[] = [];

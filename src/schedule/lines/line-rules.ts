@@ -22,6 +22,8 @@ export interface LineRules {
   readonly newDrills: number;
   /** Most static contacts of a week, in per cent. */
   readonly staticMost: number;
+  /** Points a direction may be off its share. */
+  readonly directionPoints: number;
   /** In place of the phase's own, in per cent. */
   readonly highMost?: number;
   readonly fastLeast?: number;
@@ -48,6 +50,7 @@ export function lineRules(book: RuleBook, range: DayRange): LineRules {
     minutesOver: value('slot-minutes', 'over'),
     newDrills: value('new-drills', 'most'),
     staticMost: value('static-share', 'most'),
+    directionPoints: value('direction-mix', 'points'),
     noviceWeeks: value('fast-cycle-share', 'first-weeks'),
     ...(highMost === undefined ? {} : { highMost }),
     ...(fastLeast === undefined ? {} : { fastLeast }),

@@ -34,6 +34,8 @@ export interface JumpTask {
   readonly session: ScheduledSession;
   readonly ladder: Ladder;
   readonly pins: DayPins;
+  /** Seconds the slot leaves for them. */
+  readonly mostSeconds: number;
   /** Contacts left for generated lines: more than 0. */
   readonly contacts: number;
   readonly tally: Tally;
@@ -94,7 +96,7 @@ function pickAll(
 
 /** The picked drills shared out; with one more where they add up to no such session; without the pinned sets at last. */
 function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): JumpLines | undefined {
-  const { trainee, week, session, pins, contacts, tally } = task;
+  const { trainee, week, session, pins, contacts, tally, mostSeconds } = task;
   const { place } = session.slot;
   const { people } = trainee;
   const wanted: JumpRequest = {
@@ -104,6 +106,7 @@ function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): 
     aim: week.aim,
     place,
     people,
+    mostSeconds,
     sets: pins.sets,
   };
   const make = (): JumpLines | undefined => {
@@ -116,7 +119,7 @@ function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): 
     );
   };
   if (pins !== NO_PINS) return make();
-  const key = `${picked.number}|${contacts}|${tallyKey(tally)}|${week.aim.key}|${place.id}|${people}`;
+  const key = `${picked.number}|${contacts}|${tallyKey(tally)}|${week.aim.key}|${place.id}|${people}|${mostSeconds}`;
   return trainee.groups.jumps(key, make);
 }
 

@@ -5,6 +5,7 @@
 import type { BuiltLine, BuiltSession, Reason } from '../../build/types.ts';
 import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
 import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
+import { VOLUME } from '../../library/volume.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { AddedLines } from './added-lines.ts';
 import { addedLines, NOTHING_ADDED } from './added-lines.ts';
@@ -88,15 +89,17 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
   trainee.known.note(added.drills.map((one) => one.drill));
   const contacts = session.contacts - added.contacts - loaded;
+  const most = Math.floor((session.slot.minutes * (PERCENT + week.rules.minutesOver)) / PERCENT) * SECONDS;
   const jumps =
     contacts > 0
-      ? sessionJumps({ trainee, week, session, ladder, pins, contacts, tally: next })
+      ? sessionJumps({ trainee, week, session, ladder, pins, mostSeconds: mostJumping(most), contacts, tally: next })
       : { drafts: [], week: next };
   const drafts = inOrder(added, jumps.drafts, lifting);
-  const most = (session.slot.minutes * SECONDS * (PERCENT + week.rules.minutesOver)) / PERCENT;
   const fitted = fitSession(drafts, most);
   return { built: lay(week, session, fitted, added.reasons), tally: jumps.week };
 }
+
+const mostJumping = (mostSeconds: number): number => mostSeconds - VOLUME.warmUpMinutes * SECONDS;
 
 function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
   return {
