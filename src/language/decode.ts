@@ -151,7 +151,9 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
 
 /** A field at the level of the ids, mostly because its line is indented too little. */
 function isFieldOutside(shape: z.ZodType, id: string, value: Node): boolean {
-  return value.kind === 'scalar' && value.value !== null && shape instanceof z.ZodObject && id in shape.shape;
+  return (
+    value.kind === 'scalar' && value.value !== null && shape instanceof z.ZodObject && Object.hasOwn(shape.shape, id)
+  );
 }
 
 const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;

@@ -14,9 +14,12 @@ export function plainOf(node: Node): Plain {
   return plainMap(node);
 }
 
+/** zod skips a key `__proto__` without a word; under this name it is one that nobody knows. */
+const HARMLESS = '(__proto__)';
+
 export function plainMap(node: MapNode): { [key: string]: Plain } {
   const plain: { [key: string]: Plain } = Object.create(null);
-  for (const { key, value } of node.entries) plain[key] = plainOf(value);
+  for (const { key, value } of node.entries) plain[key === '__proto__' ? HARMLESS : key] = plainOf(value);
   return plain;
 }
 

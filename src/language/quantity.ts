@@ -112,7 +112,7 @@ const MOST_WHOLE = 1_000_000_000;
 
 function refuseUnit(measure: Measure, text: string, unit: string): Reading<number> {
   const units = Object.keys(measure.units);
-  const meant = ALSO_WRITTEN[unit.toLowerCase()] ?? nearest(unit, units);
+  const meant = ALSO_WRITTEN.get(unit.toLowerCase()) ?? nearest(unit, units);
   const right = meant !== undefined && units.includes(meant) ? meant : undefined;
   return refuse('language/wrong-unit', {
     params: { found: text, unit, ...wantedOf(measure) },
@@ -121,29 +121,31 @@ function refuseUnit(measure: Measure, text: string, unit: string): Reading<numbe
 }
 
 /** Words people write for a unit, and the unit. */
-const ALSO_WRITTEN: Readonly<Record<string, string>> = {
-  kgs: 'kg',
-  kilo: 'kg',
-  kilos: 'kg',
-  lbs: 'lb',
-  pound: 'lb',
-  pounds: 'lb',
-  '"': 'in',
-  '″': 'in',
-  inch: 'in',
-  inches: 'in',
-  metres: 'm',
-  meters: 'm',
-  centimetres: 'cm',
-  sec: 's',
-  secs: 's',
-  seconds: 's',
-  mins: 'min',
-  minutes: 'min',
-  "'": 'min',
-  percent: '%',
-  pct: '%',
-};
+const ALSO_WRITTEN: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    kgs: 'kg',
+    kilo: 'kg',
+    kilos: 'kg',
+    lbs: 'lb',
+    pound: 'lb',
+    pounds: 'lb',
+    '"': 'in',
+    '″': 'in',
+    inch: 'in',
+    inches: 'in',
+    metres: 'm',
+    meters: 'm',
+    centimetres: 'cm',
+    sec: 's',
+    secs: 's',
+    seconds: 's',
+    mins: 'min',
+    minutes: 'min',
+    "'": 'min',
+    percent: '%',
+    pct: '%',
+  }),
+);
 
 function wantedOf(measure: Measure): { readonly what: string; readonly units: string; readonly example: string } {
   return { what: measure.name, units: inWords(Object.keys(measure.units), 'or'), example: measure.example };

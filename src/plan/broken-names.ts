@@ -8,12 +8,12 @@ import { isBound } from './scope.ts';
 import type { KnownNames, Scope } from './scope.ts';
 
 /** Reports unknown names under these keys, anywhere within the fields of an item that couldn't be read. */
-export function reportBrokenNames(scope: Scope, item: Item<object>, known: Readonly<Record<string, KnownNames>>): void {
+export function reportBrokenNames(scope: Scope, item: Item<object>, known: ReadonlyMap<string, KnownNames>): void {
   if (item.kind === 'whole') return;
   const read = new Set(Object.keys(item.value));
   const isWhole = entriesOf(item).length === 0;
   if (isWhole) walk(scope, item, [], undefined, known);
-  for (const { key } of entriesOf(item)) if (!read.has(key)) walk(scope, item, [key], known[key], known);
+  for (const { key } of entriesOf(item)) if (!read.has(key)) walk(scope, item, [key], known.get(key), known);
 }
 
 function walk(
@@ -21,7 +21,7 @@ function walk(
   item: Item<object>,
   steps: readonly Step[],
   wanted: KnownNames | undefined,
-  known: Readonly<Record<string, KnownNames>>,
+  known: ReadonlyMap<string, KnownNames>,
 ): void {
   const node = nodeOf(item, ...steps);
   if (node.kind === 'scalar') {
@@ -29,6 +29,6 @@ function walk(
   } else if (node.kind === 'sequence') {
     for (const index of node.items.keys()) walk(scope, item, [...steps, index], wanted, known);
   } else {
-    for (const { key } of node.entries) walk(scope, item, [...steps, key], known[key], known);
+    for (const { key } of node.entries) walk(scope, item, [...steps, key], known.get(key), known);
   }
 }

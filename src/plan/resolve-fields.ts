@@ -12,8 +12,8 @@ import { isoDate } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
 import { avoidable, resolveAvoid } from './resolve-avoid.ts';
 import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf } from './scope.ts';
-import type { Scope } from './scope.ts';
-import type { Athlete, Away, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
+import type { RangeKeys, Scope } from './scope.ts';
+import type { Athlete, Away, DayRange, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
 
 export type FieldsItem = Item<MapFields<'squads'>>;
 
@@ -32,7 +32,7 @@ export interface Fields extends Pick<Athlete, 'group' | 'born' | 'sex' | 'massGr
 }
 
 export function resolveFields(scope: Scope, item: FieldsItem): Fields {
-  reportBrokenNames(scope, item, { avoid: avoidable(scope) });
+  reportBrokenNames(scope, item, new Map([['avoid', avoidable(scope)]]));
   let whole = item.kind === 'whole';
   const kept = <T>(value: T | undefined): T | undefined => {
     if (value === undefined) whole = false;
@@ -162,7 +162,7 @@ function limitOf(scope: Scope, item: FieldsItem, index: number): Limit | undefin
   const limit = item.value.limits?.[index];
   if (limit === undefined) return undefined;
   const located = within(item, 'limits', index);
-  const range = rangeOf(scope, located, limit);
+  const range = rangeOf(scope, located, limit, limitFrame(scope, limit));
   const avoid = resolveAvoid(scope, located, limit.avoid ?? []);
   const session = limit['contacts-a-session'];
   const week = limit['contacts-a-week'];
@@ -179,6 +179,11 @@ function limitOf(scope: Scope, item: FieldsItem, index: number): Limit | undefin
     because: limit.because,
     span: located.span,
   };
+}
+
+/** A limit may be over before the season starts, or begin behind its end: it stays on record and bars nothing. */
+function limitFrame({ frame }: Scope, { from, until }: RangeKeys): DayRange {
+  return { from: Math.min(frame.from, until ?? frame.from), until: Math.max(frame.until, from ?? frame.until) };
 }
 
 /** In order of `since`. */

@@ -18,7 +18,11 @@ import type { Always, Programme, ProgrammeDay, ProgrammeUse, ProgrammeWeek, Writ
 /** Reports unknown exercises in the lines of a broken item. */
 export function reportBrokenLines(scope: Scope, item: Item<object>): void {
   const { drills, lifts } = scope.library;
-  reportBrokenNames(scope, item, { drill: namesOf('drill', drills), lift: namesOf('lift', lifts) });
+  const known = new Map([
+    ['drill', namesOf('drill', drills)],
+    ['lift', namesOf('lift', lifts)],
+  ]);
+  reportBrokenNames(scope, item, known);
 }
 
 /** All lines, or undefined when one has a mistake. */

@@ -2,7 +2,7 @@
 // problems go. Made once by resolve.ts. Binding a name either finds it or reports it, once, with the nearest known name.
 
 import { at, keyPlaceOf } from '../language/authored.ts';
-import type { Authored, Item, Located } from '../language/authored.ts';
+import type { Authored, Located } from '../language/authored.ts';
 import type { Step } from '../language/nodes.ts';
 import { inWords } from '../language/list-words.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
@@ -151,8 +151,13 @@ export interface RangeKeys {
   readonly date?: Day | undefined;
 }
 
-/** The days an item names, up to the ends of the season where it leaves one out; undefined when they contradict. */
-export function rangeOf(scope: Scope, item: Located, keys: RangeKeys): DayRange | undefined {
+/** The days an item names, up to the ends of the season (or of `frame`) where it leaves one out; undefined when they contradict. */
+export function rangeOf(
+  scope: Scope,
+  item: Located,
+  keys: RangeKeys,
+  frame: DayRange = scope.frame,
+): DayRange | undefined {
   const { week, date } = keys;
   const ways = [
     week !== undefined && 'week',
@@ -169,12 +174,7 @@ export function rangeOf(scope: Scope, item: Located, keys: RangeKeys): DayRange 
   }
   if (date !== undefined) return { from: date, until: date };
   if (week !== undefined) return weekOf(scope, week);
-  return orderedRange(
-    scope,
-    item,
-    { from: keys.from ?? scope.frame.from, until: keys.until ?? scope.frame.until },
-    keys,
-  );
+  return orderedRange(scope, item, { from: keys.from ?? frame.from, until: keys.until ?? frame.until }, keys);
 }
 
 const DAYS_A_WEEK = 7;
@@ -217,11 +217,6 @@ export function seasonWords({ frame }: Pick<Scope, 'frame'>): { readonly starts:
 export function warnOutside(scope: Scope, item: Located, range: DayRange, key: string): void {
   if (range.from <= scope.frame.until && scope.frame.from <= range.until) return;
   scope.report(problem('plan/outside-season', { ...at(item, key), params: seasonWords(scope) }));
-}
-
-/** The values of whole items; broken ones have been reported. */
-export function wholeOf<T>(item: Item<T>): T | undefined {
-  return item.kind === 'whole' ? item.value : undefined;
 }
 
 /** Sorted by a text that says all of an item's meaning, so that the order of files can't matter. */
