@@ -128,9 +128,9 @@ export const scheduleEntries = {
     severity: 'error',
     summary: 'a week whose days do not hold its jump sessions',
     explanation:
-      'The contacts of this week are shared among more sessions than its days can hold: pins, a rest, or sessions of the weeks beside it leave too few days far enough apart. What can be held is; the sums of the week do not agree until a pin moves or session-spacing is waived with a reason.',
-    bad: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: monday, because: trip }]',
-    good: 'pins: [{ week: 2027-03-01, on: sunday, because: trip }, { week: 2027-03-08, on: tuesday, because: trip }]',
+      'The contacts of this week are shared among more sessions than its days can hold: sessions written by hand, a primer or pins in the weeks beside it leave too few days far enough apart. What can be held is; the sums of the week do not agree until a day moves or session-spacing is waived with a reason.',
+    bad: 'use: [{ programme: camp, from: 2027-03-08 }]    # begins on a monday, and the week before has its only slot on sunday',
+    good: 'use: [{ programme: camp, from: 2027-03-08 }]    # begins on the tuesday',
     message: ({
       athlete,
       week,

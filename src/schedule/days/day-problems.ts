@@ -59,18 +59,18 @@ function metPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Pin[]
 }
 
 /**
- * Days a pin names that hold no session: open ones while a session stands elsewhere or nowhere, barred ones where they
- * leave the week without a pinned day or with fewer sessions than its phase has.
+ * Days a pin names that hold no session: open ones while a session stands elsewhere, or while no session can stand at
+ * all; barred ones where they leave the week without a pinned day or with fewer sessions than its phase has.
  */
 function unmetPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Unmet[] {
   if (days.pins.length === 0 || placed === undefined || restsAnyway(days)) return [];
   const { jumps } = days.toPlace;
-  const elsewhere = jumps.wanted > heldOnPins(days, placed);
-  const fewer =
-    jumps.pinned === NO_DAYS || days.contacts.possible < (days.phase.jumpSessions?.[days.contacts.level] ?? 0);
+  const { possible, level } = days.contacts;
+  const open = jumps.wanted > heldOnPins(days, placed) || (placed.jumps === NO_DAYS && possible === 0);
+  const barred = jumps.pinned === NO_DAYS || possible < (days.phase.jumpSessions?.[level] ?? 0);
   return days.pins.flatMap((pin) =>
     days.week.cells.flatMap((cell, place) => {
-      const counts = includesDay(jumps.days, place) ? elsewhere : fewer;
+      const counts = includesDay(jumps.days, place) ? open : barred;
       return counts && namesDay(pin, cell) && !includesDay(placed.jumps, place) ? [{ pin, cell, days }] : [];
     }),
   );

@@ -3,8 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import type { RuleId } from '../../../src/library/rules.ts';
 import type { Pin, RuleChange } from '../../../src/plan/types.ts';
-import { EVERYBODY, HERE, day, peak, slot } from '../schedule/make-plan.ts';
-import { daysOfSeason, inWords, reasonOf, sessionOn, weeksInWords } from './make-season.ts';
+import { scheduleDays } from '../../../src/schedule/days.ts';
+import { EVERYBODY, HERE, athlete, day, peak, slot } from '../schedule/make-plan.ts';
+import { stages } from '../schedule/stages.ts';
+import { daysOfSeason, inWords, planOf, reasonOf, sessionOn, weeksInWords } from './make-season.ts';
 
 const both = { jumps: true, lifts: true };
 const match = (date: string, until = date) =>
@@ -510,6 +512,13 @@ describe('pins', () => {
     const jumping = value.flatMap((week) => week.sessions.filter((session) => session.contacts > 0));
     expect(jumping).toHaveLength(2);
     expect(diagnostics.map((one) => one.code)).toEqual(['schedule/pinned-day-not-held']);
+  });
+
+  it('that leave no session to a week are an error, not a week without jumps', () => {
+    const pins = [on('2027-01-04', '2027-01-10', 6), on('2027-01-11', '2027-01-17', 0)];
+    const plan = planOf(2, { slots: [slot(0), slot(6)], pins });
+    const { diagnostics } = scheduleDays(plan, stages(plan, athlete('beginner', 50)));
+    expect(diagnostics).toMatchObject([{ code: 'schedule/pinned-day-not-held', severity: 'error' }]);
   });
 
   it('to rest keep the day free of lifts as well', () => {
