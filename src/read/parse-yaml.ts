@@ -21,13 +21,13 @@ export interface ParsedYaml {
   readonly isBroken: boolean;
 }
 
-/** The root of a file's only document. Takes time in proportion to the text. */
-export const parseYaml = (file: SourceFile): Staged<ParsedYaml> => {
+/** The root of a file's only document, of `most` tokens at most. Takes time in proportion to the text. */
+export const parseYaml = (file: SourceFile, most?: number): Staged<ParsedYaml> => {
   const sound = withoutControls(file);
   const clean = hasHidden(sound.text)
     ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
     : { text: sound.text, diagnostics: [] };
-  const parsed = parseMendingQuotes(file.path, clean.text);
+  const parsed = parseMendingQuotes(file.path, clean.text, most);
   const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...parsed.diagnostics];
   return { value: { root: parsed.value, isBroken: hasErrors(diagnostics) }, diagnostics };
 };
@@ -39,11 +39,11 @@ const mostOpenQuotes = 8;
  * A quote that is never closed can swallow the rest of the file with every mistake in it, so the line it stands on is
  * taken as if it were closed, and the text parsed again.
  */
-const parseMendingQuotes = (path: string, text: string): Staged<Node> => {
+const parseMendingQuotes = (path: string, text: string, most: number | undefined): Staged<Node> => {
   const quotes: Diagnostic[] = [];
   let mended = text;
   for (;;) {
-    const { value: root, diagnostics, openQuote } = parseText(path, mended);
+    const { value: root, diagnostics, openQuote } = parseText(path, mended, most);
     if (openQuote === -1 || quotes.length === mostOpenQuotes) {
       return { value: root, diagnostics: [...quotes, ...diagnostics] };
     }
@@ -67,8 +67,8 @@ interface ParsedText extends Staged<Node> {
   readonly openQuote: number;
 }
 
-const parseText = (path: string, text: string): ParsedText => {
-  const state = startParse(path, text, tokenStream(text));
+const parseText = (path: string, text: string, most: number | undefined): ParsedText => {
+  const state = startParse(path, text, tokenStream(text), most);
   skipDirectives(state);
   const value = documentNode(state);
   refuseFurtherDocuments(state);

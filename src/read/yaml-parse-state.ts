@@ -32,6 +32,8 @@ export interface ParseState {
   readonly anchors: Map<string, Anchor>;
   current: Token;
   previous: Token | undefined;
+  /** Tokens after which the rest is left unread. */
+  readonly mostTokens: number;
   level: number;
   /** Tokens left behind so far. */
   taken: number;
@@ -44,7 +46,7 @@ export interface ParseState {
   stopped: boolean;
 }
 
-export const startParse = (path: string, text: string, tokens: TokenStream): ParseState => ({
+export const startParse = (path: string, text: string, tokens: TokenStream, most = mostTokens): ParseState => ({
   path,
   text,
   tokens,
@@ -52,6 +54,7 @@ export const startParse = (path: string, text: string, tokens: TokenStream): Par
   anchors: new Map(),
   current: tokens.next(),
   previous: undefined,
+  mostTokens: most,
   level: 0,
   taken: 0,
   repeated: 0,
@@ -66,12 +69,12 @@ export const advance = (state: ParseState): Token => {
   state.previous = left;
   state.taken += 1;
   if (!state.stopped) state.current = state.tokens.next();
-  if (state.taken === mostTokens) giveUpLongFile(state);
+  if (state.taken === state.mostTokens) giveUpLongFile(state);
   return left;
 };
 
 const giveUpLongFile = (state: ParseState): void => {
-  report(state, 'yaml/too-long', { params: { most: mostTokens }, span: spanOf(state, state.current) });
+  report(state, 'yaml/too-long', { params: { most: state.mostTokens }, span: spanOf(state, state.current) });
   stop(state);
 };
 
