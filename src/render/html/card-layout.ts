@@ -1,0 +1,204 @@
+// Lays an athlete's week out on half pages: which session stands in which column of which half. Heights are worked out
+// from the text before a browser sees it, on the safe side; sessions stay whole where they can. Measures are millimetres
+// and points, and are the stylesheet's as well.
+
+import type { Card, CardLine, CardSession } from '../../report/card.ts';
+import { printable } from './paper.ts';
+import type { Paper } from './paper.ts';
+import { linesNeeded, textWidth } from './text-width.ts';
+
+export const CARD_TYPE = {
+  name: { points: 10.5, bold: true },
+  detail: { points: 9 },
+  purpose: { points: 12 },
+  event: { points: 10.5, bold: true },
+  session: { points: 11.5, bold: true },
+} as const;
+
+export const CARD_MEASURES = {
+  /** Between the two halves of a sheet, where it is cut. */
+  cut: 6,
+  header: 9,
+  purposeLine: 5.4,
+  eventLine: 5,
+  headerGap: 2,
+  footer: 16.2,
+  columnGap: 5,
+  sessionLine: 5,
+  factsLine: 4,
+  /** The rule under a session's head. */
+  sessionRule: 1,
+  sessionFoot: 8,
+  sessionGap: 2.5,
+  /** Of a row: padding and rule. */
+  rowPadding: 1.5,
+  nameLine: 4.3,
+  detailLine: 3.6,
+  boxWidth: 6.4,
+  boxHeight: 7,
+  /** Where the boxes of a line stand in two rows. */
+  lowBoxHeight: 4.6,
+  boxesInARow: 4,
+  number: 5.5,
+  dose: 19,
+} as const;
+
+/** A session or, where it doesn't fit a column, a part of it. */
+export interface CardPart {
+  readonly session: CardSession;
+  readonly lines: readonly CardLine[];
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+}
+
+export interface HalfPage {
+  readonly columns: readonly (readonly CardPart[])[];
+}
+
+export interface CardSpace {
+  /** Height of a half page. */
+  readonly half: number;
+  readonly width: number;
+  readonly column: number;
+}
+
+export function cardSpace(paper: Paper): CardSpace {
+  const { width, height } = printable(paper, 'portrait');
+  const column = (width - CARD_MEASURES.columnGap) / 2;
+  return { half: (height - CARD_MEASURES.cut) / 2, width, column };
+}
+
+/** The half pages of a card, one where its week fits. */
+export function layOutCard(card: Card, paper: Paper): readonly HalfPage[] {
+  const space = cardSpace(paper);
+  const height = columnHeight(card, space);
+  const whole = fill(card.sessions.map(wholePart), height, space);
+  const isTooTall = card.sessions.some((session) => partHeight(wholePart(session), space) > height);
+  if (whole.length <= 1 && !isTooTall) return whole;
+  const split = fill(splitParts(card.sessions, height, space), height, space);
+  return isTooTall || split.length < whole.length ? split : whole;
+}
+
+const wholePart = (session: CardSession): CardPart => ({
+  session,
+  lines: session.lines,
+  isFirst: true,
+  isLast: true,
+});
+
+/** What a column may hold: the half page less what stands above and below it. */
+function columnHeight(card: Card, { half, width }: CardSpace): number {
+  const m = CARD_MEASURES;
+  const purpose = linesNeeded(card.purpose, width, CARD_TYPE.purpose) * m.purposeLine;
+  const events =
+    card.events.length === 0 ? 0 : linesNeeded(card.events.join(' · '), width, CARD_TYPE.event) * m.eventLine;
+  return half - m.header - purpose - events - m.headerGap - m.footer;
+}
+
+/** Column after column, half page after half page, in order. */
+function fill(parts: readonly CardPart[], height: number, space: CardSpace): readonly HalfPage[] {
+  const columns: CardPart[][] = [];
+  let left = 0;
+  for (const part of parts) {
+    const needed = partHeight(part, space);
+    const last = columns.at(-1);
+    if (last === undefined || needed + CARD_MEASURES.sessionGap > left) {
+      columns.push([part]);
+      left = height - needed;
+    } else {
+      last.push(part);
+      left -= needed + CARD_MEASURES.sessionGap;
+    }
+  }
+  const halves: HalfPage[] = [];
+  for (let index = 0; index < columns.length; index += 2) halves.push({ columns: columns.slice(index, index + 2) });
+  return halves;
+}
+
+/** Fewer lines than this are not worth a part of their own. */
+const LEAST_LINES = 2;
+
+/** The sessions cut where a column ends, as they come one after the other. */
+function splitParts(sessions: readonly CardSession[], height: number, space: CardSpace): readonly CardPart[] {
+  const parts: CardPart[] = [];
+  let left = height;
+  for (const session of sessions) {
+    let rest = wholePart(session);
+    while (partHeight(rest, space) > left) {
+      const lines = Math.min(linesThatFit(rest, left, space), rest.lines.length - LEAST_LINES);
+      if (lines < LEAST_LINES && left === height) break;
+      if (lines >= LEAST_LINES) {
+        parts.push({ ...rest, lines: rest.lines.slice(0, lines), isLast: false });
+        rest = { ...rest, lines: rest.lines.slice(lines), isFirst: false };
+      }
+      left = height;
+    }
+    parts.push(rest);
+    left -= partHeight(rest, space) + CARD_MEASURES.sessionGap;
+  }
+  return parts;
+}
+
+function linesThatFit(part: CardPart, height: number, space: CardSpace): number {
+  let used = headHeight(part, space) + CARD_MEASURES.factsLine;
+  for (let count = 0; count < part.lines.length; count += 1) {
+    const line = part.lines[count];
+    used += line === undefined ? 0 : lineHeight(line, part.session, space);
+    if (used > height) return count;
+  }
+  return part.lines.length;
+}
+
+/** Where nothing is asked at the end, a line says that the session goes on. */
+function partHeight(part: CardPart, space: CardSpace): number {
+  const rows = part.lines.reduce((sum, line) => sum + lineHeight(line, part.session, space), 0);
+  const foot = part.isLast ? CARD_MEASURES.sessionFoot : CARD_MEASURES.factsLine;
+  return headHeight(part, space) + rows + foot;
+}
+
+function headHeight({ session }: CardPart, { column }: CardSpace): number {
+  const m = CARD_MEASURES;
+  const titleLines = linesNeeded(sessionTitle(session), column, CARD_TYPE.session);
+  const beside =
+    textWidth(sessionTitle(session), CARD_TYPE.session) + textWidth(sessionFacts(session), CARD_TYPE.detail);
+  const facts = titleLines > 1 || beside > column - m.columnGap ? m.factsLine : 0;
+  return titleLines * m.sessionLine + facts + m.sessionRule;
+}
+
+function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace): number {
+  const m = CARD_MEASURES;
+  const text = column - m.number - m.boxWidth * boxColumns(session);
+  const name = linesNeeded(nameWords(line), text - m.dose, CARD_TYPE.name) * m.nameLine;
+  const details = detailLines(line).reduce((sum, words) => sum + linesNeeded(words, text, CARD_TYPE.detail), 0);
+  const boxes = line.sets > m.boxesInARow ? 2 * m.lowBoxHeight : m.boxHeight;
+  return Math.max(boxes, name + details * m.detailLine) + m.rowPadding;
+}
+
+/** Boxes side by side for so many sets: all of them, or the half of many. */
+const boxesAcross = (sets: number): number => (sets > CARD_MEASURES.boxesInARow ? Math.ceil(sets / 2) : sets);
+
+/** Columns of boxes that the lines of a session need. */
+export function boxColumns({ lines }: CardSession): number {
+  return lines.reduce((most, { sets }) => Math.max(most, boxesAcross(sets)), 1);
+}
+
+/** `Tue 2 Mar 18:00, hall`. */
+export function sessionTitle({ day, time, place }: CardSession): string {
+  return `${day}${time === undefined ? '' : ` ${time}`}, ${place}`;
+}
+
+export function sessionFacts({ minutes, warmUpMinutes }: CardSession): string {
+  return `${minutes} min, the first ${warmUpMinutes} warm-up`;
+}
+
+/** The name with its load. */
+export function nameWords({ name, load }: CardLine): string {
+  return load === undefined ? name : `${name} ${load}`;
+}
+
+/** What stands under the name: what makes the load and how hard it is, then the rest and what to do instead. */
+export function detailLines({ made, effort, notes, rest, instead }: CardLine): readonly string[] {
+  const before = [made ?? [], notes].flat();
+  const after = [effort ?? [], `rest ${rest}`, `if not: ${instead}`].flat();
+  return [before, after].filter((words) => words.length > 0).map((words) => words.join(' · '));
+}

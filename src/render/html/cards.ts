@@ -1,0 +1,131 @@
+// Athletes' cards as sheets of two half pages each, to be cut in the middle.
+
+import { CAUTIONS } from '../../report/cautions.ts';
+import type { Card, CardLine } from '../../report/card.ts';
+import { boxColumns, CARD_MEASURES, detailLines, layOutCard, sessionFacts, sessionTitle } from './card-layout.ts';
+import type { CardPart, HalfPage } from './card-layout.ts';
+import { box, boxes, groupMark, h, name } from './element.ts';
+import type { Content, Element } from './element.ts';
+import type { Paper } from './paper.ts';
+
+/** What stands on all cards of a build. */
+export interface CardFrame {
+  readonly paper: Paper;
+  readonly mark: string;
+}
+
+/** Sheets of two half pages, as cards come; an odd half page is alone on the last. */
+export function* cardSheets(cards: Iterable<Card>, frame: CardFrame): Iterable<Element> {
+  let waiting: Element | undefined;
+  for (const card of cards) {
+    for (const half of cardHalves(card, frame)) {
+      if (waiting === undefined) {
+        waiting = half;
+      } else {
+        yield sheet([waiting, half]);
+        waiting = undefined;
+      }
+    }
+  }
+  if (waiting !== undefined) yield sheet([waiting]);
+}
+
+const sheet = (halves: readonly Element[]): Element => h('div', { class: 'sheet' }, halves);
+
+function cardHalves(card: Card, frame: CardFrame): readonly Element[] {
+  const halves = layOutCard(card, frame.paper);
+  return halves.map((half, index) => cardHalf(card, half, { index, of: halves.length }, frame));
+}
+
+function cardHalf(card: Card, half: HalfPage, part: { index: number; of: number }, { mark }: CardFrame): Element {
+  const partWords = part.of === 1 ? '' : `, card ${part.index + 1} of ${part.of}`;
+  return h(
+    'article',
+    { class: 'card' },
+    h(
+      'header',
+      {},
+      h('h2', {}, name(card.name)),
+      groupMark(card.group),
+      h('p', { class: 'mark' }, 'sheet ', mark),
+      h('p', { class: 'when' }, card.dates, partWords),
+    ),
+    h('p', { class: 'purpose' }, card.purpose),
+    card.events.length === 0
+      ? null
+      : h(
+          'ul',
+          { class: 'events' },
+          card.events.map((event) => h('li', {}, event)),
+        ),
+    h('div', { class: 'columns' }, half.columns.map(column), half.columns.length === 1 ? ROOM : null),
+    cardFooter(card),
+  );
+}
+
+const column = (parts: readonly CardPart[]): Element => h('div', {}, parts.map(sessionPart));
+
+/** Ruled lines to write on. */
+const RULES = 11;
+const ROOM = h(
+  'div',
+  { class: 'room', 'aria-hidden': 'true' },
+  'notes',
+  Array.from({ length: RULES }, () => h('i', {})),
+);
+
+function sessionPart({ session, lines, isFirst, isLast }: CardPart): Element {
+  return h(
+    'section',
+    {},
+    h(
+      'div',
+      { class: 'head' },
+      h('h3', {}, sessionTitle(session)),
+      h('p', { class: 'facts' }, isFirst ? sessionFacts(session) : 'goes on'),
+    ),
+    h(
+      'table',
+      { class: `lines across-${boxColumns(session)}` },
+      h('colgroup', {}, h('col', { class: 'number' }), h('col', {}), h('col', { class: 'boxes' })),
+      h('thead', { class: 'unseen' }, h('tr', {}, COLUMN_HEADS)),
+      h('tbody', {}, lines.map(lineRow)),
+    ),
+    isLast ? ASK : h('p', { class: 'goes-on' }, 'goes on in the next column'),
+  );
+}
+
+const COLUMN_HEADS = ['No.', 'What to do', 'Sets done'].map((words) => h('th', { scope: 'col' }, words));
+
+function lineRow(line: CardLine): Element {
+  const isMany = line.sets > CARD_MEASURES.boxesInARow;
+  return h(
+    'tr',
+    {},
+    h('td', { class: 'number' }, line.order),
+    h(
+      'th',
+      { scope: 'row' },
+      h('p', { class: 'what' }, h('span', {}, nameAndLoad(line)), h('span', { class: 'dose' }, line.dose)),
+      detailLines(line).map((words) => h('p', { class: 'detail' }, words)),
+    ),
+    h('td', { class: isMany ? 'boxes low' : 'boxes' }, boxes(line.sets)),
+  );
+}
+
+function nameAndLoad({ name: exercise, load }: CardLine): Content {
+  return load === undefined ? exercise : [exercise, ' ', h('span', { class: 'load' }, load)];
+}
+
+/** What is written down after a session. */
+const ASK = h(
+  'p',
+  { class: 'ask' },
+  ['pain before', 'after', 'next morning', 'effort 1–10'].map((words) => h('span', {}, words, box())),
+);
+
+const LEFT = '“2 left” is: stop when 2 more would go.';
+
+function cardFooter({ stop }: Card): Element {
+  return h('footer', {}, h('p', { class: 'stop' }, stop.join(' ')), h('p', {}, LEFT, ' ', CAUTIONS.join(' ')));
+}

@@ -1,0 +1,41 @@
+// A whole HTML document around a page: language, title, stylesheet, nothing from elsewhere. Written in pieces, so that a
+// page of many sheets never stands in memory whole.
+
+import { h as createElement } from 'preact';
+import { render } from 'preact-render-to-string';
+import { h } from './element.ts';
+import type { Element } from './element.ts';
+import type { Paper } from './paper.ts';
+import { stylesheet } from './styles.ts';
+import type { Orientation } from './styles.ts';
+
+export interface PageFrame {
+  readonly title: string;
+  readonly paper: Paper;
+  readonly orientation: Orientation;
+}
+
+/** Everything before the page's own content. */
+export function pageStart({ title, paper, orientation }: PageFrame): string {
+  const head = h(
+    'head',
+    {},
+    h('meta', { charset: 'utf-8' }),
+    h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    h('title', {}, title),
+    createElement('style', { dangerouslySetInnerHTML: { __html: stylesheet(paper, orientation) } }),
+  );
+  return `<!doctype html>\n<html lang="en">\n${render(head)}\n<body>\n<main>\n`;
+}
+
+export const PAGE_END = '</main>\n</body>\n</html>\n';
+
+/** One piece of a page, on lines of its own. */
+export const piece = (content: Element): string => `${render(content)}\n`;
+
+/** A page of few pieces. */
+export function* page(frame: PageFrame, contents: Iterable<Element>): Iterable<string> {
+  yield pageStart(frame);
+  for (const content of contents) yield piece(content);
+  yield PAGE_END;
+}

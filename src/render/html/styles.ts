@@ -1,0 +1,86 @@
+// The stylesheet every page carries whole, so that a page stands alone and is the same on paper and on a screen. Black on
+// white throughout: what matters is told by a word, and a pattern beside it, never by colour.
+
+import { CARD_MEASURES, cardSpace } from './card-layout.ts';
+import { MARGIN, PAPERS, printable } from './paper.ts';
+import type { Paper } from './paper.ts';
+
+export type Orientation = 'portrait' | 'landscape';
+
+const mm = (value: number): string => `${Math.round(100 * value) / 100}mm`;
+
+/** The rules of every page, then those of the kinds of page. */
+export function stylesheet(paper: Paper, orientation: Orientation): string {
+  return [base(paper, orientation), CARD_RULES(paper)].join('\n');
+}
+
+function base(paper: Paper, orientation: Orientation): string {
+  const { width } = printable(paper, orientation);
+  return `
+@page { size: ${PAPERS[paper].name} ${orientation}; margin: ${mm(MARGIN)}; }
+* { box-sizing: border-box; }
+html { -webkit-text-size-adjust: 100%; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+body { margin: 0; background: #fff; color: #000; font: 10pt/1.3 'Liberation Sans', Arial, Helvetica, 'DejaVu Sans', sans-serif; overflow-wrap: break-word; }
+main { width: ${mm(width)}; margin: 0 auto; }
+h1, h2, h3, p, ul, ol, table, dl, dd, figure { margin: 0; padding: 0; font-size: inherit; }
+ul, ol { list-style: none; }
+table { border-collapse: collapse; }
+th { text-align: left; font-weight: bold; }
+a { color: #000; text-underline-offset: 2px; }
+a:focus-visible { outline: 3px solid #000; outline-offset: 3px; }
+bdi { unicode-bidi: isolate; }
+.unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.swatch { display: inline-block; width: 9mm; height: 4.2mm; vertical-align: -0.8mm; margin-right: 1.5mm; }
+.group { white-space: nowrap; font-weight: bold; text-transform: uppercase; letter-spacing: 0.02em; }
+.small { font-size: 9pt; }
+@media screen { main { padding: 6mm 0; } .sheet { margin-bottom: 8mm; } }
+@media screen and (max-width: 230mm) { main { width: auto; padding: 4mm; } }
+@media print { .unseen, .on-screen { display: none; } }
+`;
+}
+
+const CARD_RULES = (paper: Paper): string => {
+  const m = CARD_MEASURES;
+  const { half, column } = cardSpace(paper);
+  const boxColumns = [1, 2, 3, 4, 5, 6].map(
+    (across) => `.across-${across} col.boxes { width: ${mm(across * m.boxWidth)}; }`,
+  );
+  return `
+.sheet { break-after: page; }
+.sheet:last-child { break-after: auto; }
+.card { min-height: ${mm(half)}; display: flex; flex-direction: column; break-inside: avoid; }
+.card + .card { border-top: 1px dashed #000; margin-top: ${mm(m.cut / 2)}; padding-top: ${mm(m.cut / 2)}; }
+.card header { display: flex; align-items: baseline; gap: 4mm; min-height: ${mm(m.header)}; }
+.card h2 { font-size: 17pt; line-height: ${mm(m.header)}; }
+.card .mark { margin-left: auto; font-size: 9pt; white-space: nowrap; }
+.card .when { font-size: 12pt; font-weight: bold; white-space: nowrap; }
+.card .purpose { font-size: 12pt; line-height: ${mm(m.purposeLine)}; }
+.card .events { font-size: 10.5pt; line-height: ${mm(m.eventLine)}; font-weight: bold; }
+.card .events li { display: inline; }
+.card .events li + li::before { content: ' · '; }
+.card .columns { flex: 1; display: grid; grid-template-columns: repeat(2, ${mm(column)}); column-gap: ${mm(m.columnGap)}; padding-top: ${mm(m.headerGap)}; }
+.card section + section { margin-top: ${mm(m.sessionGap)}; }
+.card .head { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline; border-bottom: 2px solid #000; }
+.card h3 { font-size: 11.5pt; line-height: ${mm(m.sessionLine)}; }
+.card .facts, .card .goes-on { font-size: 9pt; line-height: ${mm(m.factsLine)}; }
+.lines { width: 100%; table-layout: fixed; }
+.lines col.number { width: ${mm(m.number)}; }
+${boxColumns.join('\n')}
+.lines tr { break-inside: avoid; }
+.lines td, .lines tbody th { vertical-align: top; padding: 0.6mm 0; border-bottom: 1px solid #777; font-weight: normal; }
+.lines td.number { font-weight: bold; font-size: 10.5pt; line-height: ${mm(m.nameLine)}; }
+.lines .what { display: flex; justify-content: space-between; font-weight: bold; font-size: 10.5pt; line-height: ${mm(m.nameLine)}; }
+.lines .load { white-space: nowrap; }
+.lines .dose { flex: none; padding-left: 1mm; width: ${mm(m.dose)}; white-space: nowrap; }
+.lines .detail { font-size: 9pt; line-height: ${mm(m.detailLine)}; }
+.lines td.boxes { text-align: right; line-height: 0; }
+.box { display: inline-block; width: ${mm(m.boxWidth - 0.8)}; height: ${mm(m.boxHeight)}; margin-left: 0.8mm; border: 1px solid #000; vertical-align: top; }
+.low .box { height: ${mm(m.lowBoxHeight - 0.5)}; margin-bottom: 0.5mm; }
+.ask { display: flex; align-items: center; justify-content: space-between; font-size: 9pt; height: ${mm(m.sessionFoot)}; white-space: nowrap; }
+.ask .box { width: 7.5mm; height: 6mm; vertical-align: middle; }
+.room { font-size: 9pt; display: flex; flex-direction: column; }
+.room i { flex: 1; max-height: 9mm; border-bottom: 1px solid #777; }
+.card footer { min-height: ${mm(m.footer)}; border-top: 1px solid #000; padding-top: 0.8mm; font-size: 9pt; line-height: 3.7mm; }
+.card footer .stop { font-weight: bold; }
+`;
+};

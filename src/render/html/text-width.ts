@@ -1,0 +1,53 @@
+// How wide a text will be on paper, near enough to know how many lines it takes before a browser has laid it out. Errs on
+// the wide side, so that what is expected to fit does.
+
+/** Thousandths of the type size for the characters 32 to 126 of a plain grotesque (Helvetica, Arial, Liberation Sans). */
+const WIDTHS = [
+  278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556, 556, 556, 556, 556,
+  556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833,
+  722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556,
+  556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334,
+  260, 334, 584,
+];
+const FIRST = 32;
+/** Of letters outside ASCII, and of wide ones of East Asian scripts. */
+const USUAL = 620;
+const WIDE = 1000;
+const WIDE_FROM = 0x11_00;
+const BOLD = 1.08;
+const MILLIMETRES_A_POINT = 25.4 / 72;
+
+export interface Type {
+  readonly points: number;
+  readonly bold?: boolean;
+}
+
+/** Millimetres a text takes on one line. */
+export function textWidth(text: string, { points, bold = false }: Type): number {
+  let thousandths = 0;
+  for (const character of text) {
+    const point = character.codePointAt(0) ?? 0;
+    thousandths += WIDTHS[point - FIRST] ?? (point >= WIDE_FROM ? WIDE : USUAL);
+  }
+  return (thousandths / 1000) * points * MILLIMETRES_A_POINT * (bold ? BOLD : 1);
+}
+
+/** Lines a text takes in so many millimetres, broken at spaces; a word that is too long is broken anywhere. */
+export function linesNeeded(text: string, millimetres: number, type: Type): number {
+  const space = textWidth(' ', type);
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(' ')) {
+    const width = textWidth(word, type);
+    if (used > 0 && used + space + width > millimetres) {
+      lines += 1;
+      used = 0;
+    }
+    used += (used > 0 ? space : 0) + width;
+    while (used > millimetres) {
+      lines += 1;
+      used -= millimetres;
+    }
+  }
+  return lines;
+}

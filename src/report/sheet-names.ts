@@ -1,0 +1,39 @@
+// What an athlete is called on a page that others may read: the name as it is written, and under 16 the first name or,
+// where there is none to tell or two share it, a number. The number is the athlete's place in the plan, from 1.
+
+import { SHEETS } from '../library/sheets.ts';
+import { ageOn } from '../plan/athlete-facts.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
+
+/** Names that aren't written with the first name before a space. */
+const UNSPACED = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Thai}]/u;
+const LETTER = /\p{L}/u;
+
+export interface SheetNames {
+  /** The name on a page about this day. */
+  readonly on: (athlete: Athlete, day: Day) => string;
+}
+
+export function createSheetNames({ athletes }: Pick<Plan, 'athletes'>): SheetNames {
+  const numbers = new Map(athletes.map(({ id }, index) => [id, index + 1]));
+  const timesGiven = new Map<string, number>();
+  for (const { name } of athletes) timesGiven.set(firstName(name), (timesGiven.get(firstName(name)) ?? 0) + 1);
+  return {
+    on: (athlete, day) => {
+      const age = ageOn(athlete, day);
+      if (age === undefined || age >= SHEETS.firstNameUnderAge) return athlete.name;
+      const first = firstName(athlete.name);
+      const number = String(numbers.get(athlete.id) ?? 0);
+      if (first === '') return `No. ${number}`;
+      return (timesGiven.get(first) ?? 0) > 1 ? `${first} (no. ${number})` : first;
+    },
+  };
+}
+
+/** Of `Mira K.` and of `K., Mira` it is `Mira`; empty where it can't be told. */
+function firstName(name: string): string {
+  const after = name.includes(',') ? name.slice(name.indexOf(',') + 1) : name;
+  const [first = ''] = after.trim().split(/\s+/u);
+  return UNSPACED.test(first) || !LETTER.test(first) ? '' : first;
+}
