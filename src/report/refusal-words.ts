@@ -21,11 +21,11 @@ const WORDS: Readonly<Record<string, (params: Params) => string>> = {
   'drop-clearance': ({ clear }) => `the coach hasn't cleared it (cleared: [${clear}])`,
   'drop-height': ({ most }) => `at most ${most} cm at this level`,
   'drop-mass': ({ most }) => `at most ${most} cm at this body mass, or as long as it isn't known`,
-  'first-drop': ({ first }) => `drops start at ${first} cm; a pin, or the drill among those cleared, opens higher ones`,
+  'first-drop': ({ most }) => `drops start at ${most} cm; a pin, or the drill among those cleared, opens higher ones`,
   'drop-strength': ({ percent }) => `needs a back squat of ${percent} % of body mass`,
   'youth-load': ({ under }) => `no loaded jumps under the age of ${under}`,
   phase: ({ from }) => `comes in with the phase ${from}`,
-  kit: ({ place, kit }) => `${place} has no ${kit} for it`,
+  kit: ({ place, kit, cm }) => `${place} has no ${kit}${cm === undefined ? '' : ` of about ${cm} cm`}`,
 };
 
 /** Why not, with the line of the plan where there is one. Throws for a refusal it has no words for. */

@@ -36,8 +36,20 @@ function memoryOutput(): MemoryOutput {
   };
 }
 
-/** One run in this process, as if into pipes; the environment says otherwise. Records may be of any day. */
+const runs = new Map<string, Promise<Ran>>();
+
+/**
+ * One run in this process, as if into pipes; the environment says otherwise. Records may be of any day. What was run
+ * before isn't run again, as it would give the same.
+ */
 export async function footfall(args: readonly string[], env: Environment = {}): Promise<Ran> {
+  const key = JSON.stringify([args, env]);
+  const ran = runs.get(key) ?? runNow(args, env);
+  runs.set(key, ran);
+  return await ran;
+}
+
+async function runNow(args: readonly string[], env: Environment): Promise<Ran> {
   const out = memoryOutput();
   const err = memoryOutput();
   const terminal = terminalOf({}, env);

@@ -113,13 +113,18 @@ function liftFacts(lift: Lift): readonly string[] {
 
 const kitWords = (kit: readonly string[]): string => (kit.length === 0 ? 'no kit' : `kit: ${kit.join(', ')}`);
 
+/** Who may, then who not, those together whom the same holds back. */
 function verdictLines(verdicts: readonly Verdict[], { palette, width }: Canvas): readonly string[] {
   if (verdicts.length === 0) return [];
   const may = verdicts.filter(({ heldBack }) => heldBack === undefined).map(({ name }) => name);
+  const byReason = new Map<string, string[]>();
+  for (const { name, heldBack } of verdicts) {
+    if (heldBack !== undefined) byReason.set(heldBack, [...(byReason.get(heldBack) ?? []), name]);
+  }
   return [
     ...hanging('may: ', may.length === 0 ? 'nobody' : may.join(', '), width, palette.strong),
-    ...verdicts.flatMap(({ name, heldBack }) =>
-      heldBack === undefined ? [] : hanging('not: ', `${name}, as ${heldBack}`, width, palette.strong),
+    ...[...byReason].flatMap(([reason, names]) =>
+      hanging('not: ', `${names.join(', ')}: ${reason}`, width, palette.strong),
     ),
   ];
 }
