@@ -1,9 +1,9 @@
 // What the choice of days has to know of one athlete's season, looked up once: rules by week, competitions, matches that
 // crowd together, hard days, programmes and pins. Made by ../days.ts and read by the other files of this folder.
 
-import { appliesTo, overlap } from '../../plan/applies.ts';
+import { appliesTo, holds, overlap } from '../../plan/applies.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
-import type { Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
+import type { Athlete, Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import { crowdedStretches } from './crowded-matches.ts';
@@ -11,7 +11,6 @@ import { dayRules } from './day-rules.ts';
 import type { DayRules } from './day-rules.ts';
 import { DAYS_A_WEEK } from './day-sets.ts';
 import type { PlacedWeek } from './place-days.ts';
-import { programmeUses } from './programme-days.ts';
 import { standingWeek, usualDays } from './usual-week.ts';
 import type { StandingWeek } from './usual-week.ts';
 
@@ -38,9 +37,12 @@ export interface SeasonDays extends DaysInput {
   readonly rules: readonly DayRules[];
   readonly competitions: readonly Competition[];
   readonly stretches: readonly DayRange[];
+  /** Of programmes written by hand. */
   readonly uses: readonly ProgrammeUse[];
   /** Pins that name days. */
   readonly dayPins: readonly Pin[];
+  /** Pins that keep days free of everything. The grid's bars don't tell of them on days that jumps have no slot on. */
+  readonly restPins: readonly Pin[];
   /** The usual days of a week with so many jump and lift sessions under its rules. */
   readonly usual: (rules: DayRules, jumps: number, lifts: number) => PlacedWeek;
 }
@@ -57,12 +59,20 @@ export function seasonDays(plan: Plan, input: DaysInput, published: Published): 
     rules,
     competitions: plan.competitions.filter((competition) => appliesTo(competition.who, athlete)),
     stretches: crowdedStretches(weeks, rules),
-    uses: programmeUses(plan, athlete),
-    dayPins: plan.pins.filter(
-      (pin) => pin.effects.some((effect) => effect.kind === 'on') && appliesTo(pin.who, athlete),
-    ),
+    uses: plan.uses.filter((use) => appliesTo(use.who, athlete)),
+    dayPins: pinsThat(plan, athlete, 'on'),
+    restPins: pinsThat(plan, athlete, 'rest'),
     usual: rememberUsual(standingWeek(plan, athlete, weeks)),
   };
+}
+
+function pinsThat(plan: Plan, athlete: Athlete, kind: 'on' | 'rest'): readonly Pin[] {
+  return plan.pins.filter((pin) => pin.effects.some((effect) => effect.kind === kind) && appliesTo(pin.who, athlete));
+}
+
+/** Whether a pin keeps the day free of everything. */
+export function isRestDay({ restPins }: Pick<SeasonDays, 'restPins'>, day: Day): boolean {
+  return restPins.some((pin) => holds(pin.range, day));
 }
 
 function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {

@@ -17,7 +17,7 @@ import { findLightCause } from './heavy-days.ts';
 import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
-import { dayPinsIn, getRules, isHardDay, weekRange } from './season-days.ts';
+import { dayPinsIn, getRules, isHardDay, isRestDay, weekRange } from './season-days.ts';
 import type { SeasonDays } from './season-days.ts';
 
 export interface WeekDays {
@@ -50,7 +50,7 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
     kind,
     contacts,
     rules,
-    written: kind.kind === 'empty' ? undefined : writtenDays(season.plan, season.uses, week),
+    written: kind.kind === 'empty' ? undefined : writtenDays(season, week),
     primerDay: contacts.primer ? findPrimerDay(week.cells) : undefined,
     phase: getPhase(phase.phase),
     pins: dayPinsIn(season, week),
@@ -158,7 +158,7 @@ function openLiftDays(season: SeasonDays, { week, rules }: OpenWeek): DaySet {
   return cellSet(
     week,
     (cell) =>
-      cell.barred !== 'rest-pin' &&
+      !isRestDay(season, cell.day) &&
       cell.slots.some(takesLifts) &&
       !(rules.crowdedLifts < Infinity && liftedBefore(season, week, cell)),
   );

@@ -91,8 +91,13 @@ function crowds(facts: Facts): readonly (readonly [Day, Day])[] {
 const isFreed = (facts: Facts, week: WeekCells): boolean =>
   facts.book.waiver('congested-week', { from: week.starts, until: week.starts + 6 }) !== undefined;
 
+const isRest = ({ plan }: Facts, date: Day): boolean =>
+  plan.pins.some(
+    (pin) => pin.effects.some((effect) => effect.kind === 'rest') && pin.range.from <= date && date <= pin.range.until,
+  );
+
 function canLift(facts: Facts, week: WeekCells, cell: DayCell): boolean {
-  if (!takesLifts(cell) || cell.barred === 'rest-pin') return false;
+  if (!takesLifts(cell) || isRest(facts, cell.day)) return false;
   if (isFreed(facts, week)) return true;
   const begunBefore = crowds(facts).filter(([first]) => first < week.starts);
   if (!begunBefore.some(([first, last]) => first <= cell.day && cell.day <= last)) return true;

@@ -521,6 +521,14 @@ describe('pins', () => {
     expect(diagnostics).toMatchObject([{ code: 'schedule/pinned-day-not-held', severity: 'error' }]);
   });
 
+  it('to rest keep a day for lifts alone free too', () => {
+    const plan = {
+      slots: [slot(1, { use: 'lifts' }), slot(3, { use: 'lifts' })],
+      pins: [pin('2027-01-05', '2027-01-05', [{ kind: 'rest' }])],
+    };
+    expect(inWords(daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan }).value[0])).toBe('thu lift');
+  });
+
   it('to rest keep the day free of lifts as well', () => {
     const { value } = daysOfSeason({
       weeks: [{ sessions: [60], phase: 'maintenance' }],
