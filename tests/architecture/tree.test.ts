@@ -60,7 +60,7 @@ const EVERYWHERE = /./;
 const FORBIDDEN: readonly Forbidden[] = [
   {
     what: 'a path of one machine',
-    pattern: /(?<![\w.])\/(work|root|home|Users)\/\w|\b[A-Z]:\\Users\\/,
+    pattern: /(?<![\w.])\/(work|root|Users)\/\w|\b[A-Z]:\\Users\\/,
     within: EVERYWHERE,
   },
   {
