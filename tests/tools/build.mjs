@@ -54,13 +54,11 @@ function licences(inputs) {
     .join(`\n${'-'.repeat(80)}\n\n`);
 }
 
-// Written beside dist/ and swapped in whole: a footfall that starts meanwhile finds the old build or the new one.
-export async function build() {
-  const mark = sourceMark();
-  const fresh = `${OUTPUT}.${process.pid}`;
-  const { metafile } = await esbuild.build({
+/** Bundles into a folder and gives the files that went in. Ends the process when the source has mistakes, which are told. */
+async function bundle(/** @type {string} */ folder) {
+  const result = esbuild.build({
     entryPoints: ['src/cli/main.ts'],
-    outdir: fresh,
+    outdir: folder,
     bundle: true,
     splitting: true,
     minifyWhitespace: true,
@@ -75,7 +73,21 @@ export async function build() {
     metafile: true,
     logLevel: 'warning',
   });
-  writeFileSync(join(fresh, 'licences.txt'), licences(Object.keys(metafile.inputs)));
+  try {
+    return Object.keys((await result).metafile.inputs);
+  } catch (error) {
+    if (!(error instanceof Error && 'errors' in error)) throw error;
+    console.error('footfall: dist/ is not built; see above');
+    return process.exit(1);
+  }
+}
+
+// Written beside dist/ and swapped in whole, so that a half-made build never runs.
+export async function build() {
+  const mark = sourceMark();
+  const fresh = `${OUTPUT}.${process.pid}`;
+  const inputs = await bundle(fresh);
+  writeFileSync(join(fresh, 'licences.txt'), licences(inputs));
   writeFileSync(join(fresh, 'source.sha256'), mark);
   rmSync(OUTPUT, { recursive: true, force: true });
   renameSync(fresh, OUTPUT);
