@@ -5,7 +5,7 @@ import type { Build } from '../build/types.ts';
 import { compile } from '../compile.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
-import { readPlan } from '../read/read-plan.ts';
+import { readDocuments } from '../language/read-documents.ts';
 import type { Documents } from '../read/types.ts';
 import type { Day } from '../util/days.ts';
 import { PLAN_HAS_ERRORS, WRONG_COMMAND } from './exit-status.ts';
@@ -24,7 +24,7 @@ export interface Compiled {
 
 /** Reads and compiles the plan at a path. */
 export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>): Compiled {
-  const documents = readPlan(path, session.files);
+  const documents = readDocuments(path, session.files);
   const compiled = compileDocuments(documents.value, session.today);
   const diagnostics = [...documents.diagnostics, ...compiled.diagnostics];
   const build = hasErrors(diagnostics) ? undefined : compiled.value;

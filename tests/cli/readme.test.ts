@@ -1,6 +1,6 @@
 // What the README shows is what happens: each block of it that begins with a command is run and its output compared, and
 // each block that names a file is that file. A line of three dots stands for the lines between. After a change that is
-// meant, FOOTFALL_GOLDEN=write writes what is shown anew, as many lines before and behind the dots as there were.
+// meant, FOOTFALL_UPDATE=1 writes what is shown anew, as many lines before and behind the dots as there were.
 
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
@@ -8,7 +8,7 @@ import { footfall } from './footfall.ts';
 
 const README = 'README.md';
 const DOTS = '...';
-const WRITES = process.env['FOOTFALL_GOLDEN'] === 'write';
+const WRITES = process.env['FOOTFALL_UPDATE'] === '1';
 const readme = readFileSync(README, 'utf8');
 
 const CONSOLE = /^```console\n\$ (?<command>.*)\n(?<output>[^`]*?)^```$/gmu;

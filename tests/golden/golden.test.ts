@@ -1,5 +1,5 @@
 // A build of every example, byte for byte, under two time zones and locales. To write them anew after a change that is
-// meant: FOOTFALL_GOLDEN=write npx vitest run --config tests/vitest.config.ts tests/golden, then read the difference.
+// meant: FOOTFALL_UPDATE=1 npx vitest run --config tests/vitest.config.ts tests/golden, then read the difference.
 
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -8,7 +8,7 @@ import { TABLE_NAMES } from '../../src/report/table-names.ts';
 import { shell } from '../cli/footfall.ts';
 
 const HERE = 'tests/golden';
-const WRITES = process.env['FOOTFALL_GOLDEN'] === 'write';
+const WRITES = process.env['FOOTFALL_UPDATE'] === '1';
 
 const WHERE = [
   { TZ: 'Pacific/Kiritimati', LC_ALL: 'C.UTF-8' },
