@@ -6,6 +6,7 @@ import type { BuildWeek, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Plan, Waiver } from '../plan/types.ts';
 import { overlap } from '../plan/applies.ts';
+import { inFurtherWeeks } from '../diagnostics/catalogue/rules/words.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { getRule } from '../library/rules.ts';
 import { isoDate } from '../util/days.ts';
@@ -16,7 +17,7 @@ import { readSeason } from './read-season.ts';
 import type { SeasonReading } from './season-reading.ts';
 
 export interface AthleteAudit {
-  /** In the order of the rule table, then of the weeks. */
+  /** In the order of the rule table, then of the weeks; notices once for a rule, with the number of further weeks. */
   readonly diagnostics: readonly Diagnostic[];
   /** The waivers of the plan that freed something for this athlete. */
   readonly freed: ReadonlySet<Waiver>;
@@ -33,13 +34,33 @@ export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly Bu
   const freed = new Set<Waiver>(season.waivers.filter((waiver) => isBehind(season, waiver)));
   const diagnostics: Diagnostic[] = [];
   for (const rule of AUDIT_RULES) {
+    const standing: Finding[] = [];
     for (const finding of rule.check(season)) {
       const waivers = waiversOf(season, finding, rule.id);
       for (const waiver of waivers) freed.add(waiver);
-      if (waivers.length === 0 && !finding.week.built.done) diagnostics.push(finding.diagnostic);
+      if (waivers.length === 0 && !finding.week.built.done) standing.push(finding);
     }
+    const once = getRule(rule.id).severity === 'notice' && !rule.separate;
+    for (const diagnostic of once ? sayOnce(standing) : sayAll(standing)) diagnostics.push(diagnostic);
   }
   return { diagnostics: [...diagnostics, ...checkAdapted(season)], freed };
+}
+
+function sayAll(findings: readonly Finding[]): readonly Diagnostic[] {
+  return findings.map((finding) => finding.diagnose());
+}
+
+/** A notice is said of the first week it holds in, with the number of those that follow. */
+function sayOnce(findings: readonly Finding[]): readonly Diagnostic[] {
+  const first = findings[0];
+  if (first === undefined) return [];
+  const furtherWeeks = new Set(findings.map((finding) => finding.week)).size - 1;
+  const more = inFurtherWeeks(furtherWeeks);
+  return sayAll(findings.filter((finding) => finding.week === first.week)).map((diagnostic) => ({
+    ...diagnostic,
+    message: `${diagnostic.message}${more}`,
+    params: { ...diagnostic.params, furtherWeeks },
+  }));
 }
 
 /** What is found once for the plan: waivers that freed nothing for anybody. A refused waiver is the plan's own error. */

@@ -1,7 +1,8 @@
 // The lines in which an athlete drops from a height. Walked by the rules on drops.
 
 import type { Drill } from '../library/types.ts';
-import type { LineReading, SessionReading } from './session-reading.ts';
+import type { LineReading } from './line-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 import type { SeasonReading } from './season-reading.ts';
 
 export interface DropLine {

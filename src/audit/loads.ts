@@ -2,15 +2,15 @@
 
 import { LOAD_CHART } from '../library/load-chart.ts';
 import type { Lift } from '../library/types.ts';
-import { shareOfMax } from './session-reading.ts';
-import type { LineReading, SessionReading } from './session-reading.ts';
+import type { LineReading } from './line-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 import type { SeasonReading } from './season-reading.ts';
 
 export interface LoadedLine {
   readonly session: SessionReading;
   readonly line: LineReading;
   readonly lift: Lift;
-  /** Share of the maximum in per cent, as written or as the kilos make it, whichever is more. */
+  /** Share of the maximum, in per cent. */
   readonly percent: number;
 }
 
@@ -19,9 +19,8 @@ export function forEachLoad(season: SeasonReading, each: (loaded: LoadedLine) =>
   for (const session of season.sessions) {
     if (!session.lifts) continue;
     for (const line of session.lines) {
-      if (line.lift === undefined) continue;
-      const percent = shareOfMax(season.athlete, line);
-      if (percent > 0) each({ session, line, lift: line.lift, percent });
+      const { lift, percent } = line;
+      if (lift !== undefined && percent > 0) each({ session, line, lift, percent });
     }
   }
 }

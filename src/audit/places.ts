@@ -5,7 +5,8 @@ import type { Pin } from '../plan/types.ts';
 import type { RuleId } from '../library/rules.ts';
 import type { Span } from '../source/types.ts';
 import { appliesTo, overlap } from '../plan/applies.ts';
-import type { LineReading, SessionReading } from './session-reading.ts';
+import type { LineReading } from './line-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 import type { SeasonReading, WeekReading } from './season-reading.ts';
 
 /** The line of a plan that a compiled line was written in, if it was. */
@@ -15,16 +16,30 @@ export function writtenPlace({ line }: LineReading): Span | undefined {
 
 /** The first line of a session that was written by hand, if there is one. */
 export function sessionPlace(session: SessionReading): Span | undefined {
+  return firstWritten(session, () => true);
+}
+
+/** The same of the lines that jump. */
+export function jumpPlace(session: SessionReading): Span | undefined {
+  return firstWritten(session, ({ contacts }) => contacts > 0);
+}
+
+/** The same of the lifts for legs and hips. */
+export function legLiftPlace(session: SessionReading): Span | undefined {
+  return firstWritten(session, ({ lift }) => lift?.lower === true);
+}
+
+function firstWritten(session: SessionReading, isMeant: (line: LineReading) => boolean): Span | undefined {
   for (const line of session.lines) {
-    const place = writtenPlace(line);
+    const place = isMeant(line) ? writtenPlace(line) : undefined;
     if (place !== undefined) return place;
   }
   return undefined;
 }
 
-/** What made a week's volume: the coach's number, the coach's kind of week, or the first line written by hand. */
+/** What made a week's volume: the coach's number, the coach's kind of week, or the first jumps written by hand. */
 export function weekPlace(season: SeasonReading, week: WeekReading): Span | undefined {
-  return pinPlace(season, week, 'contacts') ?? pinPlace(season, week, 'week-kind') ?? firstWritten(week);
+  return pinPlace(season, week, 'contacts') ?? pinPlace(season, week, 'week-kind') ?? writtenJumps(week);
 }
 
 /** The pin with such an effect in the week, if there is one. */
@@ -37,9 +52,9 @@ export function pinPlace(
     ?.span;
 }
 
-function firstWritten(week: WeekReading): Span | undefined {
+function writtenJumps(week: WeekReading): Span | undefined {
   for (const session of week.jumpSessions) {
-    const place = sessionPlace(session);
+    const place = jumpPlace(session);
     if (place !== undefined) return place;
   }
   return undefined;

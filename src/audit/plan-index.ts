@@ -26,14 +26,13 @@ export function planIndex(plan: Plan): PlanIndex {
 function makeIndex(plan: Plan): PlanIndex {
   const done = groupByAthlete(plan.record.done);
   const tests = groupByAthlete(plan.record.tests);
-  const alike = new Map<string, ReadonlyMap<string, number>>();
+  const alike = new Map<Slot, ReadonlyMap<string, number>>();
   return {
     doneBy: (athlete) => done.get(athlete) ?? [],
     testsBy: (athlete) => tests.get(athlete) ?? [],
     alike: (slot, athlete) => {
-      const key = `${slot.id} ${slot.range.from} ${slot.span.file} ${slot.span.start}`;
-      const counts = alike.get(key) ?? countAlike(plan, slot);
-      alike.set(key, counts);
+      const counts = alike.get(slot) ?? countAlike(plan, slot);
+      alike.set(slot, counts);
       return counts.get(likeness(athlete)) ?? 0;
     },
   };

@@ -15,6 +15,7 @@ import type { DayReading, SeasonReading, WeekReading } from './season-reading.ts
 import { readSession } from './session-reading.ts';
 import type { SessionReading } from './session-reading.ts';
 import { runsAway } from './time-away.ts';
+import { mixOf } from './week-mix.ts';
 
 const DAYS_A_WEEK = 7;
 
@@ -79,6 +80,7 @@ function readWeeks(plan: Plan, built: BuiltAthlete, parameters: Parameters): rea
       jumpSessions,
       contacts,
       ordinary: contacts - sumOfContacts(sessions.filter((session) => session.primer)),
+      mix: mixOf(jumpSessions),
       otherJumps: otherJumps[index] ?? 0,
       level: levelOn(built.athlete, jumpSessions[0]?.day ?? week.starts),
       firstDayLevel: levelOn(built.athlete, week.starts),

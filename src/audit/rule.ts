@@ -29,24 +29,29 @@ export type Find<Id extends RuleId> = (week: WeekReading, details: FindingDetail
 
 export interface Finding {
   readonly week: WeekReading;
-  readonly diagnostic: Diagnostic;
+  /** Its words are made when it stands: a waived finding, and one of a notice already said, need none. */
+  readonly diagnose: () => Diagnostic;
 }
 
 export interface AuditRule {
   readonly id: RuleId;
+  /** Each of its findings is about something else, so that none stands for the others. */
+  readonly separate: boolean;
   readonly check: (season: SeasonReading) => readonly Finding[];
 }
 
 export function auditRule<Id extends RuleId>(
   id: Id,
   check: (season: SeasonReading, find: Find<Id>) => void,
+  { separate = false }: { readonly separate?: boolean } = {},
 ): AuditRule {
   return {
     id,
+    separate,
     check: (season) => {
       const findings: Finding[] = [];
       check(season, (week, details) => {
-        findings.push({ week, diagnostic: diagnose(id, season, week, details) });
+        findings.push({ week, diagnose: () => diagnose(id, season, week, details) });
       });
       return findings;
     },

@@ -10,6 +10,7 @@ import type { Day } from '../util/days.ts';
 import type { PlanIndex } from './plan-index.ts';
 import type { Parameter } from './parameters.ts';
 import type { SessionReading } from './session-reading.ts';
+import type { WeekMix } from './week-mix.ts';
 
 /** A day with anything on it. */
 export interface DayReading {
@@ -36,6 +37,8 @@ export interface WeekReading {
   readonly contacts: number;
   /** The same without primers. */
   readonly ordinary: number;
+  /** What the ordinary contacts are made of. */
+  readonly mix: WeekMix;
   /** Practice, matches and tests. */
   readonly otherJumps: number;
   /** The level on the first day with a jump session, or on the first day where there is none. */

@@ -5,7 +5,8 @@
 import { contactsOfRep } from '../library/drill-facts.ts';
 import { MINUTES } from '../library/minutes.ts';
 import { VOLUME } from '../library/volume.ts';
-import type { LineReading, SessionReading } from './session-reading.ts';
+import type { LineReading } from './line-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 
 /** Seconds of a session that nobody waits in. */
 export function leastSeconds(session: SessionReading): number {

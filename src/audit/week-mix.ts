@@ -1,10 +1,10 @@
-// What a week's contacts are made of: tiers, directions, cycles. Worked out from the lines; read by the rules on shares.
-// Primers are left out: they are a handful of the best drills before a match and no mixture.
+// What a week's contacts are made of: tiers, directions, cycles. Worked out from the lines by read-season.ts; read by the
+// rules on shares. Primers are left out: they are a handful of the best drills before a match and no mixture.
 
 import { isStatic } from '../library/drill-facts.ts';
 import { LOADED_JUMP_COUNTS_AS } from '../library/lifting.ts';
 import type { Cycle, DirectionShares, Drill, Tier } from '../library/types.ts';
-import type { WeekReading } from './season-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 
 /** In contacts. */
 export interface WeekMix {
@@ -30,21 +30,11 @@ interface Sum {
   lateral: number;
 }
 
-const mixes = new WeakMap<WeekReading, WeekMix>();
-
-/** The mixture of a week, worked out when it is first asked for. */
-export function weekMix(week: WeekReading): WeekMix {
-  const known = mixes.get(week);
-  if (known !== undefined) return known;
-  const made = mixOf(week);
-  mixes.set(week, made);
-  return made;
-}
-
-function mixOf(week: WeekReading): WeekMix {
+/** The mixture of a week's jump sessions. */
+export function mixOf(jumpSessions: readonly SessionReading[]): WeekMix {
   const sum: Sum = { contacts: 0, high: 0, fast: 0, standing: 0, vertical: 0, horizontal: 0, lateral: 0 };
   let sessions = 0;
-  for (const session of week.jumpSessions) {
+  for (const session of jumpSessions) {
     if (session.primer) continue;
     sessions += 1;
     for (const { drill, contacts, dropCm } of session.lines) {

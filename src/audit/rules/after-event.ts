@@ -3,7 +3,7 @@
 
 import { isoDate } from '../../util/days.ts';
 import { competitionBehind } from '../events.ts';
-import { pinPlace, sessionPlace } from '../places.ts';
+import { jumpPlace, pinPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const afterEvent = auditRule('after-event', (season, find) => {
@@ -20,7 +20,7 @@ export const afterEvent = auditRule('after-event', (season, find) => {
         found: behind.days,
         wanted: freeDays(week),
       },
-      span: sessionPlace(session) ?? pinPlace(season, week, 'on'),
+      span: jumpPlace(session) ?? pinPlace(season, week, 'on'),
       related: [{ span: behind.competition.span, message: 'the competition' }],
     });
   }

@@ -6,14 +6,13 @@ import { limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
-import { weekMix } from '../week-mix.ts';
 
 export const directionMix = auditRule('direction-mix', (season, find) => {
   const points = season.parameter('direction-mix', 'points');
   const sessions = season.parameter('direction-mix', 'sessions');
   for (const week of season.weeks) {
     const wanted = season.plan.season.directions ?? week.phase.directions;
-    const mix = weekMix(week);
+    const mix = week.mix;
     if (wanted === undefined || mix.contacts === 0 || mix.sessions < sessions(week)) continue;
     if (isSilent(season, week)) continue;
     for (const direction of DIRECTIONS) {

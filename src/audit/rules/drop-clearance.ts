@@ -5,7 +5,7 @@ import { isSingleLeg } from '../../library/drill-facts.ts';
 import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import type { LineReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
 
 export const dropClearance = auditRule('drop-clearance', (season, find) => {
   const { cleared } = season.athlete;

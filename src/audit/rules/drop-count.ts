@@ -2,9 +2,9 @@
 
 import { isoDate } from '../../util/days.ts';
 import { parameterByLevel } from '../parameters.ts';
-import { sessionPlace } from '../places.ts';
+import { jumpPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import { dropsOf } from '../session-reading.ts';
+import { dropsOf } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 
 export const dropCount = auditRule('drop-count', (season, find) => {
@@ -19,7 +19,7 @@ export const dropCount = auditRule('drop-count', (season, find) => {
       if (found <= most) continue;
       find(week, {
         params: { date: isoDate(session.day), found, most, level: week.level },
-        span: sessionPlace(session),
+        span: jumpPlace(session),
       });
     }
     const mostOfWeek = most * times(week);

@@ -4,7 +4,7 @@
 import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import type { LineReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
 
 export const eccentricTempo = auditRule('eccentric-tempo', (season, find) => {
   const most = season.parameter('eccentric-tempo', 'most');

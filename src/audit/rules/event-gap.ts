@@ -3,7 +3,7 @@
 
 import { isoDate } from '../../util/days.ts';
 import { competitionAhead } from '../events.ts';
-import { pinPlace, sessionPlace } from '../places.ts';
+import { jumpPlace, pinPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const eventGap = auditRule('event-gap', (season, find) => {
@@ -21,7 +21,7 @@ export const eventGap = auditRule('event-gap', (season, find) => {
         found: ahead.days,
         wanted: ahead.wanted,
       },
-      span: sessionPlace(session) ?? pinPlace(season, week, 'on'),
+      span: jumpPlace(session) ?? pinPlace(season, week, 'on'),
       related: [{ span: ahead.competition.span, message: 'the competition' }],
     });
   }

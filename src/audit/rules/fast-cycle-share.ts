@@ -7,7 +7,6 @@ import { painOn } from '../pain.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
-import { weekMix } from '../week-mix.ts';
 
 export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
   const changedLeast = season.openParameter('fast-cycle-share', 'least');
@@ -17,7 +16,7 @@ export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
   for (const week of season.weeks) {
     const least = changedLeast(week) ?? week.phase.fastShare?.from;
     const most = changedMost(week) ?? week.phase.fastShare?.to;
-    const { fast, contacts } = weekMix(week);
+    const { fast, contacts } = week.mix;
     if (least === undefined || most === undefined || contacts === 0) continue;
     const over = fast * 100 > most * contacts;
     const under = fast * 100 < least * contacts;

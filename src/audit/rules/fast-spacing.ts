@@ -5,7 +5,7 @@ import { isoDate } from '../../util/days.ts';
 import { freeDaysBehind } from '../free-days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import { isDemanding } from '../session-reading.ts';
+import { isDemanding } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { Span } from '../../source/types.ts';
 

@@ -2,13 +2,12 @@
 
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
-import { weekMix } from '../week-mix.ts';
 
 export const highTierShare = auditRule('high-tier-share', (season, find) => {
   const changed = season.openParameter('high-tier-share', 'most');
   for (const week of season.weeks) {
     const most = changed(week) ?? week.phase.highShareMost;
-    const { high, contacts } = weekMix(week);
+    const { high, contacts } = week.mix;
     if (most === undefined || high * 100 <= most * contacts) continue;
     find(week, {
       params: { phase: week.phase.id, found: Math.ceil((high * 100) / contacts), most, high, contacts },

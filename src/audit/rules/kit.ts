@@ -7,7 +7,7 @@ import { kitWords } from '../../library/kit.ts';
 import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import type { LineReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
 
 const GRAMS_A_KILOGRAM = 1000;
 

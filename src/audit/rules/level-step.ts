@@ -9,27 +9,31 @@ import { parameterByLevel } from '../parameters.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
 
-export const levelStep = auditRule('level-step', (season, find) => {
-  const { levels } = season.athlete;
-  if (levels.length < 2) return;
-  const weeksWanted = season.parameter('level-step', 'weeks');
-  const near = season.parameter('level-step', 'near');
-  const ceiling = parameterByLevel(season, 'session-ceiling');
-  for (let index = 1; index < levels.length; index++) {
-    const before = levels[index - 1]?.is;
-    const step = levels[index];
-    const day = step?.from;
-    if (before === undefined || step === undefined || day === undefined) continue;
-    const week = season.weeks.find((one) => holds(one.range, day));
-    if (week === undefined) continue;
-    const date = isoDate(day);
-    const shared = { date, level: step.is, before };
-    if (rank(step.is) - rank(before) > 1) find(week, { params: { ...shared, found: 0, wanted: 0 }, span: step.span });
-    const found = weeksNear(season, week, (near(week) * ceiling(week, before)) / 100);
-    if (found >= weeksWanted(week)) continue;
-    find(week, { params: { ...shared, found, wanted: weeksWanted(week) }, span: step.span });
-  }
-});
+export const levelStep = auditRule(
+  'level-step',
+  (season, find) => {
+    const { levels } = season.athlete;
+    if (levels.length < 2) return;
+    const weeksWanted = season.parameter('level-step', 'weeks');
+    const near = season.parameter('level-step', 'near');
+    const ceiling = parameterByLevel(season, 'session-ceiling');
+    for (let index = 1; index < levels.length; index++) {
+      const before = levels[index - 1]?.is;
+      const step = levels[index];
+      const day = step?.from;
+      if (before === undefined || step === undefined || day === undefined) continue;
+      const week = season.weeks.find((one) => holds(one.range, day));
+      if (week === undefined) continue;
+      const date = isoDate(day);
+      const shared = { date, level: step.is, before };
+      if (rank(step.is) - rank(before) > 1) find(week, { params: { ...shared, found: 0, wanted: 0 }, span: step.span });
+      const found = weeksNear(season, week, (near(week) * ceiling(week, before)) / 100);
+      if (found >= weeksWanted(week)) continue;
+      find(week, { params: { ...shared, found, wanted: weeksWanted(week) }, span: step.span });
+    }
+  },
+  { separate: true },
+);
 
 function rank(level: Level): number {
   return LEVELS.indexOf(level);

@@ -2,7 +2,7 @@
 
 import { isoDate } from '../../util/days.ts';
 import { competitionAhead } from '../events.ts';
-import { sessionPlace } from '../places.ts';
+import { legLiftPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const liftEventGap = auditRule('lift-event-gap', (season, find) => {
@@ -20,7 +20,7 @@ export const liftEventGap = auditRule('lift-event-gap', (season, find) => {
         found: ahead.days,
         wanted: ahead.wanted,
       },
-      span: sessionPlace(session),
+      span: legLiftPlace(session),
       related: [{ span: ahead.competition.span, message: 'the competition' }],
     });
   }

@@ -1,7 +1,7 @@
 // lift-spacing: heavy lifting for legs and hips on dates some days apart. S7 (C).
 
 import { isoDate } from '../../util/days.ts';
-import { sessionPlace } from '../places.ts';
+import { legLiftPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { SessionReading } from '../session-reading.ts';
 
@@ -19,7 +19,7 @@ export const liftSpacing = auditRule('lift-spacing', (season, find) => {
           found: session.day - before.day,
           wanted: apart(week),
         },
-        span: sessionPlace(session) ?? sessionPlace(before),
+        span: legLiftPlace(session) ?? legLiftPlace(before),
       });
     }
     before = session;

@@ -7,10 +7,11 @@ import type { Direction } from '../../library/types.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { holds } from '../../plan/applies.ts';
 import { isoDate } from '../../util/days.ts';
-import { sessionPlace, weekPlace, writtenPlace } from '../places.ts';
+import { jumpPlace, weekPlace, writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { Find } from '../rule.ts';
-import type { LineReading, SessionReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
 
 export const limit = auditRule('limit', (season, find) => {
@@ -31,7 +32,7 @@ function checkSession(season: SeasonReading, session: SessionReading, inForce: L
   if (most !== undefined && session.contacts > most) {
     find(week, {
       params: { date, what: '', found: session.contacts, most },
-      span: sessionPlace(session) ?? weekPlace(season, week),
+      span: jumpPlace(session) ?? weekPlace(season, week),
       related,
     });
   }

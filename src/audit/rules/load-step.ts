@@ -6,7 +6,8 @@ import type { Lift } from '../../library/types.ts';
 import { isoDate } from '../../util/days.ts';
 import { pinPlace, writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import type { LineReading, SessionReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
 import type { WeekReading } from '../season-reading.ts';
 
 interface Heaviest {

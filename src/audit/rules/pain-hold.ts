@@ -4,7 +4,7 @@
 import { isoDate } from '../../util/days.ts';
 import { painOn } from '../pain.ts';
 import type { Pain } from '../pain.ts';
-import { sessionPlace, weekPlace, writtenPlace } from '../places.ts';
+import { jumpPlace, weekPlace, writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { Find } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
@@ -19,7 +19,7 @@ export const painHold = auditRule('pain-hold', (season, find) => {
     const week = season.weekOf(session);
     const details = detailsOf(session, pain);
     if (pain.stops) {
-      find(week, { ...details, params: { ...details.params, what: 'jumps' }, span: sessionPlace(session) });
+      find(week, { ...details, params: { ...details.params, what: 'jumps' }, span: jumpPlace(session) });
       continue;
     }
     checkDrills(season, session, pain, find);

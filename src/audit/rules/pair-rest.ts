@@ -4,8 +4,8 @@
 import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-import { shareOfMax } from '../session-reading.ts';
-import type { LineReading, SessionReading } from '../session-reading.ts';
+import type { LineReading } from '../line-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
 
 const CLUSTER = /\bcluster/i;
 
@@ -16,7 +16,7 @@ export const pairRest = auditRule('pair-rest', (season, find) => {
     for (const { lift, jump } of pairsOf(session)) {
       const week = season.weekOf(session);
       const found = lift.line.restSeconds;
-      if (found >= least(week) || shareOfMax(season.athlete, lift) < heavy(week)) continue;
+      if (found >= least(week) || lift.percent < heavy(week)) continue;
       if (CLUSTER.test(lift.line.note ?? '') || CLUSTER.test(jump.line.note ?? '')) continue;
       find(week, {
         params: { date: isoDate(session.day), exercise: lift.line.exercise, found, wanted: least(week) },

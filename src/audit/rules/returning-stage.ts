@@ -5,7 +5,7 @@
 import type { ReturnStage } from '../../plan/types.ts';
 import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { isoDate } from '../../util/days.ts';
-import { sessionPlace, weekPlace, writtenPlace } from '../places.ts';
+import { jumpPlace, weekPlace, writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 const STAGES = ['stage-1', 'stage-2', 'stage-3', 'stage-4'] as const;
@@ -24,7 +24,7 @@ export const returningStage = auditRule('returning-stage', (season, find) => {
     if (session.contacts > most) {
       find(week, {
         params: { date, stage: signed.stage, exercise: '', found: session.contacts, most },
-        span: sessionPlace(session) ?? weekPlace(season, week),
+        span: jumpPlace(session) ?? weekPlace(season, week),
         related,
       });
     }

@@ -3,7 +3,7 @@
 
 import { isoDate } from '../../util/days.ts';
 import { parameterByLevel } from '../parameters.ts';
-import { sessionPlace, weekPlace } from '../places.ts';
+import { jumpPlace, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import { isInSeason } from '../phases.ts';
 
@@ -17,7 +17,7 @@ export const sessionCeiling = auditRule('session-ceiling', (season, find) => {
       if (session.contacts <= most) continue;
       find(week, {
         params: { date: isoDate(session.day), found: session.contacts, most, level: week.level, season: low },
-        span: sessionPlace(session) ?? weekPlace(season, week),
+        span: jumpPlace(session) ?? weekPlace(season, week),
       });
     }
   }

@@ -1,7 +1,7 @@
 // session-spacing: jump sessions on dates some days apart, primers included. S1 (S); waivable because of S2 (P).
 
 import { isoDate } from '../../util/days.ts';
-import { sessionPlace, pinPlace } from '../places.ts';
+import { jumpPlace, pinPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const sessionSpacing = auditRule('session-spacing', (season, find) => {
@@ -15,7 +15,7 @@ export const sessionSpacing = auditRule('session-spacing', (season, find) => {
     if (found >= apart(week)) continue;
     find(week, {
       params: { date: isoDate(session.day), before: isoDate(before.day), found, wanted: apart(week) },
-      span: sessionPlace(session) ?? sessionPlace(before) ?? pinPlace(season, week, 'on'),
+      span: jumpPlace(session) ?? jumpPlace(before) ?? pinPlace(season, week, 'on'),
     });
   }
 });

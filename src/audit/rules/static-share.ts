@@ -2,12 +2,11 @@
 
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
-import { weekMix } from '../week-mix.ts';
 
 export const staticShare = auditRule('static-share', (season, find) => {
   const most = season.parameter('static-share', 'most');
   for (const week of season.weeks) {
-    const { standing, contacts } = weekMix(week);
+    const { standing, contacts } = week.mix;
     if (standing * 100 <= most(week) * contacts) continue;
     find(week, {
       params: { found: Math.ceil((standing * 100) / contacts), most: most(week) },

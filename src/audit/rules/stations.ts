@@ -6,16 +6,18 @@ import type { Kit, Slot } from '../../plan/types.ts';
 import { MINUTES, STATION_PIECES } from '../../library/minutes.ts';
 import type { KitId } from '../../library/types.ts';
 import { isoDate } from '../../util/days.ts';
+import type { LineReading } from '../line-reading.ts';
 import { sessionPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import { leastSeconds, setSeconds } from '../session-minutes.ts';
-import type { LineReading, SessionReading } from '../session-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
 
 export const stations = auditRule('stations', (season, find) => {
+  const sharingAt = readSharing(season);
   for (const session of season.sessions) {
     const { minutes, slot } = session.session;
-    const sharing = sharingAt(season, slot);
+    const sharing = sharingAt(slot);
     if (sharing < 2) continue;
     const queue = longestQueue(session, sharing);
     if (queue === undefined) continue;
@@ -36,11 +38,17 @@ export const stations = auditRule('stations', (season, find) => {
   }
 });
 
-/** An athlete with a limit or on the way back is not sure to do what the others do. */
-function sharingAt(season: SeasonReading, slot: Slot): number {
-  const { athlete, index } = season;
-  if (athlete.limits.length > 0 || athlete.returning.length > 0 || athlete.away.length > 0) return 1;
-  return Math.min(index.alike(slot, athlete), MINUTES.mostOnTheFloor);
+/** How many share a slot's floor; an athlete with something in the way isn't sure to do what the others do. */
+function readSharing({ athlete, index }: SeasonReading): (slot: Slot) => number {
+  if (athlete.limits.length > 0 || athlete.returning.length > 0 || athlete.away.length > 0) return () => 1;
+  const counts = new Map<Slot, number>();
+  return (slot) => {
+    const known = counts.get(slot);
+    if (known !== undefined) return known;
+    const count = Math.min(index.alike(slot, athlete), MINUTES.mostOnTheFloor);
+    counts.set(slot, count);
+    return count;
+  };
 }
 
 interface Queue {
@@ -64,14 +72,14 @@ function queueOf(line: LineReading, kit: Kit, sharing: number): Queue | undefine
   const { sets, restSeconds, own, part, exercise, pairedWith } = line.line;
   if (own || part === 'prepare' || pairedWith !== undefined) return undefined;
   const count = stationsFor((line.drill ?? line.lift)?.kit ?? [], kit);
-  if (count === undefined || count === 0) return undefined;
+  if (count === undefined) return undefined;
   const changeover = line.drill === undefined ? MINUTES.changeoverSeconds.lifts : MINUTES.changeoverSeconds.jumps;
   const others = Math.ceil(sharing / count) - 1;
   const wait = others * (setSeconds(line) + changeover) - restSeconds;
   return wait <= 0 ? undefined : { exercise, stations: count, seconds: wait * (sets - 1) };
 }
 
-/** Stations that the scarcest kit makes; undefined where nobody queues for any of it. */
+/** Stations that the scarcest kit makes, at least one; undefined where nobody queues for any of it. */
 function stationsFor(needed: readonly KitId[], kit: Kit): number | undefined {
   let fewest: number | undefined;
   for (const id of needed) {

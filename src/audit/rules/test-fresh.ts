@@ -1,7 +1,7 @@
 // test-fresh: a test day keeps its distance from heavy leg work before it. C.
 
 import { isoDate } from '../../util/days.ts';
-import { sessionPlace } from '../places.ts';
+import { legLiftPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const testFresh = auditRule('test-fresh', (season, find) => {
@@ -15,7 +15,7 @@ export const testFresh = auditRule('test-fresh', (season, find) => {
       if (test === undefined) continue;
       find(week, {
         params: { date: isoDate(session.day), test: test.what.join(', '), found, wanted },
-        span: sessionPlace(session) ?? test.span,
+        span: legLiftPlace(session) ?? test.span,
         related: [{ span: test.span, message: 'the test' }],
       });
       break;

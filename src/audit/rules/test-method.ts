@@ -5,24 +5,28 @@ import type { TestRow } from '../../plan/types.ts';
 import { isoDate } from '../../util/days.ts';
 import { auditRule } from '../rule.ts';
 
-export const testMethod = auditRule('test-method', (season, find) => {
-  const week = season.weeks[0];
-  if (week === undefined) return;
-  const first = new Map<string, TestRow>();
-  const said = new Set<string>();
-  for (const row of season.index.testsBy(season.athlete.id)) {
-    if (row.method === undefined && row.arms === undefined) continue;
-    const before = first.get(row.test);
-    if (before === undefined) first.set(row.test, row);
-    if (before === undefined || said.has(row.test) || agree(before, row)) continue;
-    said.add(row.test);
-    find(week, {
-      params: { date: isoDate(row.day), test: row.test, found: measured(row), wanted: measured(before) },
-      span: row.span,
-      related: [{ span: before.span, message: 'the first of the trend' }],
-    });
-  }
-});
+export const testMethod = auditRule(
+  'test-method',
+  (season, find) => {
+    const week = season.weeks[0];
+    if (week === undefined) return;
+    const first = new Map<string, TestRow>();
+    const said = new Set<string>();
+    for (const row of season.index.testsBy(season.athlete.id)) {
+      if (row.method === undefined && row.arms === undefined) continue;
+      const before = first.get(row.test);
+      if (before === undefined) first.set(row.test, row);
+      if (before === undefined || said.has(row.test) || agree(before, row)) continue;
+      said.add(row.test);
+      find(week, {
+        params: { date: isoDate(row.day), test: row.test, found: measured(row), wanted: measured(before) },
+        span: row.span,
+        related: [{ span: before.span, message: 'the first of the trend' }],
+      });
+    }
+  },
+  { separate: true },
+);
 
 function agree(a: TestRow, b: TestRow): boolean {
   const method = a.method === undefined || b.method === undefined || a.method === b.method;

@@ -8,32 +8,37 @@ import type { Day } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { Find } from '../rule.ts';
-import { maxGrams } from '../session-reading.ts';
-import type { LineReading, SessionReading } from '../session-reading.ts';
+import { maxGrams } from '../line-reading.ts';
+import type { LineReading } from '../line-reading.ts';
+import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
 
 const DAYS_A_WEEK = 7;
 
-export const testStale = auditRule('test-stale', (season, find) => {
-  const saidOld = new Set<string>();
-  const saidAway = new Set<string>();
-  const tested = testDays(season);
-  const returns = lastReturns(season);
-  for (const session of season.sessions) {
-    if (!session.lifts) continue;
-    for (const line of session.lines) {
-      const { lift } = line;
-      const max = lift?.maxOf === undefined ? undefined : season.athlete.lifts.get(lift.maxOf);
-      if (lift === undefined || max === undefined || !restsOnMax(line)) continue;
-      const lastTest = tested.get(max.lift)?.findLast((day) => day <= session.day);
-      if (!saidOld.has(max.lift) && checkAge(season, session, max, lastTest, find)) saidOld.add(max.lift);
-      const back = returns[session.week];
-      const renewed = lastTest !== undefined && back !== undefined && lastTest >= back;
-      if (back === undefined || renewed || (max.on ?? -Infinity) >= back || saidAway.has(max.lift)) continue;
-      if (checkShare(season, session, line, lift, find)) saidAway.add(max.lift);
+export const testStale = auditRule(
+  'test-stale',
+  (season, find) => {
+    const saidOld = new Set<string>();
+    const saidAway = new Set<string>();
+    const tested = testDays(season);
+    const returns = lastReturns(season);
+    for (const session of season.sessions) {
+      if (!session.lifts) continue;
+      for (const line of session.lines) {
+        const { lift } = line;
+        const max = lift?.maxOf === undefined ? undefined : season.athlete.lifts.get(lift.maxOf);
+        if (lift === undefined || max === undefined || !restsOnMax(line)) continue;
+        const lastTest = tested.get(max.lift)?.findLast((day) => day <= session.day);
+        if (!saidOld.has(max.lift) && checkAge(season, session, max, lastTest, find)) saidOld.add(max.lift);
+        const back = returns[session.week];
+        const renewed = lastTest !== undefined && back !== undefined && lastTest >= back;
+        if (back === undefined || renewed || (max.on ?? -Infinity) >= back || saidAway.has(max.lift)) continue;
+        if (checkShare(season, session, line, lift, find)) saidAway.add(max.lift);
+      }
     }
-  }
-});
+  },
+  { separate: true },
+);
 
 function restsOnMax({ line }: LineReading): boolean {
   return line.percent !== undefined && line.loadGrams !== undefined;

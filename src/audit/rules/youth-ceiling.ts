@@ -3,7 +3,7 @@
 
 import { isoDate } from '../../util/days.ts';
 import { firstJumpWeeks, isNewToJumping } from '../novice.ts';
-import { sessionPlace, weekPlace } from '../places.ts';
+import { jumpPlace, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
 export const youthCeiling = auditRule('youth-ceiling', (season, find) => {
@@ -23,7 +23,7 @@ export const youthCeiling = auditRule('youth-ceiling', (season, find) => {
     if (session.contacts <= ceiling) continue;
     find(week, {
       params: { date: isoDate(session.day), age, found: session.contacts, most: ceiling, first: early },
-      span: sessionPlace(session) ?? weekPlace(season, week),
+      span: jumpPlace(session) ?? weekPlace(season, week),
     });
   }
 });

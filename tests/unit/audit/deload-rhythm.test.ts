@@ -19,8 +19,10 @@ describe('deload-rhythm', () => {
     expectFinding(RULE, season(rhythm('LLLLd')), 4);
   });
 
-  it('says each week too many', () => {
-    expect(found(RULE, season(rhythm('LLLLL'))).map((one) => one.params['found'])).toEqual([4, 5]);
+  it('is said once, with the number of weeks that follow', () => {
+    const said = found(RULE, season(rhythm('LLLLL')));
+    expect(said.map((one) => one.params)).toEqual([expect.objectContaining({ found: 4, furtherWeeks: 1 })]);
+    expect(said[0]?.message).toMatch(/and so in one more week$/u);
   });
 
   it('wants two loading weeks between easy ones', () => {

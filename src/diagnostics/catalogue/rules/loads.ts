@@ -93,18 +93,18 @@ export const loadFindings = {
       age,
       exercise,
       single,
-      percent,
+      found,
       most,
     }: On & {
       age: number;
       exercise: string;
       single: boolean;
-      percent: number;
+      found: number;
       most: number;
     }) =>
       single
-        ? `${athlete}, ${age} years old: sets of ${reps(percent)} of ${exercise} on ${date}, and ${most} are the fewest at that age`
-        : `${athlete}, ${age} years old: ${exercise} on ${date} at ${percent} %, and ${most} % are the most`,
+        ? `${athlete}, ${age} years old: sets of ${reps(found)} of ${exercise} on ${date}, and ${most} are the fewest at that age`
+        : `${athlete}, ${age} years old: ${exercise} on ${date} at ${found} %, and ${most} % are the most`,
     help: () => 'take weight off and do more reps',
   },
 } as const satisfies Entries;
