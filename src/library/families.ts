@@ -44,9 +44,9 @@ const USUAL: Partial<Record<PhaseId, readonly string[]>> = {
   hold: ['rebound', 'box-jump', 'long-jump', 'skater', 'line'],
 };
 
-/** Whether a family is one of those that a phase is usually built of. */
-export function isUsualFamily(phase: PhaseId, family: string): boolean {
-  return USUAL[phase]?.includes(family) ?? false;
+/** The families that a phase is usually built of. */
+export function usualFamilies(phase: PhaseId): readonly string[] {
+  return USUAL[phase] ?? [];
 }
 
 /** What a set of families costs; the least sum is chosen. Shares are in points of 100. */
@@ -74,10 +74,14 @@ export const FAMILY_COST = {
   /** A set takes this many times as long as its work and rest, or longer, as athletes queue for the kit. */
   queueFrom: 1.5,
   queue: 20,
+  /** No drops where the phase has room for as much high-tier work as this, and most members are cleared for them. */
+  noDrop: 40,
+  dropsFromHigh: 25,
   /** A second family with nothing below the high tier: a session has room for one. */
   secondHigh: 40,
-  /** The mixtures looked at: shares in steps of this many points. */
+  /** The mixtures looked at: shares in steps of this many points, and the most of one family. */
   mixtureStep: 10,
+  mixtureMost: 40,
   /** Families of one kind (the same directions and cycle) that are looked at. */
   ofOneKind: 3,
   /** … and of all kinds together. */
@@ -89,10 +93,10 @@ export const ALLOTTING = {
   /** A contact squared off a direction's share. */
   direction: 2,
   /** In the week's last session: a direction off its share by more than the rule allows, for each. */
-  directionNamed: 60,
+  directionNamed: 200,
   /** A contact squared outside the band of fast work; in the week's last session also being outside it at all. */
   fast: 6,
-  fastNamed: 60,
+  fastNamed: 200,
   /** A contact squared off an equal part for each drill. */
   even: 0.1,
   /** A drill of the session left out. */
@@ -113,6 +117,8 @@ export const ALLOTTING = {
   boxHigherCm: 1,
   /** How far a drill of another cycle is from one it stands in for, in points of direction. */
   otherCycle: 100,
+  /** How far inside the band of fast work a session aims while others of its week are to come, in points. */
+  fastInside: 4,
   /** Drills of a session that are done on each leg in turn, at most: one leg is a part of the work, not all of it. */
   eachLegDrills: 1,
 } as const;

@@ -3,7 +3,7 @@
 // those of the handbook (P3 to P7, P11); the exact steps within them are common practice (C). Shares are whole or half
 // per cents of the one-repetition maximum; every row leaves a rep in reserve on the load chart.
 
-import type { ByLevel, LiftPattern, Mark, PhaseId, Range } from './types.ts';
+import type { ByLevel, LiftPattern, Mark, PhaseId } from './types.ts';
 
 /** One loading week of a block. */
 export interface LoadStep {
@@ -270,56 +270,3 @@ export const LOADED_JUMP_COUNTS_AS = {
   cycle: 'slow',
   tier: 'moderate',
 } as const;
-
-/** Published ranges of the phases, printed beside the loads. */
-export interface PublishedLoads {
-  readonly phase: PhaseId;
-  readonly percent: Range;
-  readonly sets: Range;
-  readonly reps: Range;
-  readonly mark: Mark;
-  readonly basis: string;
-}
-
-export const PUBLISHED_LOADS: readonly PublishedLoads[] = [
-  {
-    phase: 'hypertrophy',
-    percent: { from: 67, to: 75 },
-    sets: { from: 3, to: 6 },
-    reps: { from: 8, to: 12 },
-    mark: 'S',
-    basis: 'P3',
-  },
-  {
-    phase: 'strength',
-    percent: { from: 80, to: 95 },
-    sets: { from: 2, to: 6 },
-    reps: { from: 2, to: 6 },
-    mark: 'S',
-    basis: 'P4',
-  },
-  {
-    phase: 'strength-power',
-    percent: { from: 30, to: 95 },
-    sets: { from: 2, to: 5 },
-    reps: { from: 2, to: 5 },
-    mark: 'S',
-    basis: 'P5',
-  },
-  {
-    phase: 'power',
-    percent: { from: 50, to: 93 },
-    sets: { from: 1, to: 3 },
-    reps: { from: 1, to: 3 },
-    mark: 'M',
-    basis: 'P6',
-  },
-  {
-    phase: 'maintenance',
-    percent: { from: 85, to: 93 },
-    sets: { from: 2, to: 5 },
-    reps: { from: 3, to: 6 },
-    mark: 'M',
-    basis: 'P7',
-  },
-];

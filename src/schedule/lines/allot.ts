@@ -166,15 +166,17 @@ interface Target extends Sums {
 /** What this session would have to hold for the week so far to meet its shares. */
 function targetOf(week: Tally, contacts: number, aim: Aim): Target {
   const total = week.contacts + contacts;
+  const last = total >= aim.contacts;
+  const inside = last ? 0 : Math.min(ALLOTTING.fastInside, (aim.fast.to - aim.fast.from) / 2);
   return {
     vertical: aim.directions.vertical * total - week.vertical,
     horizontal: aim.directions.horizontal * total - week.horizontal,
     lateral: aim.directions.lateral * total - week.lateral,
     fast: 0,
-    fastFrom: (aim.fast.from * total) / PERCENT - week.fast,
-    fastTo: (aim.fast.to * total) / PERCENT - week.fast,
+    fastFrom: ((aim.fast.from + inside) * total) / PERCENT - week.fast,
+    fastTo: ((aim.fast.to - inside) * total) / PERCENT - week.fast,
     slack: aim.points * total,
-    last: total >= aim.contacts,
+    last,
   };
 }
 

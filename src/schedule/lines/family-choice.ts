@@ -10,6 +10,8 @@ export interface FamilyOption {
   readonly family: string;
   readonly direction: DirectionShares;
   readonly fast: boolean;
+  /** Its usual rung is a drop jump. */
+  readonly drop: boolean;
   /** Its usual rung is of the high tier, and nothing below it fits. */
   readonly high: boolean;
   readonly onlyHigh: boolean;
@@ -81,6 +83,7 @@ function costOf(set: readonly FamilyOption[], aim: FamilyAim, bound: number): nu
   cost += changes * FAMILY_COST.change + Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
   cost += Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;
   if (aim.highMost > 0 && !set.some((option) => option.high)) cost += FAMILY_COST.noHighTier;
+  if (aim.highMost >= FAMILY_COST.dropsFromHigh && !set.some((option) => option.drop)) cost += FAMILY_COST.noDrop;
   return cost >= bound ? cost : cost + nearestMixture(set, aim);
 }
 
@@ -118,8 +121,12 @@ const HUNDRED = 100;
 
 /** Shares in points that add up to a hundred, each at least one step, for sets of each size. */
 const MIXTURES: readonly (readonly (readonly number[])[])[] = Array.from({ length: FAMILIES.most + 1 }, (_, parts) =>
-  parts === 0 ? [] : compositions(HUNDRED / FAMILY_COST.mixtureStep, parts),
+  parts === 0 ? [] : compositions(HUNDRED / FAMILY_COST.mixtureStep, parts).filter(isMixed),
 );
+
+function isMixed(shares: readonly number[]): boolean {
+  return shares.every((share) => share <= FAMILY_COST.mixtureMost);
+}
 
 const mixturesOf = (parts: number): readonly (readonly number[])[] => MIXTURES[parts] ?? [];
 

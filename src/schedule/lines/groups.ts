@@ -4,8 +4,8 @@
 
 import type { Athlete, Plan, TrainingPlace } from '../../plan/types.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
-import { isStatic } from '../../library/drill-facts.ts';
-import { FAMILY_COST, findPhaseBuiltOn, isUsualFamily } from '../../library/families.ts';
+import { isDrop, isStatic } from '../../library/drill-facts.ts';
+import { FAMILY_COST, findPhaseBuiltOn, usualFamilies } from '../../library/families.ts';
 import type { Drill, PhaseId, PhaseRow } from '../../library/types.ts';
 import { TIERS } from '../../library/types.ts';
 import { getPhase } from '../../library/phases.ts';
@@ -123,8 +123,8 @@ function familiesOf(
   );
 }
 
-function optionKey({ family, direction, fast, high, onlyHigh, cost }: FamilyOption): string {
-  const flags = `${fast ? 'f' : ''}${high ? 'h' : ''}${onlyHigh ? 'o' : ''}`;
+function optionKey({ family, direction, fast, drop, high, onlyHigh, cost }: FamilyOption): string {
+  const flags = `${fast ? 'f' : ''}${drop ? 'd' : ''}${high ? 'h' : ''}${onlyHigh ? 'o' : ''}`;
   return `${family}:${direction.vertical}/${direction.horizontal}${flags}${cost}`;
 }
 
@@ -181,7 +181,7 @@ function optionOf(
   const leftOut = Math.floor((HUNDRED - able) / FAMILY_COST.memberStep) * FAMILY_COST.memberStep;
   const cost =
     leftOut * FAMILY_COST.memberLeftOut +
-    (isUsualFamily(phase.id, family) ? 0 : FAMILY_COST.unusual) +
+    (usualFamilies(phase.id).includes(family) ? 0 : FAMILY_COST.unusual) +
     (isStatic(drill) ? FAMILY_COST.still : 0) +
     (setWaiting(drill, place, people) >= FAMILY_COST.queueFrom ? FAMILY_COST.queue : 0);
   const high = drill.tier === 'high';
@@ -189,6 +189,7 @@ function optionOf(
     family,
     direction: drill.direction,
     fast: drill.cycle === 'fast',
+    drop: isDrop(drill) && drill.cycle === 'fast',
     high,
     onlyHigh: high && !usual.lower,
     cost,

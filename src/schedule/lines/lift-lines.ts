@@ -120,11 +120,14 @@ function fillPlace(
   session: LiftSession,
   used: ReadonlySet<string>,
 ): Draft | undefined {
+  let barTooHeavy = false;
   for (const lift of candidates(place, allowed, session)) {
     if (used.has(lift.id) || session.pins.leaveOut.has(lift.id)) continue;
+    if (barTooHeavy && lift.loading === 'bar') continue;
     const swapped = swappedLift(lift, session);
     const draft = draftOf(swapped.lift, place, session, swapped.reasons);
     if (draft !== undefined) return draft;
+    barTooHeavy ||= place.part === 'main' && swapped.lift.loading === 'bar';
   }
   return undefined;
 }

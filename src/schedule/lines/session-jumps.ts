@@ -54,7 +54,7 @@ export function sessionJumps(task: JumpTask): SessionJumps {
     return { drafts: [], week: task.tally };
   }
   trainee.known.note(lines.drills);
-  if (pins.sets.size > 0) reportSets(task, lines);
+  if (pins.sets.size > 0) reportSets(task, picked, lines);
   return { drafts: lines.drafts, week: lines.week };
 }
 
@@ -177,12 +177,13 @@ function reportNothing({ trainee, week, session, contacts }: JumpTask): void {
   );
 }
 
-/** Says so when a pinned number of sets isn't what the session got. */
-function reportSets({ trainee, week, session, pins, contacts }: JumpTask, lines: JumpLines): void {
-  for (const { line } of lines.drafts) {
-    const pinned = pins.sets.get(line.exercise);
-    if (pinned === undefined || pinned.value === line.sets) continue;
-    trainee.report(`sets|${session.day}|${line.exercise}`, () =>
+/** Says so when a picked drill didn't get the sets that are pinned. */
+function reportSets({ trainee, week, session, pins, contacts }: JumpTask, picked: Picked, lines: JumpLines): void {
+  for (const { drill } of picked.picks) {
+    const pinned = pins.sets.get(drill.id);
+    const got = lines.drafts.find((draft) => draft.line.exercise === drill.id)?.line.sets;
+    if (pinned === undefined || pinned.value === got) continue;
+    trainee.report(`sets|${session.day}|${drill.id}`, () =>
       problem('lines/sets-unmet', {
         params: { athlete: trainee.athlete.id, day: isoDate(session.day), contacts },
         span: pinned.pin.span,
