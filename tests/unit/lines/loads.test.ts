@@ -339,14 +339,14 @@ describe('a return signed by stage', () => {
 
 describe('pins on lifts', () => {
   const who = (): Athlete => athlete('advanced', { lifts: new Map([max('back-squat', 100), max('front-squat', 80)]) });
-  const with_ = (...effects: Parameters<typeof pin>[0]) => ({ pins: [pin(effects)] });
+  const pinning = (...effects: Parameters<typeof pin>[0]) => ({ pins: [pin(effects)] });
   const exercises = (change: object): readonly string[] =>
     makeLines(who(), weeks('strength', 1), change)
       .value.flat()
       .flatMap((one) => one.lines.map((line) => line.exercise));
 
   test('swap puts another lift in the place, with its own maximum', () => {
-    const change = with_({ kind: 'swap', swaps: new Map([['back-squat', 'front-squat']]) });
+    const change = pinning({ kind: 'swap', swaps: new Map([['back-squat', 'front-squat']]) });
     expect(exercises(change)).not.toContain('back-squat');
     const [line] = linesOf('front-squat', who(), weeks('strength', 1), change)[0] ?? [];
     expect(line?.loadGrams).toBe(62_500);
@@ -362,24 +362,24 @@ describe('pins on lifts', () => {
         span: HERE,
       },
     ];
-    const change = with_({ kind: 'swap', swaps: new Map([['back-squat', 'front-squat']]) });
+    const change = pinning({ kind: 'swap', swaps: new Map([['back-squat', 'front-squat']]) });
     const made = makeLines({ ...who(), limits }, weeks('strength', 1), change);
     expect(made.value.flat().flatMap((one) => one.lines.map((line) => line.exercise))).toContain('back-squat');
     expect(made.diagnostics.map((one) => one.code)).toEqual(['lines/pin-barred']);
   });
 
   test('leave-out gives way to the next lift', () => {
-    const made = exercises(with_({ kind: 'leave-out', exercises: ['back-squat'] }));
+    const made = exercises(pinning({ kind: 'leave-out', exercises: ['back-squat'] }));
     expect(made).not.toContain('back-squat');
     expect(made).toContain('front-squat');
   });
 
   test('keep chooses a lift for its place', () => {
-    expect(exercises(with_({ kind: 'keep', exercises: ['front-squat'] }))).toContain('front-squat');
+    expect(exercises(pinning({ kind: 'keep', exercises: ['front-squat'] }))).toContain('front-squat');
   });
 
   test('sets and load are as the coach wrote them, with the line as their origin', () => {
-    const change = with_(
+    const change = pinning(
       { kind: 'sets', sets: new Map([['back-squat', 2]]) },
       { kind: 'load', loadsGrams: new Map([['back-squat', 65_000]]) },
     );

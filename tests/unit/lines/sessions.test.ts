@@ -56,8 +56,8 @@ const drillsOf = (sessions: readonly BuiltSession[]): readonly { readonly drill:
       return drill === undefined ? [] : [{ drill, line: one }];
     });
 
-const contactsWhere = (sessions: readonly BuiltSession[], test_: (drill: Drill) => boolean): number =>
-  drillsOf(sessions).reduce((sum, { drill, line: one }) => sum + (test_(drill) ? one.contacts : 0), 0);
+const contactsWhere = (sessions: readonly BuiltSession[], holds: (drill: Drill) => boolean): number =>
+  drillsOf(sessions).reduce((sum, { drill, line: one }) => sum + (holds(drill) ? one.contacts : 0), 0);
 
 const linesOf = (session: BuiltSession | undefined): readonly BuiltLine[] => session?.lines ?? [];
 
@@ -167,8 +167,8 @@ describe('the week', () => {
   test.each(JUMPING_PHASES)('%s comes near its directions and band of fast work', (phase) => {
     const { directions, fastShare } = getPhase(phase);
     const sessions = makeLines(strong('intermediate'), weeks(phase, [80, 80], 6)).value[5] ?? [];
-    const share = (test_: (drill: Drill) => number): number =>
-      drillsOf(sessions).reduce((sum, { drill, line: one }) => sum + test_(drill) * one.contacts, 0) / 160;
+    const share = (holds: (drill: Drill) => number): number =>
+      drillsOf(sessions).reduce((sum, { drill, line: one }) => sum + holds(drill) * one.contacts, 0) / 160;
     for (const direction of ['vertical', 'horizontal', 'lateral'] as const) {
       expect(
         Math.abs(share((drill) => drill.direction[direction]) - (directions?.[direction] ?? 0)),
@@ -652,8 +652,8 @@ test('the same season gives the same lines, whoever was planned before', () => {
   const plan = makePlan({ athletes: [who, other] });
   const spec = weeks('power', [90, 80], 5, { lifts: true });
   const groups = chooseGroups(plan);
-  const lines = (athlete_: Athlete, shared: typeof groups) =>
-    scheduleLines(plan, shared, makeSchedule(plan, athlete_, spec)).value;
+  const lines = (someone: Athlete, shared: typeof groups) =>
+    scheduleLines(plan, shared, makeSchedule(plan, someone, spec)).value;
   lines(other, groups);
   expect(lines(who, groups)).toEqual(lines(who, chooseGroups(plan)));
 });
