@@ -24,6 +24,7 @@ export const DAY_PREFERENCES = {
   'lift-pattern': common(1, 'a lift day on another weekday than the week before'),
   'jumps-after-heavy': common(4, 'jumps the day after heavy lower-body lifting'),
   'beside-hard-day': common(3, 'a session of a phase with high-tier drills the day before or after a hard day'),
+  'no-room-for-drops': common(4, 'a week of a phase with high-tier drills without a session that may have drops'),
   'light-lift': common(5, 'a lift day too near a competition or a test for heavy lifting'),
   'lift-alone': common(1, 'a lift day without jumps: jumps first, then lifts leaves the other days free'),
 } as const satisfies Readonly<Record<string, DayCost>>;

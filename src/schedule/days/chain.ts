@@ -20,6 +20,16 @@ export interface UseOfWeek {
   readonly fixed?: DaySet;
   /** What a session costs on each day of the week. */
   readonly dayCosts: readonly number[];
+  /** Present where a session of the week should have room for drops behind it. */
+  readonly room?: Room;
+}
+
+/** What drops ask for behind a session. */
+export interface Room {
+  /** Days behind which nothing but another session could be in the way. */
+  readonly days: DaySet;
+  /** Days that stay free behind it; at most a week. */
+  readonly free: number;
 }
 
 export interface ChainCosts {
@@ -29,6 +39,8 @@ export interface ChainCosts {
   readonly pinUnmet: number;
   /** A day that the last week with sessions didn't have. */
   readonly offPattern: number;
+  /** A week none of whose sessions has room behind it. */
+  readonly noRoom: number;
 }
 
 /** What a week has to know of those before it. */
@@ -68,12 +80,12 @@ const DAY_BEFORE_EVE = 2;
 type Sets = (week: UseOfWeek, costs: ChainCosts) => readonly DaySet[];
 
 function findChain(weeks: readonly UseOfWeek[], costs: ChainCosts, setsOf: Sets): Chain | undefined {
-  const farthest = weeks.reduce((most, week) => Math.max(most, week.apart), DAY_BEFORE_EVE);
+  const farthest = weeks.reduce((most, week) => Math.max(most, week.apart, (week.room?.free ?? 0) + 1), DAY_BEFORE_EVE);
   const links: Link[] = [];
   let entries: readonly Entry[] = [{ pattern: NO_DAYS, ago: farthest }];
   let before: UseOfWeek | undefined;
   for (const week of weeks) {
-    const { link, after } = linkWeek(week, entries, apartFrom(before, week), setsOf(week, costs), costs, farthest);
+    const { link, after } = linkWeek({ before, week, choices: setsOf(week, costs), farthest }, entries, costs);
     if (after.length === 0) return undefined;
     links.push(link);
     entries = after;
@@ -82,33 +94,41 @@ function findChain(weeks: readonly UseOfWeek[], costs: ChainCosts, setsOf: Sets)
   return { links, ends: entries.length };
 }
 
+/** A week behind the one before it. */
+interface Turn {
+  readonly before: UseOfWeek | undefined;
+  readonly week: UseOfWeek;
+  readonly choices: readonly DaySet[];
+  /** As many days ago stand for more. */
+  readonly farthest: number;
+}
+
 /** Across the turn of a week the later week's distance counts; between days that are both fixed, none. */
-function apartFrom(before: UseOfWeek | undefined, week: UseOfWeek): number {
+function apartAcross({ before, week }: Turn): number {
   if (before === undefined) return 0;
   return before.fixed !== undefined && week.fixed !== undefined ? 0 : week.apart;
 }
 
 function linkWeek(
-  week: UseOfWeek,
+  turn: Turn,
   entries: readonly Entry[],
-  apart: number,
-  choices: readonly DaySet[],
   costs: ChainCosts,
-  farthest: number,
 ): { readonly link: Link; readonly after: readonly Entry[] } {
+  const { choices } = turn;
+  const apart = apartAcross(turn);
   const after: Entry[] = [];
   const places = new Map<number, number>();
   const next = new Int32Array(entries.length * choices.length);
   const costOf = new Float64Array(next.length);
-  const own = choices.map((set) => ownCost(week, set, costs));
+  const own = choices.map((set) => ownCost(turn.week, set, costs));
   let at = 0;
   for (const entry of entries) {
     for (const [place, set] of choices.entries()) {
       if (set !== NO_DAYS && entry.ago + firstDay(set) < apart) {
         next[at] = -1;
       } else {
-        next[at] = placeAfter(entry, set, farthest, places, after);
-        costOf[at] = (own[place] ?? 0) + costs.offPattern * offPattern(entry.pattern, set);
+        next[at] = placeAfter(entry, set, turn.farthest, places, after);
+        costOf[at] = (own[place] ?? 0) + costAcross(turn, entry, set, costs);
       }
       at += 1;
     }
@@ -116,8 +136,19 @@ function linkWeek(
   return { link: { entries, choices, next, costs: costOf }, after };
 }
 
-function offPattern(pattern: DaySet, set: DaySet): number {
-  return pattern === NO_DAYS ? 0 : countDays(set & ~pattern);
+/** What a set costs on account of the weeks before: days off their pattern, and the room it takes from the last one. */
+function costAcross({ before }: Turn, { pattern, ago }: Entry, set: DaySet, costs: ChainCosts): number {
+  if (pattern === NO_DAYS || set === NO_DAYS) return 0;
+  const moved = costs.offPattern * countDays(set & ~pattern);
+  if (before?.room === undefined || ago + firstDay(set) > before.room.free) return moved;
+  return roomyDays(pattern, before.room) === 1 << lastDay(pattern) ? moved + costs.noRoom : moved;
+}
+
+/** Days of the set with room behind them, the next week left aside. */
+function roomyDays(set: DaySet, { days, free }: Room): DaySet {
+  let roomy = set & days;
+  for (let ahead = 1; ahead <= free; ahead += 1) roomy &= ~(set >> ahead);
+  return roomy;
 }
 
 function placeAfter(entry: Entry, set: DaySet, farthest: number, places: Map<number, number>, after: Entry[]): number {
@@ -135,6 +166,7 @@ function placeAfter(entry: Entry, set: DaySet, farthest: number, places: Map<num
 
 function ownCost(week: UseOfWeek, set: DaySet, costs: ChainCosts): number {
   let cost = shortfall(week, set, costs);
+  if (week.room !== undefined && set !== NO_DAYS && roomyDays(set, week.room) === NO_DAYS) cost += costs.noRoom;
   for (let day = 0; day < DAYS_A_WEEK; day += 1) if (includesDay(set, day)) cost += week.dayCosts[day] ?? 0;
   return cost;
 }

@@ -29,12 +29,14 @@ const JUMP_COSTS = {
   none: 0,
   pinUnmet: JUMP_SHORTFALL['pin-unmet'].cost,
   offPattern: DAY_PREFERENCES['jump-pattern'].cost,
+  noRoom: DAY_PREFERENCES['no-room-for-drops'].cost,
 };
 const LIFT_COSTS = {
   missing: LIFT_SHORTFALL.missing.cost,
   none: LIFT_SHORTFALL.none.cost,
   pinUnmet: 0,
   offPattern: DAY_PREFERENCES['lift-pattern'].cost,
+  noRoom: 0,
 };
 const AFTER_HEAVY = DAY_PREFERENCES['jumps-after-heavy'].cost;
 const LIFT_ALONE = DAY_PREFERENCES['lift-alone'].cost;
@@ -61,8 +63,9 @@ function weekKey({ jumps, lifts, heavy, busy, freeDays }: WeekToPlace): string {
   return `${useKey(jumps)}/${useKey(lifts)}/${heavy},${busy},${freeDays}`;
 }
 
-function useKey({ days, wanted, apart, pinned, fixed, dayCosts }: UseOfWeek): string {
-  return `${days},${wanted},${apart},${pinned},${fixed ?? ''},${dayCosts.join(',')}`;
+function useKey({ days, wanted, apart, pinned, fixed, dayCosts, room }: UseOfWeek): string {
+  const roomKey = room === undefined ? '' : `${room.days},${room.free}`;
+  return `${days},${wanted},${apart},${pinned},${fixed ?? ''},${dayCosts.join(',')},${roomKey}`;
 }
 
 function placeUnknown(weeks: readonly WeekToPlace[]): readonly PlacedWeek[] {

@@ -78,7 +78,8 @@ export function isRestDay({ restPins }: Pick<SeasonDays, 'restPins'>, day: Day):
 function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {
   const known = new Map<string, PlacedWeek>();
   return (rules, jumps, lifts) => {
-    const key = [jumps, lifts, rules.jumpsApart, rules.liftsApart, rules.hardJumps, rules.freeDays].join(' ');
+    const { jumpsApart, liftsApart, hardJumps, freeAfterFast, freeDays } = rules;
+    const key = [jumps, lifts, jumpsApart, liftsApart, hardJumps, freeAfterFast, freeDays].join(' ');
     let week = known.get(key);
     if (week === undefined) {
       week = usualDays(standing, rules, jumps, lifts);

@@ -10,7 +10,8 @@ import type { Day } from '../../util/days.ts';
 import { weekdayOf } from '../../util/days.ts';
 import type { WeekCells } from '../types.ts';
 import type { DayRules } from './day-rules.ts';
-import { DAYS_A_WEEK, NO_DAYS } from './day-sets.ts';
+import type { Room } from './chain.ts';
+import { DAYS_A_WEEK, daysOf, NO_DAYS, setOf } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import { placeDays } from './place-days.ts';
 import type { PlacedWeek } from './place-days.ts';
@@ -87,6 +88,7 @@ export function usualDays(standing: StandingWeek, rules: DayRules, jumps: number
       apart: rules.jumpsApart,
       pinned: NO_DAYS,
       dayCosts: sides.map((count) => count * DAY_PREFERENCES['beside-hard-day'].cost),
+      room: usualRoom(standing, hard, rules),
     },
     lifts: {
       days: standing.liftDays,
@@ -100,4 +102,11 @@ export function usualDays(standing: StandingWeek, rules: DayRules, jumps: number
     freeDays: rules.freeDays,
   };
   return placeDays([week, week, week, week])[1] ?? { jumps: NO_DAYS, lifts: NO_DAYS };
+}
+
+function usualRoom({ jumpDays }: StandingWeek, hard: readonly boolean[], rules: DayRules): Room {
+  const free = Math.min(rules.freeAfterFast, DAYS_A_WEEK);
+  const isClear = (place: number): boolean =>
+    Array.from({ length: free }, (_, ahead) => hard[(place + 1 + ahead) % DAYS_A_WEEK]).every((one) => one !== true);
+  return { days: setOf(daysOf(jumpDays).filter(isClear)), free };
 }

@@ -7,12 +7,15 @@ import type { PhaseRow } from '../../library/types.ts';
 import { overlap } from '../../plan/applies.ts';
 import type { Pin, Slot } from '../../plan/types.ts';
 import { weekdayOf } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
 import type { ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
+import type { Room } from './chain.ts';
 import { carriedOver } from './crowded-matches.ts';
 import type { DayRules } from './day-rules.ts';
-import { countDays, includesDay, NO_DAYS } from './day-sets.ts';
+import { countDays, DAYS_A_WEEK, includesDay, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
+import { findDemand } from './demands.ts';
 import { findLightCause } from './heavy-days.ts';
 import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
@@ -86,6 +89,7 @@ function toPlace(season: SeasonDays, open: OpenWeek, usual: PlacedWeek): WeekToP
 function jumpsOfWeek(season: SeasonDays, open: OpenWeek, usual: DaySet): WeekToPlace['jumps'] {
   const days = cellSet(open.week, (cell) => cell.usable);
   const fixed = fixedJumps(open);
+  const room = fixed === undefined && hasHighTier(open) ? roomOfWeek(season, open) : undefined;
   return {
     days,
     wanted: open.contacts.sessions.length,
@@ -93,6 +97,21 @@ function jumpsOfWeek(season: SeasonDays, open: OpenWeek, usual: DaySet): WeekToP
     pinned: days & pinnedDays(open),
     ...(fixed === undefined ? {} : { fixed }),
     dayCosts: jumpDayCosts(season, open, usual),
+    ...(room === undefined ? {} : { room }),
+  };
+}
+
+function hasHighTier({ phase }: OpenWeek): boolean {
+  return (phase.highShareMost ?? 0) > 0;
+}
+
+const NO_DATES: ReadonlySet<Day> = new Set();
+
+/** Behind which days neither a match nor a hard day is in the way of drops. */
+function roomOfWeek(season: SeasonDays, { week, rules }: OpenWeek): Room {
+  return {
+    days: cellSet(week, (cell) => cell.usable && findDemand(season, rules, cell.day, NO_DATES) === undefined),
+    free: Math.min(rules.freeAfterFast, DAYS_A_WEEK),
   };
 }
 
@@ -127,8 +146,9 @@ function fixedJumps({ week, written, primerDay }: OpenWeek): DaySet | undefined 
 }
 
 /** High-tier drills want fresh legs: a phase that has them keeps its sessions from the eve and the morrow of a hard day. */
-function besideHardCost(season: SeasonDays, { phase, rules }: OpenWeek, cell: DayCell): number {
-  if ((phase.highShareMost ?? 0) === 0 || !cell.usable) return 0;
+function besideHardCost(season: SeasonDays, open: OpenWeek, cell: DayCell): number {
+  const { rules } = open;
+  if (!hasHighTier(open) || !cell.usable) return 0;
   const sides = (isHardDay(season, rules, cell.day - 1) ? 1 : 0) + (isHardDay(season, rules, cell.day + 1) ? 1 : 0);
   return sides * DAY_PREFERENCES['beside-hard-day'].cost;
 }

@@ -28,6 +28,10 @@ export interface PlainWeek {
   readonly hardSides: ReadonlyMap<Day, number>;
   readonly busy: readonly Day[];
   readonly freeDays: number;
+  /** Whether a session of the week should have room for drops behind it, and how many free days that is. */
+  readonly drops: { readonly wanted: boolean; readonly free: number };
+  /** Jump dates with a match or a hard day in those free days. */
+  readonly crammed: readonly Day[];
 }
 
 export interface PlainChoice {
@@ -93,6 +97,7 @@ function costOfWeek(weeks: readonly PlainWeek[], chosen: readonly PlainChoice[],
   return (
     costOfDates(week, choice, heavy) +
     costOfShortfall(week, choice) +
+    DAY_PREFERENCES['no-room-for-drops'].cost * (roomless(weeks, jumps) - roomless(weeks, jumps.slice(0, -1))) +
     DAY_PREFERENCES['jump-pattern'].cost * offPattern(weeks, jumps, index) +
     DAY_PREFERENCES['lift-pattern'].cost * offPattern(weeks, lifts, index)
   );
@@ -135,6 +140,18 @@ function costOfShortfall({ jumps, lifts }: PlainWeek, chosen: PlainChoice): numb
     LIFT_SHORTFALL.missing.cost * (lifts.wanted - chosen.lifts.length) +
     (none ? LIFT_SHORTFALL.none.cost : 0)
   );
+}
+
+/** Weeks that jump and have no session with room for drops behind it. */
+function roomless(weeks: readonly PlainWeek[], chosen: readonly (readonly Day[])[]): number {
+  const all = chosen.flat();
+  return chosen.filter((dates, index) => {
+    const week = weeks[index];
+    if (week === undefined || !week.drops.wanted || dates.length === 0) return false;
+    const hasRoom = (date: Day): boolean =>
+      !week.crammed.includes(date) && !all.some((other) => date < other && other <= date + week.drops.free);
+    return !dates.some(hasRoom);
+  }).length;
 }
 
 /** Days of a week that the last week before it with any had not. */

@@ -90,6 +90,7 @@ function planChange(days: number): fc.Arbitrary<Partial<Plan>> {
             'lift-event-gap',
             'test-fresh',
             'congested-week',
+            'fast-spacing',
             'strength-always',
           ),
           range,

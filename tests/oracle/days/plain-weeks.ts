@@ -14,6 +14,9 @@ import type { Day } from '../../../src/util/days.ts';
 import { tryAllDays } from './brute-force.ts';
 import type { PlainUse, PlainWeek } from './brute-force.ts';
 
+/** Jumps of a hard day; none of the random plans changes it. */
+const HARD = 60;
+
 interface Facts {
   readonly plan: Plan;
   readonly input: DaysInput;
@@ -65,10 +68,23 @@ function plainWeek(facts: Facts, week: WeekCells): PlainWeek {
     },
     isPublished: week.cells.some((cell) => facts.published.has(cell.day)),
     light: liftDates.filter((date) => isLight(facts, week, date)),
-    hardSides: new Map(jumpDates.map((date) => [date, hasHighTier(facts, week) ? hardSides(facts, week, date) : 0])),
+    hardSides: new Map(jumpDates.map((date) => [date, hasHighTier(facts, week) ? hardSides(facts, date) : 0])),
     busy: dates((cell) => cell.practiceJumps > 0 || cell.competition !== undefined || cell.test !== undefined),
     freeDays: freeDays(facts, week),
+    drops: { wanted: hasHighTier(facts, week), free: freeAfterDrops(facts, week) },
+    crammed: jumpDates.filter((date) => isCrammed(facts, week, date)),
   };
+}
+
+const freeAfterDrops = (facts: Facts, week: WeekCells): number => ruleOf(facts, week, 'fast-spacing', 'free-days', 0);
+
+function isCrammed(facts: Facts, week: WeekCells, date: Day): boolean {
+  return facts.cells.some(
+    ({ day, competition, practiceJumps, matchJumps, testContacts }) =>
+      date < day &&
+      day <= date + freeAfterDrops(facts, week) &&
+      (competition !== undefined || practiceJumps + matchJumps + testContacts >= HARD),
+  );
 }
 
 function freeDays(facts: Facts, week: WeekCells): number {
@@ -148,12 +164,9 @@ function hasHighTier(facts: Facts, week: WeekCells): boolean {
   return (getPhase(facts.input.phases.weeks[week.index]?.phase ?? 'closed').highShareMost ?? 0) > 0;
 }
 
-function hardSides(facts: Facts, week: WeekCells, date: Day): number {
-  const hard = ruleOf(facts, week, 'fast-spacing', 'hard-practice', Infinity);
-  const hardness =
-    facts.book.waiver('fast-spacing', { from: week.starts, until: week.starts + 6 }) === undefined ? hard : 60;
+function hardSides(facts: Facts, date: Day): number {
   const beside = facts.cells.filter((cell) => Math.abs(cell.day - date) === 1);
-  return beside.filter((cell) => cell.practiceJumps + cell.matchJumps + cell.testContacts >= hardness).length;
+  return beside.filter((cell) => cell.practiceJumps + cell.matchJumps + cell.testContacts >= HARD).length;
 }
 
 const usualKnown = new WeakMap<Plan, Map<string, { jumps: readonly number[]; lifts: readonly number[] }>>();
@@ -170,13 +183,14 @@ function usualPlaces(
     ruleOf(facts, week, 'session-spacing', 'apart', 1),
     ruleOf(facts, week, 'lift-spacing', 'apart', 1),
   ] as const;
-  const key = [jumps, lifts, ...aparts, freeDays(facts, week)].join(' ');
+  const free = freeAfterDrops(facts, week);
+  const key = [jumps, lifts, ...aparts, freeDays(facts, week), free].join(' ');
   const known = usualKnown.get(plan) ?? new Map<string, { jumps: readonly number[]; lifts: readonly number[] }>();
   usualKnown.set(plan, known);
   const found = known.get(key);
   if (found !== undefined) return found;
   const standing = [0, 1, 2, 3].map((index) =>
-    standingPlainWeek(facts, index * 7, [jumps, lifts], aparts, freeDays(facts, week)),
+    standingPlainWeek(facts, index * 7, [jumps, lifts], aparts, { freeDays: freeDays(facts, week), free }),
   );
   const second = tryAllDays(standing).weeks[1];
   const places = {
@@ -192,7 +206,7 @@ function standingPlainWeek(
   starts: Day,
   wanted: readonly [jumps: number, lifts: number],
   aparts: readonly [jumps: number, lifts: number],
-  freeDays: number,
+  { freeDays, free }: { readonly freeDays: number; readonly free: number },
 ): PlainWeek {
   const weeks = input.grid.weeks;
   const places = [0, 1, 2, 3, 4, 5, 6];
@@ -206,7 +220,7 @@ function standingPlainWeek(
     plan.practice
       .filter((one) => one.day === weekdayOf(date) && one.range.from <= date && date <= one.range.until)
       .reduce((sum, one) => sum + one.jumps, 0);
-  const hard = places.filter((place) => often((start) => practice(start + place) >= 60));
+  const hard = places.filter((place) => often((start) => practice(start + place) >= HARD));
   const open = (not: string): readonly Day[] =>
     places.filter((place) => often((start) => due(start + place, not))).map((place) => starts + place);
   const jumpDates = open('lifts');
@@ -222,5 +236,9 @@ function standingPlainWeek(
     ),
     busy: places.filter((place) => often((start) => practice(start + place) > 0)).map((place) => starts + place),
     freeDays,
+    drops: { wanted: true, free },
+    crammed: jumpDates.filter((date) =>
+      hard.some((place) => [1, 2].some((ahead) => ahead <= free && (date - starts + ahead) % 7 === place)),
+    ),
   };
 }

@@ -313,6 +313,17 @@ describe('drops', () => {
     expect(sessionOn(value, '2027-01-07').dropsAllowed).toBe(true);
   });
 
+  it.each([
+    ['a session moves', [], 'sat 60'],
+    ['none does where their spacing is waived', [waiver('fast-spacing', '2027-01-18', '2027-01-24')], 'tue 60'],
+  ])('want room behind one session of the week: %s', (_, waivers, words) => {
+    const hard = { ...practice(2, 60), range: { from: day('2027-01-18'), until: day('2027-01-24') } };
+    const slots = [slot(1, { use: 'jumps' }), slot(5, { use: 'jumps' })];
+    const weeks = [1, 2, 3].map(() => ({ sessions: [60], phase: 'power' as const }));
+    const { value } = daysOfSeason({ weeks, plan: { slots, practice: [hard], waivers } });
+    expect(weeksInWords(value)).toEqual(['tue 60', 'tue 60', words]);
+  });
+
   it('are no matter of a session that only lifts', () => {
     const { value } = daysOfSeason({ weeks: [{}] });
     expect(sessionOn(value, '2027-01-05').dropsAllowed).toBe(false);
