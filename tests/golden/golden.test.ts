@@ -33,6 +33,7 @@ describe.each(examples)('%s', (example) => {
       WHERE.map((env) => shell(`$f ${args.join(' ').replace('EXAMPLE', `examples/${example}`)}`, env)),
     );
     const [first] = runs;
+    expect(runs.map(({ status }) => status)).toEqual(runs.map(() => 0));
     expect(runs.map(({ out }) => out === first?.out)).toEqual(runs.map(() => true));
     const path = join(HERE, example, file);
     if (WRITES) {
