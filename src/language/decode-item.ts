@@ -14,8 +14,8 @@ export function decodeItem<T>(shape: z.ZodType<T>, located: Located, diagnostics
   const plain = inputOf(shape, located.node);
   const parsed = shape.safeParse(plain);
   if (parsed.success) return { ...located, kind: 'whole', value: parsed.data };
-  diagnostics.push(...diagnose(located, parsed.error.issues));
-  return { ...located, kind: 'broken', value: salvage(shape, plain) };
+  for (const found of diagnose(located, parsed.error.issues)) diagnostics.push(found);
+  return { ...located, kind: 'broken', value: located.node.kind === 'map' ? salvage(shape, plain) : {} };
 }
 
 /** An item with nothing written is one that leaves all to the defaults: `seniors:` with no line below it. */

@@ -9,7 +9,7 @@ import { nearest } from '../util/did-you-mean.ts';
 import type { Located } from './authored.ts';
 import { knownKeys } from './groups.ts';
 import { findHome } from './homes.ts';
-import { findEntry, follow, markOf, pathText } from './nodes.ts';
+import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
 import { findRefusal } from './reading.ts';
 import type { At } from './reading.ts';
@@ -69,7 +69,7 @@ function diagnoseIssue(
   found: Found,
 ): readonly Diagnostic[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => unknownKey(item, found.node, steps, { key, known: knownKeys(issue) }));
+    return unknownKeys(item, found.node, steps, issue);
   }
   const at = atOf(item, steps, found);
   const refusal = findRefusal(issue);
@@ -82,15 +82,18 @@ function spanOf(item: Located, found: Found): At['span'] {
   return found.node === item.node && found.keySpan === undefined ? item.span : markOf(found);
 }
 
-function unknownKey(
+function unknownKeys(
   item: Located,
   parent: Node,
   steps: readonly Step[],
-  { key, known }: { readonly key: string; readonly known: readonly string[] },
-): Diagnostic {
+  issue: z.core.$ZodIssueUnrecognizedKeys,
+): readonly Diagnostic[] {
   const path = pathText(item.path, steps);
-  const span = findEntry(parent, key)?.keySpan ?? item.span;
-  return unknownKeyProblem(key, known, { span, path: pathText(path, [key]) }, whereOf(path));
+  const spans = new Map(parent.kind === 'map' ? parent.entries.map(({ key, keySpan }) => [key, keySpan]) : []);
+  return issue.keys.map((key) => {
+    const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
+    return unknownKeyProblem(key, knownKeys(issue), at, whereOf(path));
+  });
 }
 
 const CONTACTS_OF = 'contacts-a-';
