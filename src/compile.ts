@@ -25,7 +25,8 @@ export interface CompileOptions {
 /** A plan compiled, or undefined where the plan itself has errors. Athletes are compiled as the build is walked. */
 export function compile(documents: Documents, options: CompileOptions = {}): Staged<Build | undefined> {
   const plan = loadPlan(documents, options.today);
-  if (plan.value === undefined || hasErrors(plan.diagnostics)) return { value: undefined, diagnostics: plan.diagnostics };
+  if (plan.value === undefined || hasErrors(plan.diagnostics))
+    return { value: undefined, diagnostics: plan.diagnostics };
   return { value: compilePlan(plan.value, options), diagnostics: plan.diagnostics };
 }
 

@@ -73,7 +73,12 @@ function firstClash(terms: readonly WeekTerms[], start: number): Clash {
   throw new Error('a plan without a clash was called impossible');
 }
 
-function pinConflict(grid: AthleteGrid, terms: readonly WeekTerms[], clash: Clash, most: readonly number[]): Diagnostic {
+function pinConflict(
+  grid: AthleteGrid,
+  terms: readonly WeekTerms[],
+  clash: Clash,
+  most: readonly number[],
+): Diagnostic {
   const fixed = terms[clash.week]?.fixed;
   const wanted = fixed?.contacts ?? 0;
   const earliest = most.findIndex((contacts, week) => week > clash.week && contacts >= wanted);
@@ -177,8 +182,18 @@ function holding(bounds: readonly Bound[]): Bound | undefined {
 function reasonsOf(terms: WeekTerms, volume: WeekVolume, target: number, boundBy: BoundBy): readonly Reason[] {
   const spans = terms.fixed === undefined ? [] : [terms.fixed.span];
   return [
-    { about: 'adapted', by: terms.keep.kind, params: { before: volume.before, opening: volume.opening, after: volume.after }, spans: [] },
-    { about: 'target', by: terms.phase, params: { target, possible: terms.possible, frequency: terms.frequency }, spans: [] },
+    {
+      about: 'adapted',
+      by: terms.keep.kind,
+      params: { before: volume.before, opening: volume.opening, after: volume.after },
+      spans: [],
+    },
+    {
+      about: 'target',
+      by: terms.phase,
+      params: { target, possible: terms.possible, frequency: terms.frequency },
+      spans: [],
+    },
     { about: 'contacts', by: boundBy, params: { contacts: volume.planned, most: volume.most }, spans },
   ];
 }

@@ -1,7 +1,18 @@
 // Stage 1: the plan's dates as weeks of day cells, for one athlete: which slots are open, which days can hold jumps and
 // what bars the others, and how much other jumping there is. A day's first bar in the order below is the one told.
 
-import type { Athlete, Closure, Competition, DayRange, Pin, Plan, Practice, Slot, TestDay, Trained } from '../plan/types.ts';
+import type {
+  Athlete,
+  Closure,
+  Competition,
+  DayRange,
+  Pin,
+  Plan,
+  Practice,
+  Slot,
+  TestDay,
+  Trained,
+} from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { weekdayOf } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
@@ -79,7 +90,8 @@ function matchDays(competitions: readonly Competition[]): ReadonlyMap<Day, Compe
   for (const competition of competitions) {
     for (let day = competition.range.from; day <= competition.range.until; day += 1) {
       const other = days.get(day);
-      if (other === undefined || (other.prepare !== 'peak' && competition.prepare === 'peak')) days.set(day, competition);
+      if (other === undefined || (other.prepare !== 'peak' && competition.prepare === 'peak'))
+        days.set(day, competition);
     }
   }
   return days;
@@ -126,8 +138,8 @@ function stoppingLimit(athlete: Athlete, day: Day): readonly Span[] {
 }
 
 function absencesIn(facts: Facts, range: DayRange): readonly Absence[] {
-  return [...facts.closures.filter((closure) => reachesSlots(facts, closure)), ...facts.athlete.away].filter((absence) =>
-    overlap(absence.range, range),
+  return [...facts.closures.filter((closure) => reachesSlots(facts, closure)), ...facts.athlete.away].filter(
+    (absence) => overlap(absence.range, range),
   );
 }
 
@@ -178,7 +190,9 @@ function openSlots(
   const closures = facts.closures.filter((closure) => holds(closure.range, day));
   const slots = due.filter((slot) => !closures.some((closure) => closes(closure, slot)));
   const closure = closures[0];
-  return slots.length === 0 && closure !== undefined ? { slots, bar: { why: 'closed', span: closure.span } } : { slots };
+  return slots.length === 0 && closure !== undefined
+    ? { slots, bar: { why: 'closed', span: closure.span } }
+    : { slots };
 }
 
 function closes(closure: Closure, slot: Slot): boolean {
@@ -191,7 +205,9 @@ function barFor(facts: Facts, day: Day, weekStarts: Day, slots: readonly Slot[])
   if (rest !== undefined) return { why: 'rest-pin', span: rest.span };
   const test = facts.tests.find((one) => one.day === day);
   if (test !== undefined) return { why: 'test', span: test.span };
-  return afterPeak(facts, day, weekStarts) ?? afterEvent(facts, day) ?? congested(facts, day) ?? beforeEvent(facts, day);
+  return (
+    afterPeak(facts, day, weekStarts) ?? afterEvent(facts, day) ?? congested(facts, day) ?? beforeEvent(facts, day)
+  );
 }
 
 function afterPeak(facts: Facts, day: Day, weekStarts: Day): Bar | undefined {
@@ -216,7 +232,10 @@ function afterEvent(facts: Facts, day: Day): Bar | undefined {
 function beforeEvent(facts: Facts, day: Day): Bar | undefined {
   const here = { from: day, until: day };
   if (facts.competitions.length === 0 || facts.book.waiver('event-gap', here) !== undefined) return undefined;
-  const gap = { peak: getRuleValue(facts.book, 'event-gap', 'peak', here), other: getRuleValue(facts.book, 'event-gap', 'match', here) };
+  const gap = {
+    peak: getRuleValue(facts.book, 'event-gap', 'peak', here),
+    other: getRuleValue(facts.book, 'event-gap', 'match', here),
+  };
   const near = facts.competitions.find((competition) => {
     const days = competition.range.from - day;
     return days > 0 && days <= (competition.prepare === 'peak' ? gap.peak : gap.other);
@@ -233,9 +252,9 @@ function congested(facts: Facts, day: Day): Bar | undefined {
   for (let from = day - within + 1; from <= day; from += 1) {
     const played = playedBetween(facts, from, from + within - 1);
     const first = played[0];
-    if (played.length >= most && first !== undefined && first.day < day && day < played[played.length - 1]!.day) {
-      return { why: 'congested', span: first.competition.span };
-    }
+    const last = played.at(-1);
+    if (first === undefined || last === undefined || played.length < most) continue;
+    if (first.day < day && day < last.day) return { why: 'congested', span: first.competition.span };
   }
   return undefined;
 }

@@ -69,7 +69,9 @@ function stretches(plan: Plan, grid: AthleteGrid): readonly Stretch[] {
   const found: Stretch[] = [];
   let from = 0;
   for (const peak of peaks) {
-    const week = grid.weeks.findIndex((one) => overlap(weekRange(one), { from: peak.range.from, until: peak.range.from }));
+    const week = grid.weeks.findIndex((one) =>
+      overlap(weekRange(one), { from: peak.range.from, until: peak.range.from }),
+    );
     if (week < from) continue;
     found.push({ from, until: week, peak, afterPeak: from > 0 });
     from = week + 1;
@@ -80,7 +82,13 @@ function stretches(plan: Plan, grid: AthleteGrid): readonly Stretch[] {
 
 type Pins = ReadonlyMap<number, PinnedPhase>;
 
-function fillStretch(plan: Plan, grid: AthleteGrid, stretch: Stretch, pins: Pins, phases: PhaseId[]): readonly Segment[] {
+function fillStretch(
+  plan: Plan,
+  grid: AthleteGrid,
+  stretch: Stretch,
+  pins: Pins,
+  phases: PhaseId[],
+): readonly Segment[] {
   const { from, until, peak } = stretch;
   const weeks = until - from + 1;
   if (peak === undefined && stretch.afterPeak) return fillAfterLastPeak(from, until, phases);
@@ -99,7 +107,13 @@ function fillAfterLastPeak(from: number, until: number, phases: PhaseId[]): read
   return [];
 }
 
-function fillBuilding(plan: Plan, grid: AthleteGrid, stretch: Stretch, pins: Pins, phases: PhaseId[]): readonly Segment[] {
+function fillBuilding(
+  plan: Plan,
+  grid: AthleteGrid,
+  stretch: Stretch,
+  pins: Pins,
+  phases: PhaseId[],
+): readonly Segment[] {
   const opens = firstInSeason(plan, grid, stretch);
   const segments: Segment[] = [];
   const pathUntil = (opens ?? stretch.until + 1) - 1;
@@ -111,7 +125,9 @@ function fillBuilding(plan: Plan, grid: AthleteGrid, stretch: Stretch, pins: Pin
   if (opens !== undefined) {
     fillInSeason(grid, opens, stretch.until, phases);
     layPins(opens, stretch.until, pins, phases);
-    segments.push(segment('in-season', opens, stretch.until, stretch.peak, lastPhaseFrom(grid, opens, stretch.until, phases)));
+    segments.push(
+      segment('in-season', opens, stretch.until, stretch.peak, lastPhaseFrom(grid, opens, stretch.until, phases)),
+    );
   }
   return segments;
 }
@@ -183,7 +199,12 @@ function lastPhaseFrom(grid: AthleteGrid, from: number, until: number, phases: r
 
 function foundation(plan: Plan, grid: AthleteGrid, pins: Pins): AthletePhases {
   const segments = stretches(plan, grid).map((one) => segment('foundation', one.from, one.until, one.peak, one.from));
-  return assemble(grid, grid.weeks.map(() => 'foundation' as const), segments, pins);
+  return assemble(
+    grid,
+    grid.weeks.map(() => 'foundation' as const),
+    segments,
+    pins,
+  );
 }
 
 /** Pins and closures laid over the phases chosen. */

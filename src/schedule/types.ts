@@ -144,4 +144,3 @@ export interface AthleteSchedule {
   readonly contacts: readonly ContactsWeek[];
   readonly days: readonly DaysWeek[];
 }
-

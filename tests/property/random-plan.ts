@@ -28,16 +28,30 @@ import { ALWAYS, athlete, day, EVERYBODY, HERE, plan } from '../unit/schedule/ma
 const MONDAY = day('2027-01-04');
 const MOST_WEEKS = 26;
 
-const KIT_IDS: readonly KitId[] = ['hurdles', 'racks', 'bars', 'benches', 'mats', 'bands', 'cones', 'pull-up-bars', 'trap-bars'];
+const KIT_IDS: readonly KitId[] = [
+  'hurdles',
+  'racks',
+  'bars',
+  'benches',
+  'mats',
+  'bands',
+  'cones',
+  'pull-up-bars',
+  'trap-bars',
+];
 
-const kit: fc.Arbitrary<Kit> = fc.record({
-  counts: fc.array(fc.tuple(fc.constantFrom(...KIT_IDS), fc.integer({ min: 1, max: 8 }))).map((pairs) => new Map(pairs)),
-  boxesCm: fc.subarray([20, 30, 45, 60]),
-  barsGrams: fc.subarray([15_000, 20_000]),
-  smallestPlateGrams: fc.constantFrom(500, 1250, 2500),
-  dumbbellsGrams: fc.subarray([10_000, 15_000, 20_000]),
-  kettlebellsGrams: fc.constant([]),
-}).map((drawn) => ({ ...drawn, counts: withHeights(drawn.counts, drawn.boxesCm, drawn.barsGrams) }));
+const kit: fc.Arbitrary<Kit> = fc
+  .record({
+    counts: fc
+      .array(fc.tuple(fc.constantFrom(...KIT_IDS), fc.integer({ min: 1, max: 8 })))
+      .map((pairs) => new Map(pairs)),
+    boxesCm: fc.subarray([20, 30, 45, 60]),
+    barsGrams: fc.subarray([15_000, 20_000]),
+    smallestPlateGrams: fc.constantFrom(500, 1250, 2500),
+    dumbbellsGrams: fc.subarray([10_000, 15_000, 20_000]),
+    kettlebellsGrams: fc.constant([]),
+  })
+  .map((drawn) => ({ ...drawn, counts: withHeights(drawn.counts, drawn.boxesCm, drawn.barsGrams) }));
 
 function withHeights(
   counts: ReadonlyMap<KitId, number>,
@@ -154,9 +168,9 @@ const limit = (weeks: number): fc.Arbitrary<Limit> =>
     }));
 
 const returning = (weeks: number): fc.Arbitrary<readonly ReturnStage[]> =>
-  fc.tuple(fc.integer({ min: 1, max: 4 }), within(weeks)).map(([stage, since]) => [
-    { stage, of: 4, since, signed: 'physio', span: HERE },
-  ]);
+  fc
+    .tuple(fc.integer({ min: 1, max: 4 }), within(weeks))
+    .map(([stage, since]) => [{ stage, of: 4, since, signed: 'physio', span: HERE }]);
 
 const lift = (id: string): fc.Arbitrary<LiftMax> =>
   fc.record({

@@ -40,7 +40,8 @@ export function sessionBound(terms: WeekTerms, adapted: number): number {
 /** The most the week may have, a multiple of the step; never negative. */
 export function mostAllowed(terms: WeekTerms, adapted: number): number {
   let most = growthBound(terms, adapted);
-  if (!terms.primer) most = Math.min(most, terms.possible * Math.min(sessionBound(terms, adapted), terms.sessionCeiling));
+  if (!terms.primer)
+    most = Math.min(most, terms.possible * Math.min(sessionBound(terms, adapted), terms.sessionCeiling));
   for (const bound of terms.weekCeilings) most = Math.min(most, bound.most);
   return Math.max(0, roundDown(most));
 }

@@ -24,8 +24,7 @@ interface Outlook {
 export function searchContacts(weeks: readonly WeekTerms[], adapted: number): readonly number[] | undefined {
   const states = reachableStates(weeks, adapted);
   const outlooks = states.map(() => new Map<number, Outlook>());
-  for (let week = weeks.length - 1; week >= 0; week -= 1) {
-    const terms = weeks[week]!;
+  for (const [week, terms] of [...weeks.entries()].toReversed()) {
     const later = outlooks[week + 1];
     for (const state of states[week] ?? []) outlooks[week]?.set(state, bestOption(terms, state, later));
   }

@@ -6,7 +6,12 @@ import { VOLUME } from '../../library/volume.ts';
  * Sizes of the sessions, larger first, in steps. The fewest sessions that keep each at or under `mostASession`, then
  * more, up to `possible`, while each keeps the least that is worth a session: half the ceiling where that is less.
  */
-export function splitWeek(contacts: number, mostASession: number, ceiling: number, possible: number): readonly number[] {
+export function splitWeek(
+  contacts: number,
+  mostASession: number,
+  ceiling: number,
+  possible: number,
+): readonly number[] {
   if (contacts === 0 || possible === 0) return [];
   const worthwhile = Math.min(VOLUME.leastSession, Math.floor(ceiling / 2));
   let count = Math.min(possible, Math.max(1, Math.ceil(contacts / mostASession)));

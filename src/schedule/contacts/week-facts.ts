@@ -61,9 +61,12 @@ export function weekFacts(
     level,
     usable: idle ? [] : usable,
     primer: idle || usable.length > 0 ? undefined : findPrimerDay(week.cells),
-    frequency: idle ? 0 : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),
+    frequency: idle
+      ? 0
+      : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),
     otherJumpsRise: risesTooFast(week.otherJumps, grid.weeks[week.index - 1]?.otherJumps),
-    decisive: kind.kind === 'load' && segment !== undefined && segment.form !== 'hold' && week.index >= segment.lastPhaseFrom,
+    decisive:
+      kind.kind === 'load' && segment !== undefined && segment.form !== 'hold' && week.index >= segment.lastPhaseFrom,
   };
 }
 
@@ -88,5 +91,8 @@ export function pinsIn(plan: Plan, athlete: Athlete, range: DayRange): readonly 
 /** The slot a jump session of this day would take: the longest that takes jumps. */
 export function jumpSlot(cell: DayCell): Slot | undefined {
   const slots = cell.slots.filter((slot) => slot.use !== 'lifts');
-  return slots.reduce<Slot | undefined>((best, slot) => (best === undefined || slot.minutes > best.minutes ? slot : best), undefined);
+  return slots.reduce<Slot | undefined>(
+    (best, slot) => (best === undefined || slot.minutes > best.minutes ? slot : best),
+    undefined,
+  );
 }

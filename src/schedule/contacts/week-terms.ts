@@ -96,7 +96,9 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     keep: keepOf(kind),
     sessionCeilings: ceilings,
     sessionCeiling,
-    weekCeilings: primer ? [...primerCeilings(facts, possible), ...ceilings, ...weekCeilings(facts)] : weekCeilings(facts),
+    weekCeilings: primer
+      ? [...primerCeilings(facts, possible), ...ceilings, ...weekCeilings(facts)]
+      : weekCeilings(facts),
     target,
     reach: reachOf(facts, target),
     primer,
@@ -230,7 +232,10 @@ function programmeSessions(
   return { fixed: { contacts, kind: 'programme', span: use.span }, sessions };
 }
 
-function programmeWeek({ plan, week }: WeekFacts, use: ProgrammeUse): ProgrammeUse['programme']['weeks'][number] | undefined {
+function programmeWeek(
+  { plan, week }: WeekFacts,
+  use: ProgrammeUse,
+): ProgrammeUse['programme']['weeks'][number] | undefined {
   const number = (week.starts - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
   return use.programme.weeks.find((one) => one.week === number);
 }

@@ -40,8 +40,7 @@ export function placeDeloads(weeks: readonly (LoadableWeek | undefined)[]): Read
 /** From the last week back: for each number of loading weeks already in a row, the best placing of what is left. */
 function placeInRun(run: readonly LoadableWeek[]): readonly number[] {
   let after: Placing[] = Array.from({ length: run.length + 1 }, () => NONE);
-  for (let at = run.length - 1; at >= 0; at -= 1) {
-    const week = run[at]!;
+  for (const [at, week] of [...run.entries()].toReversed()) {
     const later = after;
     after = Array.from({ length: at + 1 }, (_, inRow) => bestFrom(week, at, inRow, later));
   }

@@ -28,7 +28,10 @@ const drawn: fc.Arbitrary<Drawn> = fc.record({
   share: fc.integer({ min: 10, max: 45 }),
   reach: fc.boolean(),
   decisive: fc.boolean(),
-  pin: fc.option(fc.integer({ min: 1, max: 8 }).map((steps) => steps * STEP), { nil: undefined, freq: 8 }),
+  pin: fc.option(
+    fc.integer({ min: 1, max: 8 }).map((steps) => steps * STEP),
+    { nil: undefined, freq: 8 },
+  ),
 });
 
 const GROWTH: Readonly<Record<Drawn['kind'], Growth>> = {
@@ -106,7 +109,9 @@ function everyPlan(weeks: readonly WeekTerms[], at: number, adapted: number, bef
 }
 
 function compare(a: Found, b: Found): number {
-  const first = a.contacts.map((contacts, at) => contacts - (b.contacts[at] ?? 0)).find((difference) => difference !== 0);
+  const first = a.contacts
+    .map((contacts, at) => contacts - (b.contacts[at] ?? 0))
+    .find((difference) => difference !== 0);
   return a.shortfall - b.shortfall || a.distance - b.distance || (first ?? 0);
 }
 
@@ -129,22 +134,22 @@ describe('the contacts of all weeks together', () => {
 
 describe('possible sessions', () => {
   const week: fc.Arbitrary<{ days: readonly number[]; frequency: number }> = fc.record({
-    days: fc.uniqueArray(fc.integer({ min: 0, max: 6 }), { maxLength: 7 }).map((days) => days.toSorted((a, b) => a - b)),
+    days: fc
+      .uniqueArray(fc.integer({ min: 0, max: 6 }), { maxLength: 7 })
+      .map((days) => days.toSorted((a, b) => a - b)),
     frequency: fc.integer({ min: 1, max: 3 }),
   });
 
   it('are the best there are, against every choice of days', () => {
     fc.assert(
       fc.property(fc.array(week, { minLength: 1, maxLength: 3 }), (drawnWeeks) => {
-        const weeks = drawnWeeks.map(
-          (one, at): PossibleWeek => ({
-            until: at * 7 + 6,
-            days: one.days.map((day) => day + at * 7),
-            frequency: one.frequency,
-            apart: 2,
-            open: one.days.length > 0,
-          }),
-        );
+        const weeks = drawnWeeks.map((one, at): PossibleWeek => ({
+          until: at * 7 + 6,
+          days: one.days.map((day) => day + at * 7),
+          frequency: one.frequency,
+          apart: 2,
+          open: one.days.length > 0,
+        }));
         expect(possibleSessions(weeks)).toEqual(bestCounts(weeks));
       }),
       { numRuns: 300 },

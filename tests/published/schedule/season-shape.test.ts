@@ -40,14 +40,17 @@ describe('against published figures', () => {
     expect(reaches('advanced', 100, 120)).toBeLessThanOrEqual(16);
   });
 
-  it.each(LEVELS)('the taper, %s, lasts two weeks and cuts 41 to 60 per cent (Bosquet 2007, Med Sci Sports Exerc 39:1358)', (level) => {
-    const weeks = of(level, BANDS[level][0]);
-    const taper = weeks.slice(-2);
-    expect(taper.map((week) => week.boundBy)).not.toContain('target');
-    const cuts = taper.map((week) => 1 - week.contacts / week.adaptedBefore);
-    // Contacts come in fives, which may cut a little deeper than the per cent asked for.
-    expect(cuts.every((cut) => cut >= 0.4 && cut <= 0.62)).toBe(true);
-  });
+  it.each(LEVELS)(
+    'the taper, %s, lasts two weeks and cuts 41 to 60 per cent (Bosquet 2007, Med Sci Sports Exerc 39:1358)',
+    (level) => {
+      const weeks = of(level, BANDS[level][0]);
+      const taper = weeks.slice(-2);
+      expect(taper.map((week) => week.boundBy)).not.toContain('target');
+      const cuts = taper.map((week) => 1 - week.contacts / week.adaptedBefore);
+      // Contacts come in fives, which may cut a little deeper than the per cent asked for.
+      expect(cuts.every((cut) => cut >= 0.4 && cut <= 0.62)).toBe(true);
+    },
+  );
 
   it('easy weeks come every three to eight weeks (Rogerson 2024, Sports Med Open 10:26: 5.6 ± 2.3)', () => {
     const kinds = stages(season, athlete('intermediate', 90)).kinds.map((week) => week.kind);

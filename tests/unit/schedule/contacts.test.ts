@@ -23,7 +23,8 @@ describe('four months to a peak', () => {
   });
 });
 
-const season = (change: Partial<Plan> = {}): Plan => plan(FOUR_MONTHS, { competitions: [peak('2027-04-24')], ...change });
+const season = (change: Partial<Plan> = {}): Plan =>
+  plan(FOUR_MONTHS, { competitions: [peak('2027-04-24')], ...change });
 const beginner = athlete('beginner', 50);
 const numbers = (change: Partial<Plan>, who = beginner): readonly number[] =>
   stages(season(change), who).contacts.map((week) => week.contacts);
@@ -48,8 +49,22 @@ const pin = (week: string, contactsAWeek: number): Pin => ({
 describe('what holds a week', () => {
   it('is told by name', () => {
     expect(bounds({})).toEqual([
-      'target', 'target', 'reach', 'deload-depth', 'weekly-rise', 'target', 'reach', 'deload-depth',
-      'weekly-rise', 'target', 'target', 'deload-depth', 'target', 'target', 'taper-cut', 'open-days',
+      'target',
+      'target',
+      'reach',
+      'deload-depth',
+      'weekly-rise',
+      'target',
+      'reach',
+      'deload-depth',
+      'weekly-rise',
+      'target',
+      'target',
+      'deload-depth',
+      'target',
+      'target',
+      'taper-cut',
+      'open-days',
     ]);
   });
 
@@ -89,13 +104,25 @@ describe('what holds a week', () => {
       because: 'knees',
       span: HERE,
     };
-    const practice = { day: 0 as const, jumps: 60, range: { from: day('2027-01-04'), until: day('2027-04-25') }, who: EVERYBODY, span: HERE };
+    const practice = {
+      day: 0 as const,
+      jumps: 60,
+      range: { from: day('2027-01-04'), until: day('2027-04-25') },
+      who: EVERYBODY,
+      span: HERE,
+    };
     expect(numbers({ ruleChanges: [budget], practice: [practice] }).slice(0, 3)).toEqual([90, 90, 90]);
     expect(bounds({ ruleChanges: [budget], practice: [practice] })[0]).toBe('budget');
   });
 
   it('is other jumping that rises at once', () => {
-    const practice = { day: 0 as const, jumps: 80, range: { from: day('2027-02-01'), until: day('2027-04-25') }, who: EVERYBODY, span: HERE };
+    const practice = {
+      day: 0 as const,
+      jumps: 80,
+      range: { from: day('2027-02-01'), until: day('2027-04-25') },
+      who: EVERYBODY,
+      span: HERE,
+    };
     expect(bounds({ practice: [practice] })[4]).toBe('all-jumps-rise');
     const week = stages(season({ practice: [practice] }), beginner).contacts[4];
     expect(week?.contacts).toBe(5 * Math.floor((week?.adaptedBefore ?? 0) / 5));
@@ -145,7 +172,13 @@ describe('pins', () => {
   });
 
   it('stand over a rule that is waived', () => {
-    const waiver = { rule: 'weekly-rise' as const, range: { from: day('2027-01-11'), until: day('2027-01-17') }, who: EVERYBODY, because: 'camp', span: HERE };
+    const waiver = {
+      rule: 'weekly-rise' as const,
+      range: { from: day('2027-01-11'), until: day('2027-01-17') },
+      who: EVERYBODY,
+      because: 'camp',
+      span: HERE,
+    };
     const found = stages(season({ pins: [pin('2027-01-11', 140)], waivers: [waiver] }), beginner);
     expect(found.diagnostics).toEqual([]);
     expect(found.contacts[1]?.contacts).toBe(140);
@@ -164,10 +197,7 @@ describe('between peaks and in season', () => {
   });
 
   it('a peak with no usable day before it gets a primer', () => {
-    const found = stages(
-      season({ competitions: [peak('2027-04-20')], slots: [slot(0), slot(3)] }),
-      beginner,
-    );
+    const found = stages(season({ competitions: [peak('2027-04-20')], slots: [slot(0), slot(3)] }), beginner);
     expect(found.contacts[15]).toMatchObject({ contacts: 20, primer: true, sessions: [20], boundBy: 'open-days' });
   });
 
@@ -175,7 +205,10 @@ describe('between peaks and in season', () => {
     const range = { from: day('2027-02-15'), until: day('2027-04-25'), span: HERE };
     const base = season({ competitions: [peak('2027-04-24')] });
     const inSeason = { ...base, season: { ...base.season, inSeason: [range] } };
-    const found = stages(inSeason, athlete('intermediate', 100, { goal: { value: 120, origin: { kind: 'written', span: HERE } } }));
+    const found = stages(
+      inSeason,
+      athlete('intermediate', 100, { goal: { value: 120, origin: { kind: 'written', span: HERE } } }),
+    );
     expect(found.contacts.slice(6, 14).every((week) => week.sessionCeiling === 80)).toBe(true);
     expect(found.contacts[7]?.contacts).toBe(60);
   });

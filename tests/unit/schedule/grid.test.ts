@@ -32,7 +32,15 @@ describe('the grid', () => {
 
   it('keeps two days free before a peak and everything behind it in its week', () => {
     const week = weeksOf({ competitions: [peak('2027-01-14')] })[1];
-    expect(bars(week)).toEqual(['-', 'event-gap', 'event-gap', 'competition', 'after-peak', 'after-peak', 'after-peak']);
+    expect(bars(week)).toEqual([
+      '-',
+      'event-gap',
+      'event-gap',
+      'competition',
+      'after-peak',
+      'after-peak',
+      'after-peak',
+    ]);
   });
 
   it('keeps one day free before and one behind any other competition', () => {
@@ -65,7 +73,13 @@ describe('the grid', () => {
     const dates = ['2027-01-11', '2027-01-12', '2027-01-17'];
     const matches = dates.map((date) => peak(date, { prepare: 'through' }));
     expect(bars(weeksOf({ competitions: matches })[1])).toEqual([
-      'competition', 'competition', 'after-event', 'congested', 'congested', 'congested', 'competition',
+      'competition',
+      'competition',
+      'after-event',
+      'congested',
+      'congested',
+      'congested',
+      'competition',
     ]);
   });
 
@@ -100,7 +114,13 @@ describe('the grid', () => {
   });
 
   it('counts no practice while an athlete is away or everything is closed, unless training goes on', () => {
-    const practice = { day: 2 as const, jumps: 60, range: { from: day('2027-01-01'), until: day('2027-12-31') }, who: EVERYBODY, span: HERE };
+    const practice = {
+      day: 2 as const,
+      jumps: 60,
+      range: { from: day('2027-01-01'), until: day('2027-12-31') },
+      who: EVERYBODY,
+      span: HERE,
+    };
     const week = (trained: 'none' | 'some') =>
       weeksOf(
         { practice: [practice] },

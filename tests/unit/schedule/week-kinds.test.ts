@@ -22,9 +22,7 @@ const away = (from: string, until: string, trained: Trained = 'none') => ({
 describe('kinds of week', () => {
   it('are three rising weeks and an easy one, and two weeks of taper', () => {
     const L = 'load';
-    expect(kindsOf({})).toEqual([
-      L, L, L, 'deload', L, L, L, 'deload', L, L, L, 'deload', L, L, 'taper', 'taper',
-    ]);
+    expect(kindsOf({})).toEqual([L, L, L, 'deload', L, L, L, 'deload', L, L, L, 'deload', L, L, 'taper', 'taper']);
   });
 
   it('move an easy week to a week with a test', () => {
