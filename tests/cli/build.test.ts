@@ -45,7 +45,7 @@ describe('tables', () => {
       '--athlete',
       'mira',
     ]);
-    const objects: Record<string, unknown>[] = JSON.parse(out);
+    const objects: Record<string, string | number | null>[] = JSON.parse(out);
     const fromCsv = await csv(table, '--athlete', 'mira');
     expect(
       objects.map((object) =>
