@@ -1,6 +1,8 @@
-// The table `lines`: one row per athlete and prescribed line. Cells that mean nothing for a line are empty.
+// The table `lines`: one row per athlete and prescribed line. Cells that mean nothing for a line are empty. `order` counts
+// through a day with two sessions, so that athlete, date and order name one line.
 
 import { isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import type { BuiltLine } from '../build/types.ts';
 import type { AthleteTable } from './athlete-table.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
@@ -21,20 +23,25 @@ export const linesTable: AthleteTable = {
     ...columns('text', 'tempo', 'note'),
   ],
   *rowsOf(built, { selection }) {
+    let day: Day | undefined;
+    let before = 0;
     for (const week of selectedWeeks(selection, built)) {
       for (const session of selectedSessions(selection, week)) {
-        const date = isoDate(session.day);
-        for (const line of session.lines) yield rowOf(built.athlete.id, date, line);
+        if (session.day !== day) before = 0;
+        day = session.day;
+        const date = isoDate(day);
+        for (const line of session.lines) yield rowOf(built.athlete.id, date, before + line.order, line);
+        before += session.lines.length;
       }
     }
   },
 };
 
-function rowOf(athlete: string, date: string, line: BuiltLine): Row {
+function rowOf(athlete: string, date: string, order: number, line: BuiltLine): Row {
   return [
     athlete,
     date,
-    line.order,
+    order,
     line.part,
     line.exercise,
     line.sets,

@@ -102,6 +102,14 @@ describe('lines', () => {
     ]);
   });
 
+  test('are counted through a day of two sessions, and from 1 on every day', () => {
+    const morning = session('2027-01-05', [line('back-squat'), line('plank', { part: 'trunk' })]);
+    const built = builtAthlete([
+      week(1, [morning, session('2027-01-05', [jumps(20)]), session('2027-01-07', [jumps(20)])]),
+    ]);
+    expect(rows('lines', [built]).map((row) => row['order'])).toEqual([1, 2, 3, 1]);
+  });
+
   test('kilos have two decimals at most, rounded down', () => {
     const loads = [93_439, 1_250, 61_234, 100_000].map((loadGrams) => line('back-squat', { loadGrams }));
     const built = builtAthlete([week(1, [session('2027-01-05', loads)])]);
