@@ -101,6 +101,11 @@ export const ALLOTTING = {
   even: 0.1,
   /** A drill of the session left out. */
   leftOut: 40,
+  /** A line whose contacts aren't a step of the week's, which is looked at only where the best costs more than this. */
+  uneven: 3,
+  goodEnough: 150,
+  /** The least such a line has. */
+  leastUneven: 6,
   /** A set under or over the usual number. */
   oddSets: 6,
   usualSets: { from: 3, to: 5 },

@@ -5,11 +5,10 @@
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { BuiltSession } from '../build/types.ts';
 import { appliesTo } from '../plan/applies.ts';
-import { levelOn } from '../plan/athlete-facts.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
-import type { Plan } from '../plan/types.ts';
-import { getPhase } from '../library/phases.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
+import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
 import type { PhaseId, PhaseRow } from '../library/types.ts';
 import { weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
@@ -140,7 +139,7 @@ function trainingWeek(
   trainee.known.startWeek();
   if (days.sessions.length === 0) return undefined;
   const row = getPhase(phase);
-  const novice = levelOn(trainee.athlete, starts) === 'beginner' && course.jumpWeeks < rules.noviceWeeks;
+  const novice = isNovice(trainee.athlete) && course.jumpWeeks < rules.noviceWeeks;
   if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
   const loadingWeek = Math.max(1, course.loadingWeek);
   return {
@@ -156,6 +155,13 @@ function trainingWeek(
     loadingWeek,
     novice,
   };
+}
+
+/** Somebody of whose jumping nothing is written, or a beginner whose sessions have been small. */
+function isNovice({ now, levels }: Athlete): boolean {
+  const { contactsASession, sessionsAWeek } = now.value;
+  if (now.origin.kind !== 'written' || contactsASession === 0 || sessionsAWeek === 0) return true;
+  return levels[0]?.is === 'beginner' && contactsASession < SEASON_SHAPE.foundationUnderContacts;
 }
 
 /** Kinds of week that move a block's loads on; the others repeat the week before. */

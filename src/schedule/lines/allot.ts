@@ -4,6 +4,7 @@
 
 import { ALLOTTING } from '../../library/families.ts';
 import type { DirectionShares, Drill, Range } from '../../library/types.ts';
+import { DIRECTIONS } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { Choice } from './choices.ts';
 import { choicesOf, rangeOf } from './choices.ts';
@@ -32,6 +33,9 @@ export interface Allotted {
   /** One for each candidate, in their order; undefined where the drill is left out. */
   readonly choices: readonly (Choice | undefined)[];
   readonly widened: boolean;
+  readonly cost: number;
+  /** A rule will name the week for its directions or its fast work. */
+  readonly named: boolean;
 }
 
 interface Mode {
@@ -42,10 +46,12 @@ interface Mode {
   readonly most: number;
   /** As few sets as can be. */
   readonly brief?: boolean;
+  /** Where even the best is far off, the next mode is looked at too. */
+  readonly coarse?: boolean;
 }
 
 const MODES: readonly Mode[] = [
-  { widened: false, step: VOLUME.step, most: 6 },
+  { widened: false, step: VOLUME.step, most: 6, coarse: true },
   { widened: false, step: 1, most: 4 },
   { widened: true, step: VOLUME.step, most: 4 },
   { widened: true, step: 1, most: 3 },
@@ -62,39 +68,54 @@ export function allot(
   aim: Aim,
   brief = false,
 ): Allotted | undefined {
+  let best: Found | undefined;
   for (const mode of brief ? BRIEF_MODES : MODES) {
     const looked = candidates.slice(0, mode.most);
     const options = looked.map((candidate) => optionsOf(candidate, contacts, mode));
-    const choices = search(looked, options, contacts, week, aim);
-    if (choices !== undefined) {
-      return { choices: candidates.map((_, index) => choices[index]), widened: mode.widened };
-    }
+    const found = search(looked, options, contacts, week, aim, best?.cost ?? Number.POSITIVE_INFINITY);
+    const widened = best === undefined && mode.widened;
+    best = found ?? best;
+    if (best === undefined || (mode.coarse === true && best.cost > ALLOTTING.goodEnough)) continue;
+    const { cost } = best;
+    const choices = candidates.map((_, index) => best?.choices[index]);
+    return { choices, widened, cost, named: isNamed(candidates, choices, targetOf(week, contacts, aim)) };
   }
   return undefined;
 }
 
+interface Found {
+  readonly choices: readonly (Choice | undefined)[];
+  readonly cost: number;
+}
+
 function optionsOf(candidate: Candidate, contacts: number, mode: Mode): readonly Choice[] {
   const most = Math.min(contacts, candidate.most);
-  return choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets), mode.brief).filter(
-    (choice) => choice.contacts <= most && choice.contacts % mode.step === 0,
+  const all = choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets), mode.brief);
+  const options = all.filter((choice) => choice.contacts <= most && choice.contacts % mode.step === 0);
+  if (mode.step === VOLUME.step || mode.brief === true) return options;
+  const whole =
+    most >= ALLOTTING.leastUneven ? options.filter((one) => one.contacts >= ALLOTTING.leastUneven) : options;
+  return whole.map((choice) =>
+    choice.contacts % VOLUME.step === 0 ? choice : { ...choice, cost: choice.cost + ALLOTTING.uneven },
   );
 }
 
-/** Depth first over the options of each drill in turn, leaving out the branches that already cost more than the best. */
+/** Depth first over the options of each drill in turn, leaving out the branches that already cost `most` or the best. */
 function search(
   candidates: readonly Candidate[],
   options: readonly (readonly Choice[])[],
   contacts: number,
   week: Tally,
   aim: Aim,
-): readonly (Choice | undefined)[] | undefined {
+  most: number,
+): Found | undefined {
   const last = candidates.length - 1;
   const reach = furthest(options);
   const evenPart = contacts / candidates.length;
   const target = targetOf(week, contacts, aim);
   const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
-  let best: readonly (Choice | undefined)[] | undefined;
-  let bestCost = Number.POSITIVE_INFINITY;
+  let best: Found | undefined;
+  let bestCost = most;
 
   const visit = (index: number, left: number, sums: Sums, cost: number): void => {
     if (cost >= bestCost) return;
@@ -102,7 +123,7 @@ function search(
       const total = left === 0 ? cost + departure(sums, target) : bestCost;
       if (total < bestCost) {
         bestCost = total;
-        best = [...chosen];
+        best = { choices: [...chosen], cost: total };
       }
       return;
     }
@@ -110,13 +131,14 @@ function search(
     if (drill === undefined || left > (reach[index] ?? 0)) return;
     for (const choice of options[index] ?? []) {
       if (choice.contacts > left) break;
+      if (index === last && choice.contacts < left) continue;
       chosen[index] = choice;
       const uneven = (choice.contacts - evenPart) ** 2 * ALLOTTING.even;
       visit(index + 1, left - choice.contacts, plus(sums, drill, choice.contacts), cost + choice.cost + uneven);
     }
     chosen[index] = undefined;
     const pinned = candidates[index]?.sets !== undefined;
-    if (!pinned) visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
+    if (!pinned && (index < last || left === 0)) visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
   };
   visit(0, contacts, NOTHING, 0);
   return best;
@@ -181,19 +203,32 @@ function targetOf(week: Tally, contacts: number, aim: Aim): Target {
 }
 
 function departure(sums: Sums, target: Target): number {
-  const outside = Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo);
-  const fastNamed = target.last && outside > 0 ? ALLOTTING.fastNamed : 0;
+  const outside = outsideBand(sums, target);
   return (
     directionCost(sums.vertical - target.vertical, target) +
     directionCost(sums.horizontal - target.horizontal, target) +
     directionCost(sums.lateral - target.lateral, target) +
     outside ** 2 * ALLOTTING.fast +
-    fastNamed
+    (target.last && outside > 0 ? ALLOTTING.fastNamed : 0)
   );
 }
 
+const outsideBand = (sums: Sums, target: Target): number =>
+  Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo);
+
+const offTheRule = (hundredths: number, { slack, last }: Target): boolean => last && Math.abs(hundredths) > slack;
+
 /** A departure that a rule will name costs more than its size alone. */
-function directionCost(hundredths: number, { slack, last }: Target): number {
-  const named = last && Math.abs(hundredths) > slack ? ALLOTTING.directionNamed : 0;
+function directionCost(hundredths: number, target: Target): number {
+  const named = offTheRule(hundredths, target) ? ALLOTTING.directionNamed : 0;
   return (hundredths / PERCENT) ** 2 * ALLOTTING.direction + named;
+}
+
+function isNamed(candidates: readonly Candidate[], choices: readonly (Choice | undefined)[], target: Target): boolean {
+  let sums = NOTHING;
+  candidates.forEach(({ drill }, index) => {
+    sums = plus(sums, drill, choices[index]?.contacts ?? 0);
+  });
+  const fast = target.last && outsideBand(sums, target) > 0;
+  return fast || DIRECTIONS.some((direction) => offTheRule(sums[direction] - target[direction], target));
 }

@@ -18,6 +18,9 @@ export interface JumpLines {
   /** The week with this session added. */
   readonly week: Tally;
   readonly drills: readonly Drill[];
+  readonly cost: number;
+  /** A rule will name the week for what it is made of. */
+  readonly named: boolean;
 }
 
 export interface JumpRequest {
@@ -63,7 +66,7 @@ function linesBy(request: JumpRequest, brief: boolean): JumpLines | undefined {
     drills.push(pick.drill);
     week = addDrill(week, pick.drill, choice.contacts);
   });
-  return { drafts, week, drills };
+  return { drafts, week, drills, cost: allotted.cost, named: allotted.named };
 }
 
 function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequest): Draft {

@@ -44,11 +44,9 @@ export interface JumpTask {
 export function sessionJumps(task: JumpTask): SessionJumps {
   const { trainee, week, pins } = task;
   const gates = sessionGates(task);
-  const novelLeft = newDrillsLeft(task);
-  const request = (): PickRequest => pickRequest(task, gates, novelLeft);
-  const picked = pickAll(task, gates, novelLeft, request);
-  for (const barred of picked.barred) reportBarred(trainee, week, barred);
-  const lines = makeLines(task, picked, request);
+  const first = attempt(task, gates);
+  for (const barred of first.picked.barred) reportBarred(trainee, week, barred);
+  const { picked, lines } = worthALowerRung(first) ? cheaper(first, attempt(task, { ...gates, mostHigh: 0 })) : first;
   if (lines === undefined) {
     reportNothing(task);
     return { drafts: [], week: task.tally };
@@ -56,6 +54,29 @@ export function sessionJumps(task: JumpTask): SessionJumps {
   trainee.known.note(lines.drills);
   if (pins.sets.size > 0) reportSets(task, picked, lines);
   return { drafts: lines.drafts, week: lines.week };
+}
+
+interface Attempt {
+  readonly picked: Picked;
+  readonly lines: JumpLines | undefined;
+}
+
+function attempt(task: JumpTask, gates: SessionGates): Attempt {
+  const novelLeft = newDrillsLeft(task);
+  const request = (): PickRequest => pickRequest(task, gates, novelLeft);
+  const picked = pickAll(task, gates, novelLeft, request);
+  return { picked, lines: makeLines(task, picked, request) };
+}
+
+/** A drill of the high tier has few contacts; where that keeps the week off its shares, a rung lower may serve better. */
+function worthALowerRung({ picked, lines }: Attempt): boolean {
+  const off = lines === undefined || lines.named;
+  return off && picked.picks.some((pick) => pick.drill.tier === 'high');
+}
+
+function cheaper(one: Attempt, other: Attempt): Attempt {
+  const cost = ({ lines }: Attempt): number => lines?.cost ?? Number.POSITIVE_INFINITY;
+  return cost(other) < cost(one) ? other : one;
 }
 
 function pickRequest(

@@ -193,12 +193,21 @@ describe('the week', () => {
     expect(Math.abs(vertical - directions.vertical)).toBeLessThanOrEqual(10);
   });
 
-  test('a novice does nothing fast in the first four weeks of jumping', () => {
-    const made = makeLines(athlete('beginner'), weeks('strength', [60, 60], 5)).value;
-    const fast = made.map((sessions) => contactsWhere(sessions, (drill) => drill.cycle === 'fast'));
-    expect(fast.slice(0, 4)).toEqual([0, 0, 0, 0]);
-    expect(fast[4]).toBeGreaterThan(0);
-  });
+  test.each([
+    ['a beginner of small sessions', 'beginner', 29, 'written', true],
+    ['a beginner of larger ones', 'beginner', 30, 'written', false],
+    ['an intermediate of small ones', 'intermediate', 29, 'written', false],
+    ['somebody of whose jumping nothing is written', 'intermediate', 70, 'default', true],
+  ] as const)(
+    '%s does nothing fast in the first four weeks of jumping, or not',
+    (_words, level, contacts, kind, gentle) => {
+      const origin = kind === 'written' ? ({ kind, span: HERE } as const) : ({ kind, basis: 'V1' } as const);
+      const who = athlete(level, { now: { value: { contactsASession: contacts, sessionsAWeek: 2 }, origin } });
+      const made = makeLines(who, weeks('strength', [60, 60], 5)).value;
+      const fast = made.map((sessions) => contactsWhere(sessions, (drill) => drill.cycle === 'fast') > 0);
+      expect(fast).toEqual([!gentle, !gentle, !gentle, !gentle, true]);
+    },
+  );
 
   test('after a painful morning there is nothing fast and nothing of the high tier', () => {
     const spec = weeks('power', [80, 80], 2).map((week) => ({
