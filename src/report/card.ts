@@ -40,7 +40,7 @@ export interface CardSession {
 export interface Card {
   readonly athlete: string;
   readonly name: string;
-  readonly group: GroupMark;
+  readonly group?: GroupMark;
   readonly week: number;
   /** ISO date of the week's first day. */
   readonly starts: string;
@@ -68,11 +68,12 @@ export function createCards({ plan }: Pick<Build, 'plan'>, selection: Selection)
       const sessions = selectedSessions(selection, week);
       if (sessions.length === 0) return [];
       const { athlete } = built;
+      const group = groups.of(athlete);
       const range = { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
       return {
         athlete: athlete.id,
         name: names.on(athlete, range.from),
-        group: groups.of(athlete),
+        ...(group !== undefined && { group }),
         week: week.week,
         starts: isoDate(range.from),
         dates: rangeWords(range),

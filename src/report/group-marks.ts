@@ -1,5 +1,5 @@
 // The groups a squad trains in, each with a pattern that is told apart without colour. Groups of the plan in the order of
-// their names; athletes without one stand under their squad, or under a dash.
+// their names; athletes without one stand under their squad, and those without either under nothing.
 
 import type { Athlete, Plan } from '../plan/types.ts';
 
@@ -10,10 +10,8 @@ export interface GroupMark {
 }
 
 export interface GroupMarks {
-  readonly of: (athlete: Pick<Athlete, 'group' | 'squad'>) => GroupMark;
+  readonly of: (athlete: Pick<Athlete, 'group' | 'squad'>) => GroupMark | undefined;
 }
-
-const NO_GROUP = '–';
 
 export function createGroupMarks({ athletes }: Pick<Plan, 'athletes'>): GroupMarks {
   const names = new Set(athletes.flatMap(({ group }) => group ?? []));
@@ -21,7 +19,8 @@ export function createGroupMarks({ athletes }: Pick<Plan, 'athletes'>): GroupMar
   return {
     of: ({ group, squad }) => {
       const pattern = group === undefined ? undefined : patterns.get(group);
-      return { name: group ?? squad ?? NO_GROUP, ...(pattern !== undefined && { pattern }) };
+      const name = group ?? squad;
+      return name === undefined ? undefined : { name, ...(pattern !== undefined && { pattern }) };
     },
   };
 }

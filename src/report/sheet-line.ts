@@ -24,6 +24,8 @@ export interface SheetLine {
   readonly made?: string;
   /** How hard, where no load says it: `2 left`, the reps somebody could still do. */
   readonly effort?: string;
+  /** There is a weight to lift, and the athlete picks it. */
+  readonly picksLoad: boolean;
   readonly rest: string;
   /** What else the line says: a coach's note, a tempo, what it is paired with. */
   readonly notes: readonly string[];
@@ -43,7 +45,7 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
   const drill = library.drills.get(line.exercise);
   const lift = library.lifts.get(line.exercise);
   const made = madeWords(line, lift, setting.place, season.units);
-  const effort = effortWords(line, lift);
+  const effort = effortWords(line);
   return {
     name: nameInUnits(exerciseName(library, line.exercise), line.dropCm ?? drill?.dropCm ?? drill?.boxCm, season.units),
     dose: doseOnPaper(line, drill, lift),
@@ -51,6 +53,7 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
     ...(line.loadGrams !== undefined && { load: loadOnPaper(line.loadGrams, lift, season.units) }),
     ...(made !== undefined && { made }),
     ...(effort !== undefined && { effort }),
+    picksLoad: picksLoad(line, lift),
     rest: restWords(line.restSeconds),
     notes: notesOf(line),
     instead: insteadWords(setting, line, drill, lift),
@@ -93,11 +96,14 @@ function madeWords(
   return `${bar}, each side ${plates ?? loadWords(perSideGrams, units)}`;
 }
 
-function effortWords({ reserve, loadGrams, percent }: BuiltLine, lift: Lift | undefined): string | undefined {
-  if (loadGrams !== undefined || lift === undefined) return undefined;
+function effortWords({ reserve, loadGrams, percent, kind }: BuiltLine): string | undefined {
+  if (loadGrams !== undefined || kind === 'drill') return undefined;
   if (reserve === undefined) return percent === undefined ? undefined : `${percent} % of your best`;
-  const isPicked = lift.loading !== 'body' && lift.loading !== 'band';
-  return isPicked ? `pick the kilos, ${reserve} left` : `${reserve} left`;
+  return `${reserve} left`;
+}
+
+function picksLoad({ loadGrams }: BuiltLine, lift: Lift | undefined): boolean {
+  return lift !== undefined && loadGrams === undefined && lift.loading !== 'body' && lift.loading !== 'band';
 }
 
 function notesOf({ estimated, loadGrams, tempo, note, pairedWith }: BuiltLine): readonly string[] {

@@ -13,20 +13,27 @@ const LETTER = /\p{L}/u;
 export interface SheetNames {
   /** The name on a page about this day. */
   readonly on: (athlete: Athlete, day: Day) => string;
+  /** As short as it can be told apart: the first name where nobody shares it, otherwise as `on`. */
+  readonly short: (athlete: Athlete, day: Day) => string;
 }
 
 export function createSheetNames({ athletes }: Pick<Plan, 'athletes'>): SheetNames {
   const numbers = new Map(athletes.map(({ id }, index) => [id, index + 1]));
   const timesGiven = new Map<string, number>();
   for (const { name } of athletes) timesGiven.set(firstName(name), (timesGiven.get(firstName(name)) ?? 0) + 1);
+  const on: SheetNames['on'] = (athlete, day) => {
+    const age = ageOn(athlete, day);
+    if (age === undefined || age >= SHEETS.firstNameUnderAge) return athlete.name;
+    const first = firstName(athlete.name);
+    const number = String(numbers.get(athlete.id) ?? 0);
+    if (first === '') return `No. ${number}`;
+    return (timesGiven.get(first) ?? 0) > 1 ? `${first} (no. ${number})` : first;
+  };
   return {
-    on: (athlete, day) => {
-      const age = ageOn(athlete, day);
-      if (age === undefined || age >= SHEETS.firstNameUnderAge) return athlete.name;
+    on,
+    short: (athlete, day) => {
       const first = firstName(athlete.name);
-      const number = String(numbers.get(athlete.id) ?? 0);
-      if (first === '') return `No. ${number}`;
-      return (timesGiven.get(first) ?? 0) > 1 ? `${first} (no. ${number})` : first;
+      return first === '' || (timesGiven.get(first) ?? 0) > 1 ? on(athlete, day) : first;
     },
   };
 }

@@ -24,6 +24,8 @@ export const CARD_MEASURES = {
   headerGap: 2,
   footer: 16.2,
   columnGap: 5,
+  /** Kept free at the edge of the paper, where a rule would lose half of its width. */
+  hair: 0.2,
   sessionLine: 5,
   factsLine: 4,
   /** The rule under a session's head. */
@@ -64,19 +66,34 @@ export interface CardSpace {
 
 export function cardSpace(paper: Paper): CardSpace {
   const { width, height } = printable(paper, 'portrait');
-  const column = (width - CARD_MEASURES.columnGap) / 2;
+  const column = (width - CARD_MEASURES.columnGap) / 2 - CARD_MEASURES.hair;
   return { half: (height - CARD_MEASURES.cut) / 2, width, column };
 }
 
-/** The half pages of a card, one where its week fits. */
+/** The half pages of a card, one where its week fits; a session goes on in the next column, hardly ever overleaf. */
 export function layOutCard(card: Card, paper: Paper): readonly HalfPage[] {
   const space = cardSpace(paper);
   const height = columnHeight(card, space);
-  const whole = fill(card.sessions.map(wholePart), height, space);
-  const isTooTall = card.sessions.some((session) => partHeight(wholePart(session), space) > height);
-  if (whole.length <= 1 && !isTooTall) return whole;
-  const split = fill(splitParts(card.sessions, height, space), height, space);
-  return isTooTall || split.length < whole.length ? split : whole;
+  const halves: HalfPage[] = [];
+  for (let from = 0; from < card.sessions.length;) {
+    let until = card.sessions.length;
+    let laidOut = layOut(card.sessions.slice(from, until), height, space);
+    while (laidOut.length > 1 && until - from > 1) {
+      until -= 1;
+      laidOut = layOut(card.sessions.slice(from, until), height, space);
+    }
+    halves.push(...laidOut);
+    from = until;
+  }
+  return halves;
+}
+
+/** Sessions whole where that takes one half page, otherwise cut where a column ends. */
+function layOut(sessions: readonly CardSession[], height: number, space: CardSpace): readonly HalfPage[] {
+  const whole = sessions.map(wholePart);
+  const fits = whole.every((part) => partHeight(part, space) <= height);
+  const halves = fits ? fill(whole, height, space) : [];
+  return halves.length === 1 ? halves : fill(splitParts(sessions, height, space), height, space);
 }
 
 const wholePart = (session: CardSession): CardPart => ({
@@ -197,8 +214,9 @@ export function nameWords({ name, load }: CardLine): string {
 }
 
 /** What stands under the name: what makes the load and how hard it is, then the rest and what to do instead. */
-export function detailLines({ made, effort, notes, rest, instead }: CardLine): readonly string[] {
+export function detailLines({ made, effort, picksLoad, notes, rest, instead }: CardLine): readonly string[] {
   const before = [made ?? [], notes].flat();
-  const after = [effort ?? [], `rest ${rest}`, `if not: ${instead}`].flat();
+  const hard = effort === undefined ? [] : `${picksLoad ? 'pick the weight, ' : ''}${effort}`;
+  const after = [hard, `rest ${rest}`, `if not: ${instead}`].flat();
   return [before, after].filter((words) => words.length > 0).map((words) => words.join(' · '));
 }

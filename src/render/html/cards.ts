@@ -46,7 +46,7 @@ function cardHalf(card: Card, half: HalfPage, part: { index: number; of: number 
       'header',
       {},
       h('h2', {}, name(card.name)),
-      groupMark(card.group),
+      card.group === undefined ? null : groupMark(card.group),
       h('p', { class: 'mark' }, 'sheet ', mark),
       h('p', { class: 'when' }, card.dates, partWords),
     ),

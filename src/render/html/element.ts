@@ -19,6 +19,10 @@ export const h = (tag: string, attributes: Attributes, ...children: readonly Con
 /** A name as people write it, so that one written from right to left doesn't turn the words around it. */
 export const name = (text: string): Element => h('bdi', { dir: 'auto' }, text);
 
+/** Names with commas between. */
+export const names = (people: readonly string[]): Content =>
+  people.flatMap((person, index) => (index === 0 ? [name(person)] : [', ', name(person)]));
+
 /** An empty box to tick or write in; nothing for those who hear the page. */
 export const box = (): Element => h('span', { class: 'box', 'aria-hidden': 'true' });
 

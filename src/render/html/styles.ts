@@ -11,7 +11,7 @@ const mm = (value: number): string => `${Math.round(100 * value) / 100}mm`;
 
 /** The rules of every page, then those of the kinds of page. */
 export function stylesheet(paper: Paper, orientation: Orientation): string {
-  return [base(paper, orientation), CARD_RULES(paper)].join('\n');
+  return [base(paper, orientation), orientation === 'portrait' ? cardRules(paper) : BOARD_RULES].join('\n');
 }
 
 function base(paper: Paper, orientation: Orientation): string {
@@ -39,7 +39,7 @@ bdi { unicode-bidi: isolate; }
 `;
 }
 
-const CARD_RULES = (paper: Paper): string => {
+const cardRules = (paper: Paper): string => {
   const m = CARD_MEASURES;
   const { half, column } = cardSpace(paper);
   const boxColumns = [1, 2, 3, 4, 5, 6].map(
@@ -84,3 +84,49 @@ ${boxColumns.join('\n')}
 .card footer .stop { font-weight: bold; }
 `;
 };
+
+const BOARD_RULES = `
+.board { display: grid; grid-template-columns: 1fr 60mm; column-gap: 4mm; row-gap: 1.5mm; break-after: page; align-items: start; }
+.board:last-child { break-after: auto; }
+.board.big { display: block; }
+.board > header, .board .cues, .board > footer { grid-column: 1 / -1; }
+.board > header { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 5mm; border-bottom: 2px solid #000; }
+.board h2 { font-size: 18pt; line-height: 8mm; }
+.board .facts { font-size: 11pt; line-height: 5mm; }
+.board h3 { font-size: 10.5pt; line-height: 4.6mm; break-after: avoid; }
+.timetable { width: 100%; table-layout: fixed; }
+.timetable th, .timetable td { border: 1px solid #555; padding: 0.5mm 1mm; vertical-align: top; }
+.timetable tr { break-inside: avoid; }
+.timetable .minutes { width: 19mm; white-space: nowrap; font-size: 11pt; line-height: 4.4mm; }
+.timetable .usual { font-weight: normal; font-size: 9pt; line-height: 3.6mm; white-space: normal; }
+.timetable .people { font-weight: normal; font-size: 9pt; line-height: 3.7mm; }
+.timetable td { font-size: 10pt; line-height: 4.1mm; }
+.timetable .sets { white-space: nowrap; }
+.timetable .differs { font-size: 9pt; white-space: nowrap; }
+.timetable .who { font-size: 9.5pt; }
+.timetable .exercise + .exercise { border-top: 1px dotted #555; margin-top: 0.4mm; padding-top: 0.4mm; }
+.timetable + .timetable { margin-top: 3mm; }
+.stations { margin-top: 1.5mm; break-inside: avoid; }
+.stations > ul { display: grid; grid-template-columns: repeat(4, 1fr); gap: 1.2mm; }
+.stations > ul > li { border: 1px solid #000; padding: 0.5mm 1mm; break-inside: avoid; line-height: 4.2mm; }
+.stations ol li { font-size: 10pt; line-height: 4.2mm; }
+.stations ol li + li { border-top: 1px dotted #555; }
+.stations ol .small { line-height: 3.6mm; }
+.blank { display: inline-block; width: 14mm; border-bottom: 1px solid #000; }
+.reminders { margin-top: 1.5mm; font-size: 9.5pt; line-height: 4mm; }
+.reminders dt { font-weight: bold; font-size: 10.5pt; margin-top: 1mm; border-bottom: 1px solid #000; }
+.reminders li { break-inside: avoid; padding-left: 2.5mm; text-indent: -2.5mm; }
+.roll .lists > table { width: 100%; margin-bottom: 1mm; break-inside: avoid; }
+.roll th, .roll td { font-size: 10pt; padding: 0.3mm 0; border-bottom: 1px solid #777; }
+.roll tbody th { font-weight: normal; line-height: 4.2mm; }
+.roll .tick { width: 10mm; text-align: center; font-size: 9pt; }
+.roll .box { width: 8mm; height: 4.9mm; vertical-align: middle; border: 1px solid #000; display: inline-block; }
+.big .side { margin-top: 2mm; }
+.big .roll .lists { columns: 4; column-gap: 5mm; }
+.big .roll .lists > table { break-inside: auto; }
+.big .roll tr { break-inside: avoid; }
+.big .cues { margin-top: 2mm; }
+.cues { break-inside: avoid; }
+.cues li { font-size: 9.5pt; line-height: 4mm; }
+.board > footer { border-top: 1px solid #000; line-height: 3.7mm; padding-top: 0.6mm; }
+`;
