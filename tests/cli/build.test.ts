@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { TABLE_NAMES } from '../../src/report/table-names.ts';
 import { CAUTIONS } from '../../src/report/cautions.ts';
 import { footfall, HANDBALL, rowsOf } from './footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000 });
 
 const EXAMPLES = ['four-weeks', 'handball-spring', 'jumpers-two-peaks', 'youth-group'];
 

@@ -1,9 +1,12 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { footfall, HANDBALL, shell } from './footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000 });
 
 let folder = '';
 const plan = (name: string): string => join(folder, name);

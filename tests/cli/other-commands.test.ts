@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { VERSION } from '../../src/cli/version.ts';
 import { codes } from '../../src/diagnostics/catalogue.ts';
 import { RULES } from '../../src/library/rules.ts';
 import { CAUTIONS } from '../../src/report/cautions.ts';
 import { footfall, HANDBALL, rowsOf } from './footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000 });
 
 test('the version is that of the package', async () => {
   const { version }: { version: string } = JSON.parse(readFileSync('package.json', 'utf8'));

@@ -3,8 +3,11 @@
 // meant, FOOTFALL_UPDATE=1 writes what is shown anew, as many lines before and behind the dots as there were.
 
 import { readFileSync, writeFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { footfall } from './footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000 });
 
 const README = 'README.md';
 const DOTS = '...';

@@ -3,9 +3,12 @@
 
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { TABLE_NAMES } from '../../src/report/table-names.ts';
 import { shell } from '../cli/footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000 });
 
 const HERE = 'tests/golden';
 const WRITES = process.env['FOOTFALL_UPDATE'] === '1';
