@@ -2,8 +2,8 @@
 // the season and from what each week plans. Read by the rules on rises and cuts, which never trust the A that a build
 // carries. Weeks that the record describes take the build's A, but never more than what was done or was there before.
 
-import type { Athlete, Plan, Waiver } from '../plan/types.ts';
-import { overlap } from '../plan/applies.ts';
+import type { Athlete, Competition, Plan, Waiver } from '../plan/types.ts';
+import { holds, overlap } from '../plan/applies.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
 import { VOLUME } from '../library/volume.ts';
 import { planIndex } from './plan-index.ts';
@@ -19,6 +19,7 @@ interface Circumstances {
   readonly athlete: Athlete;
   readonly weeks: readonly WeekReading[];
   readonly runs: readonly (RunAway | undefined)[];
+  readonly competitions: readonly Competition[];
   readonly waivers: readonly Waiver[];
   readonly parameters: Parameters;
 }
@@ -40,7 +41,7 @@ export function adaptedWeeks(season: Circumstances): readonly AdaptedWeek[] {
     made.push(next);
     adapted = next.after;
   }
-  return markTapers(weeks, made);
+  return markTapers(season, made);
 }
 
 type ReadLadder = (weeksAway: number, week: WeekReading) => Ladder | undefined;
@@ -142,16 +143,19 @@ function recorded({ plan, athlete }: Circumstances, { range }: WeekReading): num
   return sum;
 }
 
-/** A taper ends with its last week that isn't empty; from the end back each taper week finds its place. */
-function markTapers(weeks: readonly WeekReading[], made: readonly AdaptedWeek[]): readonly AdaptedWeek[] {
-  let followed = false;
+/** A taper's last week is the last of its segment that has training; a segment ends with the week of a peak. */
+function markTapers({ weeks, competitions }: Circumstances, made: readonly AdaptedWeek[]): readonly AdaptedWeek[] {
+  const peaks = competitions.filter((one) => one.prepare === 'peak');
   const marked = [...made];
-  for (let index = weeks.length - 1; index >= 0; index--) {
-    const kind = weeks[index]?.built.kind;
-    const week = made[index];
-    if (kind === undefined || week === undefined || kind === 'empty') continue;
-    if (kind === 'taper') marked[index] = { ...week, taper: followed ? 'first' : 'last' };
-    followed = kind === 'taper';
+  let followed = false;
+  for (const week of weeks.toReversed()) {
+    if (peaks.some((peak) => holds(week.range, peak.range.from))) followed = false;
+    const adapted = made[week.index];
+    const { kind } = week.built;
+    if (kind === 'taper' && adapted !== undefined) {
+      marked[week.index] = { ...adapted, taper: followed ? 'first' : 'last' };
+    }
+    if (kind !== 'empty' && kind !== 'transition') followed = true;
   }
   return marked;
 }

@@ -46,7 +46,7 @@ export function readSeason(plan: Plan, built: BuiltAthlete): SeasonReading {
     slots,
     pins: plan.pins.filter((pin) => appliesTo(pin.who, athlete)),
     waivers,
-    adapted: adaptedWeeks({ plan, athlete, weeks, runs, waivers, parameters }),
+    adapted: adaptedWeeks({ plan, athlete, weeks, runs, competitions, waivers, parameters }),
     runsAway: runs,
     dayAt: (day) => byDay[day - first],
     weekOf: (session) => getWeek(weeks, session.week),

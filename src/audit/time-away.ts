@@ -1,8 +1,11 @@
 // Weeks in a row in which an athlete doesn't jump, read from the build's weeks and the plan's closures. Read by the
 // adapted volume and by the rules on coming back. A week of transition is a rest that was meant, and no time away.
 
-import type { Athlete, Plan, Slot, Trained } from '../plan/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import type { Athlete, Closure, Limit, Plan, Slot, Trained } from '../plan/types.ts';
+import { appliesTo, holds, overlap } from '../plan/applies.ts';
+import { limitsOn } from '../plan/athlete-facts.ts';
+import { weekdayOf } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import type { RunAway, WeekReading } from './season-reading.ts';
 
 /** The run that a week belongs to, or undefined where the athlete isn't away; one for each week. */
@@ -34,18 +37,43 @@ function isAway({ built, contacts }: WeekReading): boolean {
 
 const LEAST_FIRST: readonly Trained[] = ['none', 'some', 'full'];
 
+/**
+ * Of all closures and absences that touch the week; where none does, or where a limit alone keeps the athlete from a
+ * slot, it was not trained.
+ */
 function leastTrained(plan: Plan, athlete: Athlete, slots: readonly Slot[], week: WeekReading): Trained {
-  if (athlete.limits.some((limit) => overlap(limit.range, week.range) && forbidsAll(limit))) return 'none';
-  const marks = new Set<Trained>();
-  for (const away of athlete.away) if (overlap(away.range, week.range)) marks.add(away.trained);
-  for (const closure of plan.closures) {
-    if (!overlap(closure.range, week.range) || !appliesTo(closure.who, athlete)) continue;
-    const { places } = closure;
-    if (places === undefined || slots.some((slot) => places.includes(slot.place.id))) marks.add(closure.trained);
-  }
+  const { range } = week;
+  const closures = plan.closures.filter((one) => overlap(one.range, range) && appliesTo(one.who, athlete));
+  const away = athlete.away.filter((one) => overlap(one.range, range));
+  if (isLimitAlone(athlete, slots, week, closures)) return 'none';
+  const concerned = closures.filter(({ places }) => slots.some((slot) => isClosed(places, slot)));
+  const marks = new Set<Trained>([...away, ...concerned].map((one) => one.trained));
   return LEAST_FIRST.find((one) => marks.has(one)) ?? 'none';
 }
 
-function forbidsAll(limit: { readonly contactsASession?: number; readonly contactsAWeek?: number }): boolean {
+function isClosed(places: Closure['places'], slot: Slot): boolean {
+  return places === undefined || places.includes(slot.place.id);
+}
+
+function isLimitAlone(
+  athlete: Athlete,
+  slots: readonly Slot[],
+  { range }: WeekReading,
+  closures: readonly Closure[],
+): boolean {
+  if (athlete.limits.length === 0) return false;
+  for (let day = range.from; day <= range.until; day++) {
+    if (!limitsOn(athlete, day).some(forbidsAll) || athlete.away.some((one) => holds(one.range, day))) continue;
+    const shut = closures.filter((one) => holds(one.range, day));
+    if (slots.some((slot) => isOnDay(slot, day) && !shut.some(({ places }) => isClosed(places, slot)))) return true;
+  }
+  return false;
+}
+
+function isOnDay(slot: Slot, day: Day): boolean {
+  return slot.use !== 'lifts' && slot.day === weekdayOf(day) && holds(slot.range, day);
+}
+
+function forbidsAll(limit: Limit): boolean {
   return limit.contactsASession === 0 || limit.contactsAWeek === 0;
 }

@@ -1,9 +1,8 @@
 // all-jumps-rise: practice, matches and tests count too. Where they rise clearly, planned contacts stay within the
 // adapted volume; and all jumping stays near the mean of the weeks before. Common practice (C). Planned contacts that
-// rise alone are left to weekly-rise, and weeks away are no part of the mean.
+// rise alone are left to weekly-rise, and weeks without any are no part of the mean.
 
 import { VOLUME } from '../../library/volume.ts';
-import { isIdle } from '../phases.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
@@ -23,7 +22,7 @@ export const allJumpsRise = auditRule('all-jumps-rise', (season, find) => {
       const most = Math.floor((percent(week) * mean.all) / 100);
       find(week, { params: { held: false, found: all, most, before: Math.round(mean.all), after: all } });
     }
-    if (!isIdle(week)) earlier.push(week);
+    if (all > 0) earlier.push(week);
   }
 });
 

@@ -1,4 +1,5 @@
-// deload-depth: an easy week well under the adapted volume, and under each loading week of the run before it. C, R4 (P).
+// deload-depth: an easy week well under the adapted volume, and under each loading week of the run before it that had
+// jumps. C, R4 (P).
 
 import { weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
@@ -9,7 +10,7 @@ export const deloadDepth = auditRule('deload-depth', (season, find) => {
   for (const week of season.weeks) {
     const { kind } = week.built;
     if (kind === 'load') {
-      leastOfRun = Math.min(leastOfRun ?? week.ordinary, week.ordinary);
+      if (week.ordinary > 0) leastOfRun = Math.min(leastOfRun ?? week.ordinary, week.ordinary);
       continue;
     }
     if (kind === 'deload' && week.ordinary > 0) {

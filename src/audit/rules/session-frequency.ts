@@ -11,8 +11,8 @@ export const sessionFrequency = auditRule('session-frequency', (season, find) =>
   const mostOf = parameterByLevel(season, 'session-frequency', { ending: '-most' });
   const inSeasonLeast = season.parameter('session-frequency', 'in-season-least');
   for (const week of season.weeks) {
-    if (week.contacts === 0 || isIdle(week)) continue;
     const found = week.jumpSessions.length;
+    if (found === 0 || isIdle(week)) continue;
     const least = isInSeason(week) ? inSeasonLeast(week) : leastOf(week, week.level);
     const most = mostOf(week, week.level);
     if (found >= least && found <= most) continue;

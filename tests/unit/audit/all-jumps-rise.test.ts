@@ -42,7 +42,7 @@ describe('all-jumps-rise', () => {
     expectSilent(RULE, season([100, 100, 100, 100, 200], [50, 50, 50, 50, 50]));
   });
 
-  it('waits for four weeks, and leaves weeks away out of the mean', () => {
+  it('waits for four weeks, and leaves weeks without jumps out of the mean', () => {
     expectSilent(RULE, season([200, 200, 200, 200], [100, 100, 100, 195]));
     const away = { kind: 'empty', phase: 'closed' } as const;
     expectSilent(RULE, {

@@ -62,6 +62,33 @@ describe('return-ramp', () => {
     expectFinding(RULE, { plan: { closures }, athlete: { away: gone }, weeks }, 3);
   });
 
+  it('looks at closures of places where the athlete trains', () => {
+    const closed = (places: readonly string[]) => [
+      {
+        range: { from: day(1, 0), until: day(2, 6) },
+        because: 'x',
+        trained: 'some',
+        places,
+        who: EVERYBODY,
+        span: place(0),
+      } as const,
+    ];
+    const weeks = [empty, empty, loading(150)];
+    expectSilent(RULE, { plan: { closures: closed(['hall']) }, weeks });
+    expectFinding(RULE, { plan: { closures: closed(['track']) }, weeks }, 3);
+  });
+
+  it('takes a week that a limit closes for not trained', () => {
+    const closedUntil = (until: number) =>
+      [{ range: { from: day(1, 0), until }, because: 'x', trained: 'some', who: EVERYBODY, span: place(0) }] as const;
+    const limits = [
+      { range: { from: day(1, 0), until: day(2, 6) }, avoid: [], contactsASession: 0, because: 'x', span: place(0) },
+    ];
+    const weeks = [empty, empty, loading(120)];
+    expectSilent(RULE, { plan: { closures: closedUntil(day(2, 6)) }, athlete: { limits }, weeks });
+    expectFinding(RULE, { plan: { closures: closedUntil(day(1, 1)) }, athlete: { limits }, weeks }, 3);
+  });
+
   it('is no time away to be in transition', () => {
     const rest: WeekSpec = { kind: 'transition', phase: 'transition' };
     expectSilent(RULE, { weeks: [rest, rest, loading(170)] });

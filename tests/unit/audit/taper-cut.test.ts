@@ -24,8 +24,15 @@ describe('taper-cut', () => {
   });
 
   it('cuts a single week by half', () => {
-    expectSilent(RULE, { weeks: [loading(200), taper(100), loading(100)] });
-    expectFinding(RULE, { weeks: [loading(200), taper(101), loading(100)] }, 2);
+    const plan = { competitions: [competition(day(2, 5), 'peak')] };
+    expectSilent(RULE, { plan, weeks: [loading(200), taper(100), loading(100)] });
+    expectFinding(RULE, { plan, weeks: [loading(200), taper(101), loading(100)] }, 2);
+  });
+
+  it('knows the first week by the training that follows it, even where the last is spent on coming back', () => {
+    const plan = { competitions: [competition(day(2, 5), 'peak')] };
+    expectSilent(RULE, { plan, weeks: [taper(120), loading(50, { kind: 'return' })] });
+    expectFinding(RULE, { plan, weeks: [taper(121), loading(50, { kind: 'return' })] }, 1);
   });
 
   it('is not split by an empty week', () => {
