@@ -104,7 +104,9 @@ export const ALLOTTING = {
   /** A line whose contacts aren't a step of the week's, which is looked at only where the best costs more than this. */
   uneven: 3,
   goodEnough: 150,
-  /** The least such a line has. */
+  /** The most contacts of one line that any cap speaks of: no drill has more. */
+  mostOfOne: 60,
+  /** The least such an uneven line has. */
   leastUneven: 6,
   /** A set under or over the usual number. */
   oddSets: 6,

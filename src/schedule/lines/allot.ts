@@ -27,6 +27,8 @@ export interface Candidate {
   readonly most: number;
   /** Sets a coach has pinned. */
   readonly sets?: number;
+  /** It can't be left out. */
+  readonly keep: boolean;
 }
 
 export interface Allotted {
@@ -137,8 +139,8 @@ function search(
       visit(index + 1, left - choice.contacts, plus(sums, drill, choice.contacts), cost + choice.cost + uneven);
     }
     chosen[index] = undefined;
-    const pinned = candidates[index]?.sets !== undefined;
-    if (!pinned && (index < last || left === 0)) visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
+    if (candidates[index]?.keep === false && (index < last || left === 0))
+      visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
   };
   visit(0, contacts, NOTHING, 0);
   return best;

@@ -4,6 +4,7 @@
 import { ALLOTTING } from '../../library/families.ts';
 import { contactsOfRep } from '../../library/drill-facts.ts';
 import type { Drill, Range } from '../../library/types.ts';
+import { VOLUME } from '../../library/volume.ts';
 
 export interface Choice {
   readonly sets: number;
@@ -51,8 +52,8 @@ function setsCost(sets: number): number {
   return odd * ALLOTTING.oddSets + sets * ALLOTTING.set;
 }
 
-/** The fewest contacts a drill makes in its own ranges, in steps of the contacts a week is planned in. */
-export function leastContacts(drill: Drill, step: number): number {
-  const least = choicesOf(drill, rangeOf(drill, false, undefined)).find((choice) => choice.contacts % step === 0);
-  return least?.contacts ?? Number.POSITIVE_INFINITY;
+/** The fewest contacts a drill makes in its own ranges: a step of the week's contacts, or the least of an uneven line. */
+export function leastContacts(drill: Drill): number {
+  const fits = ({ contacts }: Choice): boolean => contacts >= ALLOTTING.leastUneven || contacts % VOLUME.step === 0;
+  return choicesOf(drill, rangeOf(drill, false, undefined)).find(fits)?.contacts ?? Number.POSITIVE_INFINITY;
 }

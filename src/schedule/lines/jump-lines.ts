@@ -32,6 +32,8 @@ export interface JumpRequest {
   readonly people: number;
   /** Seconds that the jumps may take. */
   readonly mostSeconds: number;
+  /** A drill of the high tier isn't left out, so that the week keeps its tiers. */
+  readonly keepHigh: boolean;
   /** Pinned sets by drill. */
   readonly sets: ReadonlyMap<string, { readonly value: number }>;
 }
@@ -52,7 +54,8 @@ const secondsOf = (lines: JumpLines): number => lines.drafts.reduce((sum, draft)
 function linesBy(request: JumpRequest, brief: boolean): JumpLines | undefined {
   const candidates = request.picks.map((pick): Candidate => {
     const sets = request.sets.get(pick.drill.id);
-    return { drill: pick.drill, most: pick.most, ...(sets === undefined ? {} : { sets: sets.value }) };
+    const keep = sets !== undefined || (request.keepHigh && pick.drill.tier === 'high');
+    return { drill: pick.drill, most: pick.most, keep, ...(sets === undefined ? {} : { sets: sets.value }) };
   });
   const allotted = allot(candidates, request.contacts, request.week, request.aim, brief);
   if (allotted === undefined) return undefined;

@@ -6,7 +6,6 @@ import type { Reason } from '../../build/types.ts';
 import { isDrop, isStatic } from '../../library/drill-facts.ts';
 import { ALLOTTING, FAMILIES } from '../../library/families.ts';
 import type { DirectionShares, Drill } from '../../library/types.ts';
-import { VOLUME } from '../../library/volume.ts';
 import { leastContacts } from './choices.ts';
 import type { Refusal } from './gates.ts';
 import type { Ladder, Rung } from './ladders.ts';
@@ -163,9 +162,10 @@ function sessionRefusal(drill: Drill, { gates, picks }: State): Refusal | undefi
 
 const count = <T>(items: readonly T[], test: (item: T) => boolean): number => items.filter(test).length;
 
-function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undefined {
+/** What of the week's shares and counts has no room left for the least of a drill. */
+export function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undefined {
   const most = mostOf(drill, gates);
-  if (most === Number.POSITIVE_INFINITY || most >= leastContacts(drill, VOLUME.step)) return undefined;
+  if (most === Number.POSITIVE_INFINITY || most >= leastContacts(drill)) return undefined;
   const by =
     drill.tier === 'high' && most === gates.mostHigh
       ? 'high-tier-share'
@@ -176,7 +176,7 @@ function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undefined {
 }
 
 /** The most contacts a drill may have in a session by the shares and counts it falls under. */
-function mostOf(drill: Drill, gates: SessionGates): number {
+export function mostOf(drill: Drill, gates: SessionGates): number {
   return Math.min(
     drill.tier === 'high' ? gates.mostHigh : Number.POSITIVE_INFINITY,
     isDrop(drill) ? gates.mostDrops : Number.POSITIVE_INFINITY,

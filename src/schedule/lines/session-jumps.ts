@@ -2,7 +2,7 @@
 // session with jumps. Exactly the contacts asked for, or a diagnostic and none.
 
 import { problem } from '../../diagnostics/problem.ts';
-import { VOLUME } from '../../library/volume.ts';
+import { ALLOTTING } from '../../library/families.ts';
 import { isoDate } from '../../util/days.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { DayPins } from './day-pins.ts';
@@ -46,7 +46,10 @@ export function sessionJumps(task: JumpTask): SessionJumps {
   const gates = sessionGates(task);
   const first = attempt(task, gates);
   for (const barred of first.picked.barred) reportBarred(trainee, week, barred);
-  const { picked, lines } = worthALowerRung(first) ? cheaper(first, attempt(task, { ...gates, mostHigh: 0 })) : first;
+  const { picked, lines } =
+    week.kind.kind !== 'taper' && worthALowerRung(first)
+      ? cheaper(first, attempt(task, { ...gates, mostHigh: 0 }))
+      : first;
   if (lines === undefined) {
     reportNothing(task);
     return { drafts: [], week: task.tally };
@@ -68,7 +71,10 @@ function attempt(task: JumpTask, gates: SessionGates): Attempt {
   return { picked, lines: makeLines(task, picked, request) };
 }
 
-/** A drill of the high tier has few contacts; where that keeps the week off its shares, a rung lower may serve better. */
+/**
+ * A drill of the high tier has few contacts; where that keeps the week off its shares, a rung lower may serve better. Not
+ * in a taper, which keeps its tiers.
+ */
 function worthALowerRung({ picked, lines }: Attempt): boolean {
   const off = lines === undefined || lines.named;
   return off && picked.picks.some((pick) => pick.drill.tier === 'high');
@@ -115,7 +121,7 @@ function pickAll(
   return trainee.groups.picked(key, () => sessionPicks(request()));
 }
 
-/** The picked drills shared out; with one more where they add up to no such session; without the pinned sets at last. */
+/** The picked drills shared out; with one more where they add up to no such session; without pinned sets at last. */
 function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): JumpLines | undefined {
   const { trainee, week, session, pins, contacts, tally, mostSeconds } = task;
   const { place } = session.slot;
@@ -129,18 +135,18 @@ function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): 
     people,
     mostSeconds,
     sets: pins.sets,
+    keepHigh: week.kind.kind === 'taper' && tally.high === 0,
   };
   const make = (): JumpLines | undefined => {
+    const usual = jumpLines(wanted);
+    if (usual !== undefined) return usual;
     const extra = fillIn(picked.picks, request());
-    const wider = extra === undefined ? wanted : { ...wanted, picks: [extra, ...picked.picks] };
-    return (
-      jumpLines(wanted) ??
-      jumpLines(wider) ??
-      (pins.sets.size > 0 ? jumpLines({ ...wider, sets: new Map() }) : undefined)
-    );
+    const picks = extra === undefined ? picked.picks : [extra, ...picked.picks];
+    const wider: JumpRequest = { ...wanted, picks, keepHigh: false };
+    return jumpLines(wider) ?? (pins.sets.size > 0 ? jumpLines({ ...wider, sets: new Map() }) : undefined);
   };
   if (pins !== NO_PINS) return make();
-  const key = `${picked.number}|${contacts}|${tallyKey(tally)}|${week.aim.key}|${place.id}|${people}|${mostSeconds}`;
+  const key = `${picked.number}|${contacts}|${tallyKey(tally)}|${week.aim.key}|${place.id}|${people}|${mostSeconds}|${wanted.keepHigh}`;
   return trainee.groups.jumps(key, make);
 }
 
@@ -151,7 +157,8 @@ function sessionGates({ week, session, ladder, tally }: JumpTask): SessionGates 
   const pain = contacts.bounds.some((bound) => bound.by === 'pain-hold');
   const firstReturn = kind.kind === 'return' && kind.step === 1;
   const total = contacts.contacts;
-  const left = (percent: number, used: number): number => inSteps((total * percent) / PERCENT - used);
+  const left = (percent: number, used: number): number =>
+    Math.max(0, Math.min(ALLOTTING.mostOfOne, Math.floor((total * percent) / PERCENT) - used));
   const highMost = Math.min(row.highShareMost ?? 0, rules.highMost ?? PERCENT);
   const dropsMost = Math.min(values.dropCount[level], values.dropCount[level] * values.dropWeekTimes - tally.drops);
   const drops = session.dropsAllowed && !session.primer && !firstReturn;
@@ -161,17 +168,15 @@ function sessionGates({ week, session, ladder, tally }: JumpTask): SessionGates 
     ...(pain ? { noFast: 'pain-hold' } : week.novice ? { noFast: 'fast-cycle-share' } : {}),
     ...(pain ? { noHigh: 'pain-hold' } : firstReturn ? { noHigh: 'return-ramp' } : {}),
     mostHigh: left(highMost, tally.high),
-    mostDrops: inSteps(dropsMost),
+    mostDrops: Math.max(0, dropsMost),
     mostStill: left(rules.staticMost, tally.still),
   };
 }
 
-const inSteps = (contacts: number): number => Math.max(0, Math.floor(contacts / VOLUME.step) * VOLUME.step);
-
-/** No drill is new in a taper, a primer or on the ladder back from time away: they are for what is known. */
+/** No drill is new in a taper, a primer or the first week back from time away: they are for what is known. */
 function newDrillsLeft({ trainee, week, session }: JumpTask): number {
   const { kind, step } = week.kind;
-  if (session.primer || kind === 'taper' || (kind === 'return' && step !== undefined)) return 0;
+  if (session.primer || kind === 'taper' || (kind === 'return' && step === 1)) return 0;
   return Math.max(0, week.rules.newDrills - trainee.known.newThisWeek());
 }
 

@@ -10,7 +10,7 @@ import type { Refusal } from './gates.ts';
 import { drillKitRefusal, pinnedDrillRefusal } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 import type { Choosing, Pick, SessionGates } from './picks.ts';
-import { pickDrills } from './picks.ts';
+import { mostOf, pickDrills, shareRefusal } from './picks.ts';
 
 /** A pin that a gate bars. */
 export interface BarredPin {
@@ -45,7 +45,14 @@ export function sessionPicks(request: PickRequest): Omit<Picked, 'number'> {
   const picks = pickDrills(request.families, request.ladder, request.gates, { ...choosing, leftOut });
   const barred: BarredPin[] = [];
   const swapped = picks.map((pick) => swap(pick, request, barred));
-  return { picks: withKept(swapped, request, barred), barred };
+  return { picks: oneOfTheHighTier(withKept(swapped, request, barred)), barred };
+}
+
+/** A pinned drill of the high tier takes the place of the session's own. */
+function oneOfTheHighTier(picks: readonly Pick[]): readonly Pick[] {
+  const high = picks.filter((pick) => pick.drill.tier === 'high');
+  const kept = high.find((pick) => pick.reasons.some((reason) => reason.by === 'pin')) ?? high[0];
+  return high.length < 2 ? picks : picks.filter((pick) => pick === kept || pick.drill.tier !== 'high');
 }
 
 function swap(pick: Pick, request: PickRequest, barred: BarredPin[]): Pick {
@@ -53,10 +60,8 @@ function swap(pick: Pick, request: PickRequest, barred: BarredPin[]): Pick {
   const drill = wanted === undefined ? undefined : request.drills.get(wanted.value);
   if (wanted === undefined || drill === undefined) return pick;
   const by = barredBy(drill, request);
-  if (by !== undefined) {
-    barred.push({ exercise: drill.id, by, pin: wanted.pin });
-    return pick;
-  }
+  if (by !== undefined) barred.push({ exercise: drill.id, by, pin: wanted.pin });
+  if (by !== undefined || isFull(drill, request)) return pick;
   return pinnedPick(drill, pick, wanted.pin, request);
 }
 
@@ -67,10 +72,8 @@ function withKept(picks: readonly Pick[], request: PickRequest, barred: BarredPi
     const drill = request.drills.get(id);
     if (drill === undefined || kept.some((pick) => pick.drill.id === id)) continue;
     const by = barredBy(drill, request);
-    if (by !== undefined) {
-      barred.push({ exercise: id, by, pin });
-      continue;
-    }
+    if (by !== undefined) barred.push({ exercise: id, by, pin });
+    if (by !== undefined || isFull(drill, request)) continue;
     const standIn = kept.find((pick) => pick.drill.family === drill.family);
     const pick = pinnedPick(drill, standIn, pin, request);
     kept = standIn === undefined ? [pick, ...kept] : kept.map((one) => (one === standIn ? pick : one));
@@ -84,9 +87,15 @@ function pinnedPick(drill: Drill, instead: Pick | undefined, pin: Pin, { gates }
     drill,
     family: instead?.family ?? drill.family,
     own: instead === undefined || instead.own,
-    most: isDrop(drill) ? gates.mostDrops : Number.POSITIVE_INFINITY,
+    most: mostOf(drill, gates),
     reasons: [reason],
   };
+}
+
+/** Whether the week's shares have no room left for a pinned drill: it waits for a session that has. */
+function isFull(drill: Drill, { gates, waived }: PickRequest): boolean {
+  const by = shareRefusal(drill, gates)?.by;
+  return by !== undefined && !waived(by);
 }
 
 /** What bars a pinned drill from this session, whoever asks: gates, kit, and the days round it. */

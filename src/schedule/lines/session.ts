@@ -92,14 +92,27 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const most = Math.floor((session.slot.minutes * (PERCENT + week.rules.minutesOver)) / PERCENT) * SECONDS;
   const jumps =
     contacts > 0
-      ? sessionJumps({ trainee, week, session, ladder, pins, mostSeconds: mostJumping(most), contacts, tally: next })
+      ? sessionJumps({
+          trainee,
+          week,
+          session,
+          ladder,
+          pins,
+          mostSeconds: mostJumping(most, session),
+          contacts,
+          tally: next,
+        })
       : { drafts: [], week: next };
   const drafts = inOrder(added, jumps.drafts, lifting);
   const fitted = fitSession(drafts, most);
   return { built: lay(week, session, fitted, added.reasons), tally: jumps.week };
 }
 
-const mostJumping = (mostSeconds: number): number => mostSeconds - VOLUME.warmUpMinutes * SECONDS;
+/** Behind the warm-up, and before the lifting that a session of both is planned with. */
+function mostJumping(mostSeconds: number, session: ScheduledSession): number {
+  const lifting = session.lifts ? VOLUME.liftingMinutes : 0;
+  return mostSeconds - (VOLUME.warmUpMinutes + lifting) * SECONDS;
+}
 
 function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
   return {

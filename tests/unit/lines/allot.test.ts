@@ -21,7 +21,7 @@ const aim = (contacts: number): Aim => ({
   contacts,
 });
 
-const free = (drill: Drill): Candidate => ({ drill, most: NO_MORE });
+const free = (drill: Drill): Candidate => ({ drill, most: NO_MORE, keep: false });
 
 const someDrills = fc.uniqueArray(fc.constantFrom(...BUILT_IN.drills.values()), {
   minLength: 2,
@@ -142,7 +142,7 @@ test('no other way to share out the session costs less', () => {
 
 test('no drill gets more than its most', () => {
   const candidates = [
-    { drill: getDrill('drop-jump-20'), most: 20 },
+    { drill: getDrill('drop-jump-20'), most: 20, keep: false },
     free(getDrill('countermovement-jump')),
     free(getDrill('standing-long-jump')),
   ];
@@ -160,7 +160,7 @@ test('what the week already holds is made up for', () => {
 });
 
 test('pinned sets are kept, and reps make the session', () => {
-  const candidates = [{ ...free(getDrill('pogo')), sets: 2 }, free(getDrill('countermovement-jump'))];
+  const candidates = [{ ...free(getDrill('pogo')), sets: 2, keep: true }, free(getDrill('countermovement-jump'))];
   const made = allot(candidates, 40, EMPTY_TALLY, aim(40));
   expect(made?.choices[0]?.sets).toBe(2);
   expect(made?.choices.reduce((sum, choice) => sum + (choice?.contacts ?? 0), 0)).toBe(40);
