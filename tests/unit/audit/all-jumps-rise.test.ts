@@ -46,7 +46,7 @@ describe('all-jumps-rise', () => {
     expectSilent(RULE, season([200, 200, 200, 200], [100, 100, 100, 195]));
     const away = { kind: 'empty', phase: 'closed' } as const;
     expectSilent(RULE, {
-      weeks: [loading(200), loading(200), loading(200), loading(200), away, loading(180)],
+      weeks: [loading(200), loading(200), loading(200), loading(200), away, loading(200)],
       days: [1, 2, 3, 4, 6].map((week) => ({ day: day(week, 0), practiceJumps: 100 })),
     });
   });

@@ -23,6 +23,10 @@ export function expectFinding(rule: RuleId, spec: SeasonSpec, week: number, seve
   const plain = found(rule, spec);
   expect(plain.map((one) => one.severity)).toContain(severity);
   expect(plain.every((one) => one.rule === rule && one.athlete === 'ada' && one.span !== undefined)).toBe(true);
+  for (const { message } of plain) {
+    expect(message).toContain('ada');
+    expect(message).not.toMatch(/undefined|NaN|Infinity|\d\.\d{3}/u);
+  }
   const { plan, built, weeks } = makeBuild({ ...spec, plan: { ...spec.plan, waivers: [waiver(rule, week)] } });
   expect(plain.some((one) => one.week === weeks[week - 1]?.starts)).toBe(true);
   const audit = auditAthlete(plan, built, weeks);

@@ -135,7 +135,7 @@ export const gateFindings = {
     summary: 'many new drills in one week',
     explanation:
       'New drills cost attention and sore legs, so they come a few at a time. The first week of a season has no drills before it and does not count.',
-    bad: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump, skater: lateral-bound, hurdle-hop: split-jump }, because: variety }]',
+    bad: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump, skater-step: lateral-bound, hurdle-hop: split-squat-jump }, because: variety }]',
     good: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump }, because: variety }]',
     message: ({ athlete, week, found, most, drills }: At & { found: number; most: number; drills: string }) =>
       `${athlete}, week of ${week}: ${counted(found, 'new drill', 'new drills')} (${drills}), and ${most} are the most`,

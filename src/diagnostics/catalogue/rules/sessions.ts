@@ -36,8 +36,8 @@ export const sessionFindings = {
     summary: 'a week that jumps mostly one way',
     explanation:
       "A week of several sessions comes close to the sport's shares of vertical, horizontal and lateral jumping. No direction is known to be better for height: the mix is for breadth.",
-    bad: 'pins: [{ week: 2027-03-15, leave-out: [lateral-bound, skater], because: half of the floor is taped off }]',
-    good: 'pins: [{ week: 2027-03-15, swap: { lateral-bound: skater }, because: half of the floor is taped off }]',
+    bad: 'pins: [{ week: 2027-03-15, leave-out: [lateral-bound, skater-step], because: half of the floor is taped off }]',
+    good: 'pins: [{ week: 2027-03-15, swap: { lateral-bound: skater-step }, because: half of the floor is taped off }]',
     message: ({
       athlete,
       week,
@@ -107,7 +107,7 @@ export const sessionFindings = {
     summary: 'much balance work',
     explanation:
       'Work on unstable surfaces is a small part of a session: more of it holds jump height back. Rehabilitation does not count.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: balance-pad-landing, sets: 4, reps: 5 }, { drill: pogo, sets: 3, reps: 10 }] }] }',
+    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pad-snap-down, sets: 4, reps: 5 }, { drill: pogo, sets: 3, reps: 10 }] }] }',
     good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 3, reps: 10 }] }] }',
     message: ({ athlete, date, found, most }: On & { found: number; most: number }) =>
       `${athlete}: ${found} % of the sets of ${date} are on unstable ground, and ${most} % are the most`,

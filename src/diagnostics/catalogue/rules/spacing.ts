@@ -27,8 +27,8 @@ export const spacingFindings = {
     summary: 'too soon after drops or hard fast drills',
     explanation:
       'Drops and fast drills of the high tier want free days behind them: no jump session, match or hard practice.',
-    bad: 'programmes: { block: [{ week: 1, thursday: [{ drill: drop-jump, sets: 4, reps: 5 }] }] }    # a match on saturday',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump, sets: 4, reps: 5 }] }] }',
+    bad: 'programmes: { block: [{ week: 1, thursday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # a match on saturday',
+    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }',
     message: ({
       athlete,
       date,
