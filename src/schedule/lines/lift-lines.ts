@@ -1,57 +1,15 @@
-// The lifting of one session: for each place of the day's pattern a lift, its sets and reps, and the kilos that the
-// place's plates make of the share of the maximum. Called for every session that lifts. The load of a lift never rises
-// by more than the rule's step over the loading week before, whatever made that one light.
+// The lifting of one session: for each place of the day's pattern a lift, shared by athletes who stand alike where no pin
+// and no maximum asks for more thought. Called for every session that lifts.
 
 import type { Reason } from '../../build/types.ts';
-import type { Athlete, Pin } from '../../plan/types.ts';
-import { liftContacts } from '../../plan/line-contacts.ts';
-import type { Lift, PhaseId } from '../../library/types.ts';
+import type { Lift } from '../../library/types.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
-import { LIFTING } from '../../library/lifting.ts';
-import type { Day } from '../../util/days.ts';
-import type { DayPins } from './day-pins.ts';
 import { NO_PINS } from './day-pins.ts';
 import type { Draft } from './draft.ts';
-import { isHeavy } from './heavy.ts';
-import type { Ladder } from './ladders.ts';
 import type { LiftChoice } from './lift-choice.ts';
 import { liftBar } from './lift-choice.ts';
-import type { LiftDay, Prescription } from './lift-scheme.ts';
-import {
-  assistancePrescription,
-  loadedPrescription,
-  reservePrescription,
-  rowFor,
-  sharePrescription,
-} from './lift-scheme.ts';
-import type { LineRules } from './line-rules.ts';
-import type { LoadHistory } from './load-history.ts';
-import type { UsableMax } from './maxima.ts';
-import { findMax } from './maxima.ts';
-import { liftSeconds } from './minutes.ts';
-import type { MadeLoad } from './plates.ts';
-import { makeLoad, plateStep } from './plates.ts';
-
-export interface LiftSession {
-  readonly athlete: Athlete;
-  readonly day: Day;
-  readonly phase: PhaseId;
-  readonly ladder: Ladder;
-  readonly liftDay: LiftDay;
-  readonly rules: LineRules;
-  readonly pins: DayPins;
-  /** Days on which training began again after a long absence. */
-  readonly returns: readonly Day[];
-  readonly history: LoadHistory;
-  readonly people: number;
-  readonly lifts: ReadonlyMap<string, Lift>;
-  /** Most contacts that loaded jumps may take of the session; 0 for none. */
-  readonly mostLoadedContacts: number;
-  /** Lifts the coach has put into the session already; their patterns need no other assistance. */
-  readonly there: ReadonlySet<string>;
-  /** Told of a pinned lift that a gate or the kit bars. */
-  readonly barred: (exercise: string, by: string, pin: Pin) => void;
-}
+import { draftOf, draftWithout, maxOf } from './lift-draft.ts';
+import type { LiftSession } from './lift-draft.ts';
 
 /** A place of the day's pattern with what athletes who stand alike share. */
 export interface SharedPlace {
@@ -142,9 +100,6 @@ function candidates(place: PatternPlace, allowed: readonly Lift[], session: Lift
   return first === undefined ? [...kept, ...allowed] : [...kept, first, ...allowed];
 }
 
-const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
-  findMax(session.athlete, lift, session.day, session.rules.stale, session.returns);
-
 /** What a swap pin puts in a lift's place, where the gates and the kit allow it. */
 function swappedLift(lift: Lift, session: LiftSession): { readonly lift: Lift; readonly reasons: readonly Reason[] } {
   const swap = session.pins.swaps.get(lift.id);
@@ -165,198 +120,4 @@ function reportBarredKeeps(session: LiftSession): void {
     const by = lift === undefined ? undefined : liftBar(lift, session.ladder, session.phase)?.by;
     if (by !== undefined) session.barred(id, by, pin);
   }
-}
-
-/** The line of an athlete without a maximum. */
-function draftWithout(lift: Lift, place: PatternPlace, session: LiftSession): Draft | undefined {
-  const wanted = prescribe(lift, place, session, undefined);
-  if (wanted === undefined) return undefined;
-  const reasons = [patternReason(place), ...loadReasons(wanted, undefined, undefined)];
-  return layDraft(lift, place, session, wanted, undefined, undefined, reasons);
-}
-
-const patternReason = (place: PatternPlace): Reason => ({
-  about: 'lift',
-  by: 'pattern',
-  params: { pattern: place.pattern },
-  spans: [],
-});
-
-function draftOf(lift: Lift, place: PatternPlace, session: LiftSession, pinned: readonly Reason[]): Draft | undefined {
-  const max = maxOf(lift, session);
-  const wanted = prescribe(lift, place, session, max);
-  if (wanted === undefined) return undefined;
-  const load = max === undefined ? undefined : loadOf(lift, wanted, max, session);
-  if (max !== undefined && load === undefined) return undefined;
-  const prescription = withPins(lift, wanted, session);
-  const reasons = [
-    ...pinned,
-    patternReason(place),
-    ...loadReasons(prescription, max, load),
-    ...pinReasons(lift, session),
-  ];
-  return layDraft(lift, place, session, prescription, load, max, reasons);
-}
-
-function prescribe(
-  lift: Lift,
-  place: PatternPlace,
-  session: LiftSession,
-  max: UsableMax | undefined,
-): Prescription | undefined {
-  const { liftDay, ladder } = session;
-  const { standing } = ladder;
-  if (place.part === 'trunk') return assistancePrescription(lift, liftDay.scheme.trunk, liftDay, standing);
-  if (place.pattern === 'loaded-jump') return loadedJump(lift, session, max);
-  if (place.part === 'main') {
-    const row = rowFor(lift, liftDay);
-    if (row === undefined) return undefined;
-    return max === undefined
-      ? reservePrescription(lift, row, liftDay, standing)
-      : loadedPrescription(lift, row, liftDay, standing);
-  }
-  const plain = assistancePrescription(lift, liftDay.scheme.assistance, liftDay, standing);
-  return max === undefined ? plain : sharePrescription(lift, plain, liftDay, standing);
-}
-
-/** As many sets of loaded jumps as the session's contacts have room for. */
-function loadedJump(lift: Lift, session: LiftSession, max: UsableMax | undefined): Prescription | undefined {
-  const row = rowFor(lift, session.liftDay);
-  if (row === undefined || max === undefined) return undefined;
-  const plain = loadedPrescription(lift, row, session.liftDay, session.ladder.standing);
-  const sets = Math.min(plain.sets, Math.floor(session.mostLoadedContacts / liftContacts(lift, 1, plain.reps)));
-  return sets === 0 ? undefined : { ...plain, sets };
-}
-
-interface Load extends MadeLoad {
-  readonly percent: number;
-  readonly heldBy?: string;
-}
-
-const PERCENT = 100;
-
-function loadOf(lift: Lift, wanted: Prescription, max: UsableMax, session: LiftSession): Load | undefined {
-  const percent = wanted.percent ?? 0;
-  const grams = Math.floor((max.wholeGrams * percent) / PERCENT);
-  const most = mostAfter(lift, session);
-  const { kit } = session.ladder.place;
-  const load = makeLoad(lift.loading, kit, Math.min(grams, most));
-  if (load === undefined) return undefined;
-  if (most >= grams) return { ...load, percent };
-  const held = Math.floor((load.loadGrams * PERCENT) / max.wholeGrams);
-  return { ...load, percent: Math.min(percent, held), heldBy: 'load-step' };
-}
-
-/** The heaviest load that the step from the loading week before allows. */
-function mostAfter(lift: Lift, session: LiftSession): number {
-  const before = session.history.before(lift.id);
-  if (before === undefined) return Number.POSITIVE_INFINITY;
-  const step = plateStep(lift.loading, session.ladder.place.kit, before);
-  return Math.max(Math.floor((before * (PERCENT + session.rules.loadStep)) / PERCENT), before + step);
-}
-
-function withPins(lift: Lift, wanted: Prescription, session: LiftSession): Prescription {
-  const sets = session.pins.sets.get(lift.id);
-  return sets === undefined ? wanted : { ...wanted, sets: sets.value };
-}
-
-function pinReasons(lift: Lift, session: LiftSession): readonly Reason[] {
-  const sets = session.pins.sets.get(lift.id);
-  const load = session.pins.loads.get(lift.id);
-  const kept = session.pins.keep.get(lift.id);
-  return [
-    ...(kept === undefined ? [] : [{ about: 'lift', by: 'pin', params: { keep: lift.id }, spans: [kept.span] }]),
-    ...(sets === undefined ? [] : [{ about: 'sets', by: 'pin', params: { sets: sets.value }, spans: [sets.pin.span] }]),
-    ...(load === undefined
-      ? []
-      : [{ about: 'load', by: 'pin', params: { grams: load.value }, spans: [load.pin.span] }]),
-  ];
-}
-
-function loadReasons(
-  prescription: Prescription,
-  max: UsableMax | undefined,
-  load: Load | undefined,
-): readonly Reason[] {
-  const reasons: Reason[] = [];
-  if (max === undefined) reasons.push(NO_MAX);
-  else if (load !== undefined) {
-    const params = {
-      percent: load.percent,
-      maxGrams: max.max.grams,
-      wholeGrams: Math.floor(max.wholeGrams),
-      of: max.max.lift,
-    };
-    reasons.push({ about: 'load', by: max.max.estimated ? 'estimated-max' : 'max', params, spans: [max.max.span] });
-    if (max.stale) reasons.push({ about: 'load', by: 'test-stale', params: {}, spans: [max.max.span] });
-    if (max.awayShare !== undefined) {
-      reasons.push({ about: 'load', by: 'time-away', params: { share: max.awayShare }, spans: [] });
-    }
-  }
-  const heldBy = load?.heldBy ?? prescription.heldBy;
-  if (heldBy !== undefined) reasons.push({ about: 'load', by: heldBy, params: {}, spans: [] });
-  return reasons;
-}
-
-const NO_MAX: Reason = { about: 'load', by: 'no-max', params: {}, spans: [] };
-
-function layDraft(
-  lift: Lift,
-  place: PatternPlace,
-  session: LiftSession,
-  prescription: Prescription,
-  load: Load | undefined,
-  max: UsableMax | undefined,
-  reasons: readonly Reason[],
-): Draft {
-  const pinnedLoad = session.pins.loads.get(lift.id);
-  const made = pinnedLoad === undefined ? load : pinnedOn(lift, session, pinnedLoad.value);
-  if (made !== undefined && pinnedLoad === undefined) session.history.note(lift.id, made.loadGrams);
-  const { sets, reps, reserve } = prescription;
-  const percent =
-    pinnedLoad === undefined || max === undefined
-      ? load?.percent
-      : Math.floor((pinnedLoad.value * PERCENT) / max.wholeGrams);
-  const restSeconds = restOf(place, session.liftDay);
-  const heavy = isHeavy(lift, session.rules.heavyFrom, percent, reps, made === undefined ? reserve : undefined);
-  const draft = (count: number): Draft => ({
-    heavy,
-    numbered: [],
-    line: {
-      part: place.part === 'trunk' ? 'trunk' : 'lifts',
-      exercise: lift.id,
-      kind: 'lift',
-      sets: count,
-      reps,
-      contacts: liftContacts(lift, count, reps),
-      ...(made === undefined ? {} : { loadGrams: made.loadGrams }),
-      ...(made?.perSideGrams === undefined ? {} : { perSideGrams: made.perSideGrams }),
-      ...(made?.barGrams === undefined ? {} : { barGrams: made.barGrams }),
-      ...(percent === undefined ? {} : { percent }),
-      ...(load !== undefined || reserve === undefined ? {} : { reserve }),
-      restSeconds,
-      own: false,
-      estimated: max?.max.estimated === true && pinnedLoad === undefined,
-      origin: pinnedLoad === undefined ? DERIVED : { kind: 'written', span: pinnedLoad.pin.span },
-      reasons,
-    },
-    seconds: liftSeconds(lift, { sets: count, reps, restSeconds }, session.ladder.place, session.people),
-    role: place.pattern === 'loaded-jump' ? 'fixed' : place.part,
-    withSets: draft,
-  });
-  return draft(sets);
-}
-
-const DERIVED = { kind: 'derived', rule: 'strength-always' } as const;
-
-/** A pinned load with its plates, where the place's plates make exactly that. */
-function pinnedOn(lift: Lift, session: LiftSession, grams: number): MadeLoad {
-  const made = makeLoad(lift.loading, session.ladder.place.kit, grams);
-  return made?.loadGrams === grams ? made : { loadGrams: grams };
-}
-
-function restOf(place: PatternPlace, day: LiftDay): number {
-  if (place.pattern === 'loaded-jump' || place.pattern === 'pull-from-floor') return LIFTING.fastRestSeconds;
-  if (place.part === 'main') return day.scheme.restSeconds;
-  return place.part === 'trunk' ? LIFTING.trunkRestSeconds : LIFTING.assistanceRestSeconds;
 }

@@ -17,7 +17,7 @@ import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
 import type { Fitted } from './fit.ts';
 import type { Ladder } from './ladders.ts';
 import { liftDrafts, sharePlaces } from './lift-lines.ts';
-import type { LiftSession } from './lift-lines.ts';
+import type { LiftSession } from './lift-draft.ts';
 import type { LiftDay } from './lift-scheme.ts';
 import { reportBarred, sessionJumps } from './session-jumps.ts';
 import type { Tally } from './tally.ts';
