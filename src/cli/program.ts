@@ -55,7 +55,9 @@ const addBuild: Add = (program, session, done) => {
     .description('compile a plan and print it')
     .argument(...PLAN)
     .addOption(new Option('--table <name>', 'one table').choices(TABLE_NAMES))
-    .addOption(formats('text', 'csv', 'json'))
+    .addOption(formats('text', 'csv', 'json', 'html', 'ics'))
+    .option('--out <dir>', 'write every artefact into this folder, whole or not at all')
+    .addOption(new Option('--paper <size>', 'what pages are printed on').choices(['a4', 'letter']))
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
     .option('--from <date>', 'from this day on', parseDate)
@@ -86,12 +88,15 @@ const buildHelp = `
 Without --table: the season at a glance; with one --athlete, that athlete's weeks, each with its
 reason, and sessions; with --from and --to at most two weeks apart, the sessions to read out.
 --format csv is the table weeks unless another is named; --format json is everything, with reasons
-and places.
+and places. --format html is one page to print: the season's chart; with one --athlete, the cards;
+with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
+--out takes neither --table nor --format: it writes all of it.
 
   footfall build examples/handball-spring
   footfall build examples/handball-spring --athlete mira
   footfall build examples/handball-spring --squad juniors --from 2027-02-01 --to 2027-02-07
-  footfall build examples/handball-spring --table lines --format csv > lines.csv`;
+  footfall build examples/handball-spring --table lines --format csv > lines.csv
+  footfall build examples/handball-spring --out sheets --paper letter`;
 
 const addCheck: Add = (program, session, done) => {
   program

@@ -1,6 +1,7 @@
 // What a command was asked for, after its arguments have been read: plain values, checked as far as they can be without
 // a plan.
 
+import type { Paper } from '../render/html/paper.ts';
 import type { Direction, Tier } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
 import type { TableName } from '../report/table-names.ts';
@@ -15,7 +16,11 @@ export interface SelectionRequest {
 export interface BuildRequest extends SelectionRequest {
   readonly plan: string;
   readonly table?: TableName;
-  readonly format: 'text' | 'csv' | 'json';
+  readonly format: 'text' | 'csv' | 'json' | 'html' | 'ics';
+  /** A folder for every artefact. */
+  readonly out?: string;
+  /** What pages are printed on; A4 unless it is said. */
+  readonly paper?: Paper;
   readonly strict?: boolean;
   readonly quiet?: boolean;
 }

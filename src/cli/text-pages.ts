@@ -11,14 +11,12 @@ import { renderTextTable } from '../render/terminal/text-table.ts';
 import { drawTable } from '../report/athlete-table.ts';
 import { reportAthlete } from '../report/athlete-page.ts';
 import { createGlance } from '../report/glance.ts';
+import { isShort } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
 import { createSheets } from '../report/session-sheet.ts';
 import { TABLES } from '../report/tables.ts';
 import type { TableName } from '../report/table-names.ts';
 import type { Terminal } from '../host/terminal.ts';
-
-/** Sessions to read out are printed with the season when no more days than these are asked for. */
-const MOST_DAYS_TO_READ_OUT = 14;
 
 export interface PageRequest {
   readonly table?: TableName;
@@ -79,10 +77,6 @@ function* singlePage(build: Build, selection: Selection, canvas: Canvas): Iterab
       yield* renderAthlete(page, canvas);
     }
   }
-}
-
-function isShort({ from, until }: Selection): boolean {
-  return from !== undefined && until !== undefined && until - from < MOST_DAYS_TO_READ_OUT;
 }
 
 function* sheetPages(

@@ -26,6 +26,14 @@ export function selectsDay({ from, until }: Selection, day: Day): boolean {
   return (from === undefined || from <= day) && (until === undefined || day <= until);
 }
 
+/** Sessions are told one by one when no more days than these are asked for. */
+const MOST_DAYS_TO_READ_OUT = 14;
+
+/** Whether so few days are asked for that their sessions can be told one by one. */
+export function isShort({ from, until }: Selection): boolean {
+  return from !== undefined && until !== undefined && until - from < MOST_DAYS_TO_READ_OUT;
+}
+
 /** Whether any day of the week is asked for. */
 export function selectsWeek({ from, until }: Selection, { starts }: { readonly starts: Day }): boolean {
   return (from === undefined || from < starts + DAYS_A_WEEK) && (until === undefined || starts <= until);

@@ -18,6 +18,8 @@ import { createFindings, walk } from '../walk.ts';
 import type { Findings, Walk } from '../walk.ts';
 
 export async function build(request: BuildRequest, session: Session): Promise<ExitStatus> {
+  const clash = clashOf(request);
+  if (clash !== undefined) return await refuse(session, clash);
   const opened = await openPlan(request.plan, session);
   if (!opened.ok) return opened.status;
   const selected = select(request, opened.build.plan);
@@ -26,7 +28,8 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
   findings.add(opened.diagnostics);
   const walked = walk(opened.build, selected.selection, findings.add);
   const job: Job = { request, walked, selection: selected.selection, ofPlan: opened.diagnostics, session };
-  await session.out.writeAll(await rendered(job));
+  if (request.out === undefined) await session.out.writeAll(await rendered(job));
+  else await writeFolder(request.out, job);
   findings.add(walked.planFindings());
   await tellSummary(findings, opened.plan, request.quiet === true, session);
   return statusOf(request, findings);
@@ -47,6 +50,35 @@ function statusOf({ strict = false }: BuildRequest, findings: Findings): ExitSta
   return bad ? PLAN_HAS_ERRORS : DONE;
 }
 
+/** Options that don't go together, in words. */
+function clashOf({ out, table, format, paper }: BuildRequest): string | undefined {
+  if (out !== undefined && (table !== undefined || format !== 'text')) {
+    return '--out writes every artefact: leave --table and --format out';
+  }
+  if (table !== undefined && (format === 'html' || format === 'ics')) return `--format ${format} has no tables`;
+  if (paper !== undefined && out === undefined && format !== 'html') return '--paper is for --out and --format html';
+  return undefined;
+}
+
+/** Everything into a folder. */
+async function writeFolder(path: string, { request, walked, selection, ofPlan }: Job): Promise<void> {
+  const [{ writeOutputFolder }, { errorProgress }, { writeBuild }] = await Promise.all([
+    import('../../host/output-folder.ts'),
+    import('../../host/progress.ts'),
+    import('../write-build.ts'),
+  ]);
+  const progress = errorProgress('athletes');
+  const { paper = 'a4' } = request;
+  const findings = (): readonly Diagnostic[] => [...ofPlan, ...walked.planFindings()];
+  try {
+    await writeOutputFolder(path, async (folder) => {
+      await writeBuild(folder, { build: walked.build, selection, paper, findings, progress });
+    });
+  } finally {
+    progress.end();
+  }
+}
+
 /** What goes to standard output, piece by piece; walking it compiles the athletes and tells their findings. */
 async function rendered(job: Job): Promise<Iterable<string>> {
   const { table, format } = job.request;
@@ -55,9 +87,25 @@ async function rendered(job: Job): Promise<Iterable<string>> {
       return await csvTable(job, table ?? 'weeks');
     case 'json':
       return await (table === undefined ? jsonBuild(job) : jsonTable(job, table));
+    case 'html':
+      return await htmlPage(job);
+    case 'ics':
+      return await calendarFile(job);
     case 'text':
       return await pages(job);
   }
+}
+
+const isSingle = ({ athletes, squads }: BuildRequest): boolean => athletes.length === 1 && squads.length === 0;
+
+async function htmlPage({ request, walked, selection }: Job): Promise<Iterable<string>> {
+  const { htmlPage: render } = await import('../one-page.ts');
+  return render(walked.build, selection, isSingle(request), request.paper ?? 'a4');
+}
+
+async function calendarFile({ request, walked, selection }: Job): Promise<Iterable<string>> {
+  const { calendarFile: render } = await import('../one-page.ts');
+  return render(walked.build, selection, isSingle(request));
 }
 
 async function csvTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
@@ -93,7 +141,6 @@ function* inTurn<T>(first: Iterable<T>, second: () => Iterable<T>): Iterable<T> 
 
 async function pages({ request, walked, selection, session }: Job): Promise<Iterable<string>> {
   const { textPages } = await import('../text-pages.ts');
-  const single = request.athletes.length === 1 && request.squads.length === 0;
-  const page = { single, ...(request.table !== undefined && { table: request.table }) };
+  const page = { single: isSingle(request), ...(request.table !== undefined && { table: request.table }) };
   return lined(textPages(page, walked.build, selection, session.outTerminal));
 }

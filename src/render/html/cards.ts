@@ -16,18 +16,32 @@ export interface CardFrame {
 
 /** Sheets of two half pages, as cards come; an odd half page is alone on the last. */
 export function* cardSheets(cards: Iterable<Card>, frame: CardFrame): Iterable<Element> {
+  const sheets = createSheets(frame);
+  for (const card of cards) yield* sheets.add(card);
+  yield* sheets.finish();
+}
+
+/** Takes cards one at a time and gives the sheets that are full. */
+export interface SheetMaker {
+  readonly add: (card: Card) => readonly Element[];
+  readonly finish: () => readonly Element[];
+}
+
+export function createSheets(frame: CardFrame): SheetMaker {
   let waiting: Element | undefined;
-  for (const card of cards) {
+  const add = (card: Card): readonly Element[] => {
+    const full: Element[] = [];
     for (const half of cardHalves(card, frame)) {
       if (waiting === undefined) {
         waiting = half;
       } else {
-        yield sheet([waiting, half]);
+        full.push(sheet([waiting, half]));
         waiting = undefined;
       }
     }
-  }
-  if (waiting !== undefined) yield sheet([waiting]);
+    return full;
+  };
+  return { add, finish: () => (waiting === undefined ? [] : [sheet([waiting])]) };
 }
 
 const sheet = (halves: readonly Element[]): Element => h('div', { class: 'sheet' }, halves);

@@ -7,25 +7,29 @@ import { h } from './element.ts';
 import type { Element } from './element.ts';
 import type { Paper } from './paper.ts';
 import { stylesheet } from './styles.ts';
-import type { Orientation } from './styles.ts';
+import type { PageKind } from './styles.ts';
 
 export interface PageFrame {
   readonly title: string;
   readonly paper: Paper;
-  readonly orientation: Orientation;
+  readonly kind: PageKind;
+  /** Where the page that leads to all others is; absent for a page alone. */
+  readonly home?: string;
 }
 
-/** Everything before the page's own content. */
-export function pageStart({ title, paper, orientation }: PageFrame): string {
+/** Everything before the page's own content. A list has a heading of its own; other pages one that is only heard. */
+export function pageStart({ title, paper, kind, home }: PageFrame): string {
   const head = h(
     'head',
     {},
     h('meta', { charset: 'utf-8' }),
     h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     h('title', {}, title),
-    createElement('style', { dangerouslySetInnerHTML: { __html: stylesheet(paper, orientation) } }),
+    createElement('style', { dangerouslySetInnerHTML: { __html: stylesheet(paper, kind) } }),
   );
-  return `<!doctype html>\n<html lang="en">\n${render(head)}\n<body>\n<main>\n`;
+  const back = home === undefined ? '' : piece(h('nav', { class: 'on-screen' }, h('a', { href: home }, 'All pages')));
+  const heading = kind === 'list' ? '' : piece(h('h1', { class: 'unseen' }, title));
+  return `<!DOCTYPE html>\n<html lang="en">\n${render(head)}\n<body>\n${back}<main>\n${heading}`;
 }
 
 export const PAGE_END = '</main>\n</body>\n</html>\n';

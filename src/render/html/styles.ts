@@ -9,9 +9,28 @@ export type Orientation = 'portrait' | 'landscape';
 
 const mm = (value: number): string => `${Math.round(100 * value) / 100}mm`;
 
-/** The rules of every page, then those of the kinds of page. */
-export function stylesheet(paper: Paper, orientation: Orientation): string {
-  return [base(paper, orientation), orientation === 'portrait' ? cardRules(paper) : BOARD_RULES].join('\n');
+/** The kinds of page, each with rules of its own. */
+export type PageKind = 'cards' | 'board' | 'season' | 'list';
+
+export const orientationOf = (kind: PageKind): Orientation =>
+  kind === 'board' || kind === 'season' ? 'landscape' : 'portrait';
+
+/** The rules of every page, then those of its kind. */
+export function stylesheet(paper: Paper, kind: PageKind): string {
+  return `${base(paper, orientationOf(kind))}${rulesOf(paper, kind)}`;
+}
+
+function rulesOf(paper: Paper, kind: PageKind): string {
+  switch (kind) {
+    case 'cards':
+      return cardRules(paper);
+    case 'board':
+      return BOARD_RULES;
+    case 'season':
+      return SEASON_RULES;
+    case 'list':
+      return LIST_RULES;
+  }
 }
 
 function base(paper: Paper, orientation: Orientation): string {
@@ -129,4 +148,32 @@ const BOARD_RULES = `
 .cues { break-inside: avoid; }
 .cues li { font-size: 9.5pt; line-height: 4mm; }
 .board > footer { border-top: 1px solid #000; line-height: 3.7mm; padding-top: 0.6mm; }
+`;
+
+const SEASON_RULES = `
+.chart { break-after: page; }
+.chart h2 { font-size: 20pt; line-height: 9mm; height: 10mm; }
+.drawing { display: block; width: 100%; font-family: inherit; }
+.outline { fill: none; stroke: #000; stroke-width: 0.3; }
+.outline.heavy { stroke-width: 0.7; }
+.outline.white { fill: #fff; }
+.key { font-size: 9pt; line-height: 3.8mm; margin-top: 1mm; }
+.lists h2 { font-size: 14pt; margin-bottom: 2mm; }
+.lists h3, caption { font-size: 12pt; font-weight: bold; text-align: left; margin: 2mm 0 0.5mm; break-after: avoid; }
+.lists li { break-inside: avoid; }
+.numbers { margin-top: 4mm; width: 100%; break-before: page; }
+.numbers th, .numbers td { border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
+.numbers tr { break-inside: avoid; }
+`;
+
+const LIST_RULES = `
+h1 { font-size: 18pt; line-height: 9mm; }
+h2 { font-size: 13pt; line-height: 7mm; margin-top: 4mm; break-after: avoid; }
+.row li { display: inline-block; margin-right: 5mm; }
+.plain { width: 100%; }
+.plain th, .plain td { text-align: left; vertical-align: top; border-bottom: 1px solid #777; padding: 0.8mm 3mm 0.8mm 0; }
+.plain tr, .found li, .person { break-inside: avoid; }
+dt { font-weight: bold; margin-top: 1mm; }
+dd { margin-left: 5mm; }
+footer { margin-top: 4mm; border-top: 1px solid #000; padding-top: 1mm; }
 `;

@@ -1,0 +1,257 @@
+// The wall chart's drawing: a header of weeks with matches, tests and closed weeks, and below it a panel for each squad.
+// Everything is told by shape, word and place; grey only sets easy weeks apart. Measures are millimetres.
+
+import { scaleBand, scaleLinear } from 'd3-scale';
+import { curveStepAfter, line } from 'd3-shape';
+import type { ChartEvent, ChartPanel, ChartWeek, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import { h } from './element.ts';
+import type { Element } from './element.ts';
+
+export interface DrawingSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+const LEFT = 25;
+/** Type of nine points and more, in millimetres. */
+const SMALL = 3.3;
+const USUAL = 3.9;
+const LARGE = 5.2;
+const MONTHS_AT = 4;
+const DATES_AT = 8.6;
+const EVENTS_AT = 10.5;
+const EVENT = 8.4;
+const HEADER = 21;
+const PANEL_GAP = 3;
+const PHASES = 6.6;
+/** From here on numbers of three digits stand upright in a week's width. */
+const WIDE_WEEK = 7.4;
+const EASY_KINDS: ReadonlySet<PanelWeek['kind']> = new Set(['deload', 'taper', 'transition', 'empty']);
+
+interface Across {
+  readonly left: (week: number) => number;
+  readonly middle: (week: number) => number;
+  readonly width: number;
+}
+
+/** The chart of all its panels. */
+export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize): Element {
+  const across = weeksAcross(chart.weeks.length, width);
+  const panelHeight = (height - HEADER) / Math.max(1, chart.panels.length);
+  return h(
+    'svg',
+    { class: 'drawing', viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-labelledby': 'chart-title' },
+    h('title', { id: 'chart-title' }, `${chart.title}: the table below says the same`),
+    closedWeeks(chart.weeks, across, height),
+    header(chart.weeks, across),
+    chart.panels.map((panel, index) =>
+      panelDrawing(panel, across, { top: HEADER + index * panelHeight, height: panelHeight - PANEL_GAP, width }),
+    ),
+  );
+}
+
+function weeksAcross(count: number, width: number): Across {
+  const scale = scaleBand<number>()
+    .domain(Array.from({ length: count }, (_, index) => index))
+    .range([LEFT, width]);
+  const left = (week: number): number => round(scale(week) ?? LEFT);
+  return { left, middle: (week) => round(left(week) + scale.bandwidth() / 2), width: round(scale.bandwidth()) };
+}
+
+const round = (value: number): number => Math.round(100 * value) / 100;
+
+const text = (
+  x: number,
+  y: number,
+  size: number,
+  words: string | number,
+  attributes: Record<string, string> = {},
+): Element => h('text', { x: round(x), y: round(y), 'font-size': size, ...attributes }, words);
+
+const centred = { 'text-anchor': 'middle' };
+const bold = { 'font-weight': 'bold' };
+
+/** Slanted strokes over the whole height, so that they are seen from afar. */
+function closedWeeks(weeks: readonly ChartWeek[], across: Across, height: number): readonly Element[] {
+  return weeks.flatMap(({ closed }, index) => (closed ? [hatched(across, index, HEADER, height)] : []));
+}
+
+const HATCH = 3;
+
+function hatched(across: Across, index: number, top: number, bottom: number): Element {
+  const x = across.left(index);
+  const strokes: string[] = [];
+  for (let y = top; y + across.width <= bottom; y += HATCH) {
+    strokes.push(`M${x} ${round(y + across.width)}L${round(x + across.width)} ${round(y)}`);
+  }
+  return h('path', { d: strokes.join(''), stroke: '#000', 'stroke-width': 0.25, fill: 'none' });
+}
+
+function header(weeks: readonly ChartWeek[], across: Across): Element {
+  return h(
+    'g',
+    {},
+    text(0, DATES_AT, USUAL, 'week of'),
+    text(0, EVENTS_AT + EVENT / 2 + 1.4, USUAL, 'matches, tests'),
+    weeks.map((week, index) => weekHead(week, weeks[index - 1], index, across)),
+  );
+}
+
+function weekHead(week: ChartWeek, before: ChartWeek | undefined, index: number, across: Across): Element {
+  const x = across.middle(index);
+  const size = Math.min(EVENT, across.width - 0.6);
+  const isNewMonth = before === undefined || before.month !== week.month;
+  return h(
+    'g',
+    {},
+    isNewMonth ? text(across.left(index), MONTHS_AT, LARGE, week.month, bold) : null,
+    text(x, DATES_AT, USUAL, week.date, centred),
+    week.events.slice(0, 1).map((event) => eventSign(event, x, EVENTS_AT + EVENT / 2, size)),
+    week.events
+      .slice(1)
+      .map((event, later) =>
+        text(x, HEADER - 0.4 + later * SMALL, SMALL, EVENT_LETTERS[event], { ...centred, ...bold }),
+      ),
+  );
+}
+
+const EVENT_LETTERS: Readonly<Record<ChartEvent, string>> = { peak: 'P', match: 'M', test: 'T' };
+
+/** A peak is a full black square, a match a ring, a test a triangle; each with its letter. */
+function eventSign(event: ChartEvent, x: number, y: number, size: number): Element {
+  const half = size / 2;
+  const letter = (colour: string, lower = 0): Element =>
+    text(x, y + 1.9 + lower, LARGE, EVENT_LETTERS[event], { ...centred, ...bold, fill: colour });
+  switch (event) {
+    case 'peak':
+      return h(
+        'g',
+        {},
+        h('rect', { x: round(x - half), y: round(y - half), width: size, height: size }),
+        letter('#fff'),
+      );
+    case 'match':
+      return h('g', {}, h('circle', { cx: x, cy: y, r: round(half - 0.5), class: 'outline heavy' }), letter('#000'));
+    case 'test':
+      return h(
+        'g',
+        {},
+        h('path', { d: `M${round(x - half)} ${round(y + half)}h${size}L${x} ${round(y - half)}Z`, class: 'outline' }),
+        letter('#000', 1),
+      );
+  }
+}
+
+interface Frame {
+  readonly top: number;
+  readonly height: number;
+  readonly width: number;
+}
+
+function panelDrawing(panel: ChartPanel, across: Across, { top, height, width }: Frame): Element {
+  const bottom = top + height - SMALL - 1;
+  const plotTop = top + PHASES + USUAL + 1;
+  const most = panel.weeks.reduce((max, week) => Math.max(max, week.all, week.most, week.planned), 1);
+  const scale = scaleLinear().domain([0, most]).nice(4).range([bottom, plotTop]);
+  const y = (value: number): number => round(scale(value));
+  return h(
+    'g',
+    {},
+    easyWeeks(panel, across, plotTop, bottom),
+    scale.ticks(4).map((tick) => gridLine(tick, y(tick), width)),
+    phaseBands(panel, across, top),
+    panelTitle(panel.title, top),
+    bars(panel, across, y),
+    ceiling(panel, across, y),
+    panel.weeks.map((week, index) =>
+      week.all === 0 ? null : h('circle', { cx: across.middle(index), cy: y(week.all), r: 1.1 }),
+    ),
+  );
+}
+
+function panelTitle(title: string, top: number): readonly Element[] {
+  const [squad = '', people] = title.split(', ');
+  return [text(0, top + 4.4, LARGE, squad, bold), ...(people === undefined ? [] : [text(0, top + 9, SMALL, people)])];
+}
+
+function easyWeeks(panel: ChartPanel, across: Across, top: number, bottom: number): readonly (Element | null)[] {
+  return panel.weeks.map(({ kind }, index) =>
+    EASY_KINDS.has(kind)
+      ? h(
+          'g',
+          {},
+          h('rect', {
+            x: across.left(index),
+            y: round(top - USUAL - 0.6),
+            width: across.width,
+            height: round(bottom - top + USUAL + 0.6),
+            fill: '#ddd',
+          }),
+          across.width < WIDE_WEEK
+            ? null
+            : text(across.middle(index), top - 0.6, SMALL, kind === 'empty' ? '–' : 'easy', centred),
+        )
+      : null,
+  );
+}
+
+const gridLine = (tick: number, y: number, width: number): Element =>
+  h(
+    'g',
+    {},
+    h('path', { d: `M${LEFT} ${y}H${width}`, stroke: '#000', 'stroke-width': 0.15, fill: 'none' }),
+    text(LEFT - 1.2, y + 1.1, SMALL, tick, { 'text-anchor': 'end' }),
+  );
+
+function phaseBands({ phases }: ChartPanel, across: Across, top: number): readonly Element[] {
+  return phases.map(({ words, from, weeks }) => {
+    const x = across.left(from);
+    const width = round(weeks * across.width);
+    const fits = words.length * 2.05 < width;
+    return h(
+      'g',
+      {},
+      h('rect', { x, y: round(top), width, height: PHASES, class: 'outline white' }),
+      fits ? text(x + width / 2, top + 4.6, USUAL, words, { ...centred, ...bold }) : null,
+    );
+  });
+}
+
+/** The number on a bar is the fullest session of the week. */
+function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {
+  const width = round(across.width * 0.72);
+  return weeks.map(({ planned, aSession }, index) => {
+    if (planned === 0) return null;
+    const x = round(across.middle(index) - width / 2);
+    const top = y(planned);
+    const middle = across.middle(index);
+    const label =
+      across.width < WIDE_WEEK
+        ? text(middle + 1.1, y(0) - 1, SMALL, aSession, { transform: `rotate(-90 ${middle + 1.1} ${round(y(0) - 1)})` })
+        : text(middle, y(0) - 1.2, SMALL, aSession, { ...centred, ...bold });
+    return h('g', {}, h('rect', { x, y: top, width, height: round(y(0) - top), class: 'outline white heavy' }), label);
+  });
+}
+
+/** A step a week, broken where there is no training. */
+function ceiling({ weeks }: ChartPanel, across: Across, y: (value: number) => number): Element {
+  const points = weeks.map(({ most }, index) => ({ most, x: across.left(index) }));
+  const last = weeks.at(-1);
+  const closed =
+    last === undefined
+      ? points
+      : [...points, { most: last.most, x: round(across.left(weeks.length - 1) + across.width) }];
+  const path = line<{ readonly most: number; readonly x: number }>()
+    .defined(({ most }) => most > 0)
+    .x(({ x }) => x)
+    .y(({ most }) => y(most))
+    .curve(curveStepAfter)
+    .digits(2);
+  return h('path', {
+    d: path(closed) ?? '',
+    stroke: '#000',
+    'stroke-width': 0.7,
+    'stroke-dasharray': '2 1',
+    fill: 'none',
+  });
+}

@@ -1,0 +1,158 @@
+// The wall chart as a page: the drawing, its key, the same numbers as a table for those who can't see it, and what the
+// coach decided. A long season is drawn in two halves, each on a page of its own, as are many squads.
+
+import { CAUTIONS } from '../../report/cautions.ts';
+import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import { h } from './element.ts';
+import type { Element } from './element.ts';
+import { printable } from './paper.ts';
+import type { Paper } from './paper.ts';
+import { seasonDrawing } from './season-drawing.ts';
+
+const MOST_WEEKS = 40;
+const MOST_PANELS = 3;
+/** Of a page, above and below the drawing. */
+const HEAD = 11;
+const KEY = 17;
+
+/** The pages of the chart, then one of lists. */
+export function* seasonPages(chart: SeasonChart, paper: Paper): Iterable<Element> {
+  const { width, height } = printable(paper, 'landscape');
+  const size = { width, height: height - HEAD - KEY };
+  for (const weeks of slices(chart.weeks.length, MOST_WEEKS)) {
+    for (const panels of slices(chart.panels.length, MOST_PANELS)) {
+      yield chartPage(cutChart(chart, weeks, panels), size);
+    }
+  }
+  yield listsPage(chart);
+}
+
+interface Slice {
+  readonly from: number;
+  readonly until: number;
+}
+
+/** Equal parts of at most so many; one part even of nothing. */
+function slices(count: number, most: number): readonly Slice[] {
+  const parts = Math.max(1, Math.ceil(count / most));
+  return Array.from({ length: parts }, (_, index) => ({
+    from: Math.round((index * count) / parts),
+    until: Math.round(((index + 1) * count) / parts),
+  }));
+}
+
+function cutChart(chart: SeasonChart, weeks: Slice, panels: Slice): SeasonChart {
+  return {
+    ...chart,
+    weeks: chart.weeks.slice(weeks.from, weeks.until),
+    panels: chart.panels.slice(panels.from, panels.until).map((panel) => cutPanel(panel, weeks)),
+  };
+}
+
+function cutPanel(panel: ChartPanel, { from, until }: Slice): ChartPanel {
+  const phases = panel.phases.flatMap((phase) => {
+    const first = Math.max(phase.from, from);
+    const last = Math.min(phase.from + phase.weeks, until);
+    return first < last ? [{ words: phase.words, from: first - from, weeks: last - first }] : [];
+  });
+  return { ...panel, phases, weeks: panel.weeks.slice(from, until) };
+}
+
+function chartPage(chart: SeasonChart, size: { readonly width: number; readonly height: number }): Element {
+  return h(
+    'section',
+    { class: 'chart' },
+    h('h2', {}, chart.title, h('span', { class: 'small' }, ` sheet ${chart.mark}`)),
+    seasonDrawing(chart, size),
+    h(
+      'p',
+      { class: 'key' },
+      h('b', {}, 'P'),
+      ` peak${chart.peaks.length === 0 ? '' : ` (${chart.peaks.join('; ')})`} · `,
+      h('b', {}, 'M'),
+      ' match · ',
+      h('b', {}, 'T'),
+      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete, with the number of ' +
+        'the fullest session. Broken line: the most that is safe. Dots: all jumps, with practice and matches. ',
+      CAUTIONS.join(' '),
+    ),
+  );
+}
+
+function listsPage(chart: SeasonChart): Element {
+  return h(
+    'section',
+    { class: 'lists' },
+    h('h2', {}, `${chart.title}: what was decided, and the chart in numbers`),
+    list('Peaks', chart.peaks),
+    list('Not with us', chart.notWithUs),
+    list("The coach's own numbers", chart.decisions.map(decisionWords)),
+    list('Waived', chart.waivers.map(decisionWords)),
+    chart.panels.map((panel) => numbers(chart, panel)),
+  );
+}
+
+const decisionWords = ({ what, who, when }: SeasonChart['waivers'][number]): string => `${when}, ${who}: ${what}`;
+
+function list(title: string, lines: readonly string[]): Element {
+  return h(
+    'section',
+    {},
+    h('h3', {}, title),
+    h(
+      'ul',
+      {},
+      (lines.length === 0 ? ['none'] : lines).map((line) => h('li', {}, line)),
+    ),
+  );
+}
+
+const KIND_WORDS: Readonly<Record<PanelWeek['kind'], string>> = {
+  load: 'build',
+  deload: 'easy',
+  taper: 'taper',
+  return: 'coming back',
+  hold: 'hold',
+  transition: 'rest',
+  empty: 'no jumps',
+};
+
+function numbers(chart: SeasonChart, panel: ChartPanel): Element {
+  const heads = ['Week', 'Starts', 'Kind', 'Planned', 'A session', 'Most safe', 'All jumps', 'Events'];
+  return h(
+    'table',
+    { class: 'numbers' },
+    h('caption', {}, `${panel.title}: the middle athlete's jumps`),
+    h(
+      'thead',
+      {},
+      h(
+        'tr',
+        {},
+        heads.map((head) => h('th', { scope: 'col' }, head)),
+      ),
+    ),
+    h(
+      'tbody',
+      {},
+      panel.weeks.map((week, index) => {
+        const at = chart.weeks[index];
+        const cells = [
+          `${at?.date ?? ''} ${at?.month ?? ''}`,
+          KIND_WORDS[week.kind],
+          week.planned,
+          week.aSession,
+          week.most,
+          week.all,
+          [...(at?.events ?? []), ...(at?.closed === true ? ['closed'] : [])].join(', '),
+        ];
+        return h(
+          'tr',
+          {},
+          h('th', { scope: 'row' }, at?.week ?? ''),
+          cells.map((cell) => h('td', {}, cell)),
+        );
+      }),
+    ),
+  );
+}

@@ -1,0 +1,87 @@
+// What a coach decided beside the plan itself, in words: pins, changed rules, waivers, each with whom it is for and when.
+// The reason is kept apart, so that a page on a wall can leave it out.
+
+import type { DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
+import { weekdayNames } from '../util/days.ts';
+import { dateWords } from './calendar-words.ts';
+import { exerciseName } from './exercise-words.ts';
+import { loadWords } from './quantities.ts';
+import { kindWords } from './week-words.ts';
+
+export interface Decision {
+  /** `150 jumps a week`. */
+  readonly what: string;
+  readonly who: string;
+  /** `1 Mar – 7 Mar`. */
+  readonly when: string;
+  /** As the coach wrote it; may be a reason of health. */
+  readonly because: string;
+}
+
+export const decisionsOf = (plan: Plan): readonly Decision[] => [
+  ...plan.pins.map((pin) => decision(plan, pin, pinWords(plan, pin))),
+  ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(change))),
+];
+
+export const waiversOf = (plan: Plan): readonly Decision[] =>
+  plan.waivers.map((waiver) => decision(plan, waiver, waiverWords(waiver)));
+
+type Dated = { readonly who: Who; readonly range: DayRange; readonly because: string };
+
+function decision(plan: Plan, { who, range, because }: Dated, what: string): Decision {
+  return { what, who: whoWords(plan, who), when: rangeInSeason(plan, range), because };
+}
+
+/** Names, squads, or everybody. */
+export function whoWords({ athletes }: Pick<Plan, 'athletes'>, who: Who): string {
+  if (who.kind === 'everybody') return 'everybody';
+  const names = new Map(athletes.map(({ id, name }) => [id, name]));
+  return [...who.squads, ...who.athletes.map((id) => names.get(id) ?? id)].join(', ');
+}
+
+/** What of a range lies in the season; all of it is `all season`. */
+export function rangeInSeason({ season }: Pick<Plan, 'season'>, range: DayRange): string {
+  const from = Math.max(range.from, season.starts);
+  const until = Math.min(range.until, season.ends);
+  if (from <= season.starts && until >= season.ends) return 'all season';
+  return from === until ? dateWords(from) : `${dateWords(from)} – ${dateWords(until)}`;
+}
+
+const waiverWords = ({ rule, decided }: Waiver): string =>
+  `${rule} waived${decided === undefined ? '' : `, decided by ${decided}`}`;
+
+function ruleWords({ rule, parameters }: RuleChange): string {
+  const values = [...parameters].map(([name, value]) => `${name} ${value}`);
+  return `${rule}: ${values.join(', ')}`;
+}
+
+const pinWords = (plan: Plan, { effects }: Pin): string =>
+  effects.map((effect) => effectWords(plan, effect)).join('; ');
+
+function effectWords({ library, season }: Plan, effect: PinEffect): string {
+  const nameOf = (id: string): string => exerciseName(library, id).toLowerCase();
+  switch (effect.kind) {
+    case 'contacts':
+      return `${effect.contactsAWeek} jumps a week`;
+    case 'phase':
+      return `${effect.phase} phase`;
+    case 'rest':
+      return 'no session';
+    case 'week-kind':
+      return `week of kind: ${kindWords(effect.weekKind)}`;
+    case 'swap':
+      return [...effect.swaps].map(([from, to]) => `${nameOf(to)} for ${nameOf(from)}`).join(', ');
+    case 'leave-out':
+      return `without ${effect.exercises.map(nameOf).join(', ')}`;
+    case 'keep':
+      return `keeps ${effect.exercises.map(nameOf).join(', ')}`;
+    case 'add':
+      return `adds ${effect.lines.map(({ exercise }) => nameOf(exercise.id)).join(', ')}`;
+    case 'sets':
+      return [...effect.sets].map(([id, sets]) => `${nameOf(id)} ${sets} sets`).join(', ');
+    case 'load':
+      return [...effect.loadsGrams].map(([id, grams]) => `${nameOf(id)} ${loadWords(grams, season.units)}`).join(', ');
+    case 'on':
+      return `jumps on ${effect.days.map((day) => weekdayNames[day]).join(', ')}`;
+  }
+}

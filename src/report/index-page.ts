@@ -1,0 +1,109 @@
+// The first page of a written build, for the coach: every other page and table, week by week and athlete by athlete, what
+// the coach decided with the reasons, and what was found about the plan.
+
+import type { Build, BuiltAthlete } from '../build/types.ts';
+import { findEntry } from '../diagnostics/catalogue.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { isoDate } from '../util/days.ts';
+import { dateWithYear, dayWords } from './calendar-words.ts';
+import { rangeWords } from './card.ts';
+import { decisionsOf, waiversOf } from './decision-words.ts';
+import type { Decision } from './decision-words.ts';
+import { selectedSessions, selectedWeeks, selectsWeek } from './selection.ts';
+import type { Selection } from './selection.ts';
+
+export interface IndexPage {
+  readonly title: string;
+  readonly mark: string;
+  /** `4 Jan 2027 – 2 May 2027`. */
+  readonly dates: string;
+  readonly weeks: readonly IndexWeek[];
+  readonly athletes: readonly IndexAthlete[];
+  readonly decisions: readonly Decision[];
+  readonly waivers: readonly Decision[];
+  /** `12 x a session over its slot`, the gravest kinds first. */
+  readonly findings: readonly string[];
+}
+
+export interface IndexWeek {
+  readonly week: number;
+  /** ISO date of the first day, which names its page of cards. */
+  readonly starts: string;
+  readonly dates: string;
+  /** Whether anybody has a card. */
+  readonly hasCards: boolean;
+  /** Days with a board: ISO date and words. */
+  readonly sessions: readonly { readonly date: string; readonly words: string }[];
+}
+
+export interface IndexAthlete {
+  readonly id: string;
+  readonly name: string;
+  readonly squad?: string;
+  readonly group?: string;
+}
+
+export interface IndexMaker {
+  readonly add: (built: BuiltAthlete) => void;
+  readonly finish: (findings: Iterable<Diagnostic>) => IndexPage;
+}
+
+const DAYS_A_WEEK = 7;
+const SEVERITIES = ['error', 'warning', 'notice'] as const;
+
+export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): IndexMaker {
+  const { plan } = build;
+  const athletes: IndexAthlete[] = [];
+  const days = new Set<number>();
+  const kinds = new Map<string, { severity: Diagnostic['severity']; count: number }>();
+  const note = ({ code, severity }: Diagnostic): void => {
+    kinds.set(code, { severity, count: (kinds.get(code)?.count ?? 0) + 1 });
+  };
+  return {
+    add: (built) => {
+      const { id, name, squad, group } = built.athlete;
+      athletes.push({ id, name, ...(squad !== undefined && { squad }), ...(group !== undefined && { group }) });
+      for (const week of selectedWeeks(selection, built)) {
+        for (const session of selectedSessions(selection, week)) days.add(session.day);
+      }
+      for (const diagnostic of built.diagnostics) note(diagnostic);
+    },
+    finish: (findings) => {
+      for (const diagnostic of findings) note(diagnostic);
+      return {
+        title: plan.season.title,
+        mark: build.mark,
+        dates: `${dateWithYear(plan.season.starts)} – ${dateWithYear(plan.season.ends)}`,
+        weeks: build.weeks.filter((week) => selectsWeek(selection, week)).map((week) => indexWeek(week, days)),
+        athletes,
+        decisions: decisionsOf(plan),
+        waivers: waiversOf(plan),
+        findings: findingLines(kinds),
+      };
+    },
+  };
+}
+
+function indexWeek({ week, starts }: { week: number; starts: number }, days: ReadonlySet<number>): IndexWeek {
+  const inWeek = Array.from({ length: DAYS_A_WEEK }, (_, index) => starts + index).filter((day) => days.has(day));
+  return {
+    week,
+    starts: isoDate(starts),
+    dates: rangeWords({ from: starts, until: starts + DAYS_A_WEEK - 1 }),
+    hasCards: inWeek.length > 0,
+    sessions: inWeek.map((day) => ({ date: isoDate(day), words: dayWords(day) })),
+  };
+}
+
+function findingLines(
+  kinds: ReadonlyMap<string, { readonly severity: Diagnostic['severity']; readonly count: number }>,
+): readonly string[] {
+  return [...kinds]
+    .toSorted(
+      ([a, one], [b, other]) =>
+        SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity) ||
+        other.count - one.count ||
+        (a < b ? -1 : 1),
+    )
+    .map(([code, { severity, count }]) => `${severity}, ${count} x ${findEntry(code)?.summary ?? code} [${code}]`);
+}

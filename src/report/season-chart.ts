@@ -1,0 +1,185 @@
+// The season as a chart for a wall: weeks across, matches, tests and closed weeks, and for each squad the phases in words
+// and the middle athlete's jumps against the most that is safe. Read by a head coach or a physio from where they stand,
+// and by anybody who passes: reasons are left out.
+
+import type { Build, BuiltAthlete, BuiltWeek } from '../build/types.ts';
+import type { PhaseId, WeekKind } from '../library/types.ts';
+import { overlap } from '../plan/applies.ts';
+import type { Plan } from '../plan/types.ts';
+import { dayOfMonth, shortMonthName } from './calendar-words.ts';
+import { rangeWords } from './card.ts';
+import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
+import type { Decision } from './decision-words.ts';
+import { selectsWeek } from './selection.ts';
+import type { Selection } from './selection.ts';
+import { createSheetNames } from './sheet-names.ts';
+
+export interface ChartWeek {
+  readonly week: number;
+  /** Day of the month the week starts on. */
+  readonly date: number;
+  readonly month: string;
+  readonly events: readonly ChartEvent[];
+  readonly closed: boolean;
+}
+
+/** Peaks before other matches, then tests. */
+export type ChartEvent = 'peak' | 'match' | 'test';
+
+export interface ChartPanel {
+  /** `seniors, 8 athletes`. */
+  readonly title: string;
+  readonly phases: readonly { readonly words: string; readonly from: number; readonly weeks: number }[];
+  /** One for each week of the chart. */
+  readonly weeks: readonly PanelWeek[];
+}
+
+/** Numbers of the middle athlete. */
+export interface PanelWeek {
+  readonly kind: WeekKind;
+  /** Planned jumps of the week. */
+  readonly planned: number;
+  /** In the fullest session. */
+  readonly aSession: number;
+  /** The most that is safe. */
+  readonly most: number;
+  /** With practice, matches and tests. */
+  readonly all: number;
+}
+
+export interface SeasonChart {
+  readonly title: string;
+  readonly mark: string;
+  readonly weeks: readonly ChartWeek[];
+  readonly panels: readonly ChartPanel[];
+  /** `Sat 24 Apr: County cup final`, the peaks. */
+  readonly peaks: readonly string[];
+  readonly notWithUs: readonly string[];
+  readonly decisions: readonly Omit<Decision, 'because'>[];
+  readonly waivers: readonly Omit<Decision, 'because'>[];
+}
+
+export interface ChartMaker {
+  readonly add: (built: BuiltAthlete) => void;
+  readonly finish: () => SeasonChart;
+}
+
+const DAYS_A_WEEK = 7;
+
+export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): ChartMaker {
+  const { plan } = build;
+  const weeks = build.weeks.filter((week) => selectsWeek(selection, week));
+  const bySquad = new Map<string, (readonly AthleteWeek[])[]>();
+  return {
+    add: ({ athlete, weeks: built }) => {
+      const squad = athlete.squad ?? '';
+      const rows = bySquad.get(squad) ?? [];
+      bySquad.set(squad, rows);
+      rows.push(built.filter((week) => selectsWeek(selection, week)).map(athleteWeek));
+    },
+    finish: () => ({
+      title: plan.season.title,
+      mark: build.mark,
+      weeks: weeks.map(({ week, starts }) => chartWeek(plan, week, starts)),
+      panels: [...bySquad]
+        .toSorted(([a], [b]) => (a < b ? -1 : 1))
+        .map(([squad, rows]) => panelOf(squad, rows, weeks.length)),
+      peaks: plan.competitions
+        .filter(({ prepare }) => prepare === 'peak')
+        .map(({ name, range }) => `${rangeWords(range)}: ${name}`),
+      notWithUs: notWithUs(plan),
+      decisions: decisionsOf(plan).map(withoutReason),
+      waivers: waiversOf(plan).map(withoutReason),
+    }),
+  };
+}
+
+const withoutReason = ({ what, who, when }: Decision): Omit<Decision, 'because'> => ({ what, who, when });
+
+interface AthleteWeek extends PanelWeek {
+  readonly phase: PhaseId;
+}
+
+const athleteWeek = (week: BuiltWeek): AthleteWeek => ({
+  phase: week.phase,
+  kind: week.kind,
+  planned: week.contacts,
+  aSession: week.sessions.reduce((most, { contacts }) => Math.max(most, contacts), 0),
+  most: week.mostContacts,
+  all: week.contacts + week.otherJumps,
+});
+
+function chartWeek(plan: Plan, week: number, starts: number): ChartWeek {
+  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const matches = plan.competitions.filter((one) => overlap(one.range, range));
+  const events: readonly (readonly [ChartEvent, boolean])[] = [
+    ['peak', matches.some(({ prepare }) => prepare === 'peak')],
+    ['match', matches.some(({ prepare }) => prepare !== 'peak')],
+    ['test', plan.tests.some(({ day }) => range.from <= day && day <= range.until)],
+  ];
+  return {
+    week,
+    date: dayOfMonth(starts),
+    month: shortMonthName(starts),
+    events: events.filter(([, is]) => is).map(([event]) => event),
+    closed: plan.closures.some((one) => one.range.from <= range.from && range.until <= one.range.until),
+  };
+}
+
+function panelOf(squad: string, rows: readonly (readonly AthleteWeek[])[], count: number): ChartPanel {
+  const columns = Array.from({ length: count }, (_, index) => rows.flatMap((row) => row[index] ?? []));
+  const title = `${squad === '' ? '' : `${squad}, `}${rows.length} ${rows.length === 1 ? 'athlete' : 'athletes'}`;
+  return { title, phases: phasesOf(columns), weeks: columns.map(middleWeek) };
+}
+
+/** The athlete in the middle by planned jumps, of an even number the lower one. */
+function middleWeek(weeks: readonly AthleteWeek[]): PanelWeek {
+  const middle = weeks.toSorted((a, b) => a.planned - b.planned)[Math.floor((weeks.length - 1) / 2)];
+  if (middle === undefined) return { kind: 'empty', planned: 0, aSession: 0, most: 0, all: 0 };
+  const { planned, aSession, most, all } = middle;
+  return { kind: mostCommon(weeks.map(({ kind }) => kind)) ?? middle.kind, planned, aSession, most, all };
+}
+
+const PHASE_WORDS: Readonly<Record<PhaseId, string>> = {
+  foundation: 'learn to land',
+  hypertrophy: 'build muscle',
+  strength: 'lift heavy',
+  'strength-power': 'strong to quick',
+  power: 'jump high',
+  maintenance: 'keep what is there',
+  sharpening: 'sharpen',
+  hold: 'stay fresh',
+  transition: 'rest',
+  closed: 'closed',
+};
+
+function phasesOf(columns: readonly (readonly AthleteWeek[])[]): ChartPanel['phases'] {
+  const runs: { words: string; from: number; weeks: number }[] = [];
+  columns.forEach((weeks, index) => {
+    const phase = mostCommon(weeks.map((week) => week.phase));
+    if (phase === undefined) return;
+    const last = runs.at(-1);
+    if (last?.words === PHASE_WORDS[phase]) last.weeks += 1;
+    else runs.push({ words: PHASE_WORDS[phase], from: index, weeks: 1 });
+  });
+  return runs;
+}
+
+function mostCommon<T>(values: readonly T[]): T | undefined {
+  const counts = new Map<T, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0];
+}
+
+/** Closures with their reasons, which are of halls and holidays; absences without. */
+function notWithUs(plan: Plan): readonly string[] {
+  const names = createSheetNames(plan);
+  return [
+    ...plan.closures.map(
+      ({ range, because, who }) => `${rangeInSeason(plan, range)}: ${because} (${whoWords(plan, who)})`,
+    ),
+    ...plan.athletes.flatMap((athlete) =>
+      athlete.away.map(({ range }) => `${names.on(athlete, range.from)}: ${rangeInSeason(plan, range)}`),
+    ),
+  ];
+}
