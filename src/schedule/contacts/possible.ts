@@ -13,6 +13,8 @@ export interface PossibleWeek {
   readonly frequency: number;
   /** Days from one session's date to the next, at least. */
   readonly apart: number;
+  /** Days on which sessions stand whatever is near: those of a programme written by hand. They take the place of `days`. */
+  readonly fixed?: readonly Day[];
   /** Whether a week without a session counts against the plan. */
   readonly open: boolean;
 }
@@ -60,7 +62,9 @@ function step(lines: readonly Line[], week: PossibleWeek): readonly Line[] {
       if (known === undefined || compare(next, known) < 0) byLast.set(next.last, next);
     }
   }
-  return [...byLast.values()];
+  if (byLast.size > 0) return [...byLast.values()];
+  const [line, choice] = [lines.reduce((best, one) => (compare(one, best) < 0 ? one : best)), found[0]];
+  return choice === undefined ? [line] : [extend(line, week, choice)];
 }
 
 /** Lines whose last session is too long ago to bar any day to come differ by nothing; the best of them stands. */
@@ -86,6 +90,10 @@ function extend(line: Line, week: PossibleWeek, choice: Choice): Line {
 
 /** Of the sets of days that are far enough apart, one for each count, first and last day. */
 function choices(week: PossibleWeek): readonly Choice[] {
+  const [first, last] = [week.fixed?.[0], week.fixed?.at(-1)];
+  if (week.fixed !== undefined && first !== undefined && last !== undefined) {
+    return [{ count: week.fixed.length, first, last }];
+  }
   const found: Choice[] = [];
   const add = (choice: Choice): void => {
     const known = found.some(

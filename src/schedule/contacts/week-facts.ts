@@ -12,6 +12,8 @@ import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
 import { weekdayOf } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
+import { weekProgramme } from './week-programme.ts';
+import type { WeekProgramme } from './week-programme.ts';
 import type { AthleteGrid, AthletePhases, DayCell, KindWeek, WeekCells } from '../types.ts';
 
 const DAYS_A_WEEK = 7;
@@ -28,6 +30,7 @@ export interface WeekFacts {
   readonly usable: readonly DayCell[];
   /** Where nothing is usable before an event: the day of a short primer, if one is open. */
   readonly primer: DayCell | undefined;
+  readonly programme: WeekProgramme | undefined;
   readonly frequency: number;
   /** Other jumping rises by more than the load should bear at once. */
   readonly otherJumpsRise: boolean;
@@ -61,6 +64,7 @@ export function weekFacts(
     level,
     usable: idle ? [] : usable,
     primer: idle || usable.length > 0 ? undefined : findPrimerDay(week.cells),
+    programme: weekProgramme(plan, grid.athlete, week),
     frequency: idle
       ? 0
       : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),

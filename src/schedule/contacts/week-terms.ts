@@ -5,22 +5,17 @@ import type { Bound } from '../../build/types.ts';
 import { GOAL_FOOT } from '../../library/levels.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
-import { itemsOf } from '../../plan/items-of.ts';
-import { writtenContacts } from '../../plan/line-contacts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
-import type { Plan, ProgrammeUse } from '../../plan/types.ts';
-import { weekdayOf } from '../../util/days.ts';
-import { weekStart } from '../grid.ts';
+import type { Plan } from '../../plan/types.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
 import { sessionCeilings } from './session-ceilings.ts';
 import { pinsIn, weekFacts } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
+import type { WeekProgramme } from './week-programme.ts';
 import type { Growth, Keep, SessionGrowth, WeekTerms } from './terms.ts';
-
-const DAYS_A_WEEK = 7;
 
 /** The terms of one athlete's weeks. */
 export function weekTerms(
@@ -36,6 +31,7 @@ export function weekTerms(
       until: one.range.until,
       days: (one.primer === undefined ? one.usable : [one.primer]).map((cell) => cell.day),
       frequency: one.primer === undefined ? one.frequency : 1,
+      ...(one.programme === undefined ? {} : { fixed: one.programme.sessions.map((session) => session.day) }),
       apart: daysApart(one),
       open: !one.week.empty,
     })),
@@ -81,8 +77,8 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
   const ceilings = sessionCeilings(facts);
   const sessionCeiling = ceilings.reduce((least, bound) => Math.min(least, bound.most), Infinity);
   const target = targetOf(facts, possible, sessionCeiling, primer);
-  const programme = programmeSessions(facts);
-  const fixed = programme === undefined ? pinnedContacts(facts) : programme.fixed;
+  const { programme } = facts;
+  const fixed = programme === undefined ? pinnedContacts(facts) : programmeContacts(programme);
   return {
     week: kind.kind,
     phase: phase.id,
@@ -104,7 +100,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     primer,
     decisive,
     ...(fixed === undefined ? {} : { fixed }),
-    ...(programme === undefined ? {} : { fixedSessions: programme.sessions }),
+    ...(programme === undefined ? {} : { fixedSessions: sizesOf(programme) }),
   };
 }
 
@@ -215,27 +211,11 @@ function pinnedContacts({ plan, athlete, range, kind }: WeekFacts): WeekTerms['f
   return undefined;
 }
 
-/** Contacts of a week written by hand, by session; days on which nothing is open are left out. */
-function programmeSessions(
-  facts: WeekFacts,
-): { readonly fixed: NonNullable<WeekTerms['fixed']>; readonly sessions: readonly number[] } | undefined {
-  if (facts.kind.kind === 'empty') return undefined;
-  const use = itemsOf(facts.plan, facts.athlete).uses.find((one) => programmeWeek(facts, one) !== undefined);
-  const written = use === undefined ? undefined : programmeWeek(facts, use);
-  if (use === undefined || written === undefined) return undefined;
-  const sessions = written.days
-    .filter((day) => facts.week.cells.some((cell) => weekdayOf(cell.day) === day.day && cell.slots.length > 0))
-    .map((day) => day.lines.reduce((sum, line) => sum + writtenContacts(line, facts.plan.library), 0))
-    .filter((contacts) => contacts > 0)
-    .toSorted((a, b) => b - a);
-  const contacts = sessions.reduce((sum, size) => sum + size, 0);
-  return { fixed: { contacts, kind: 'programme', span: use.span }, sessions };
+function programmeContacts(programme: WeekProgramme): NonNullable<WeekTerms['fixed']> {
+  const contacts = programme.sessions.reduce((sum, session) => sum + session.contacts, 0);
+  return { contacts, kind: 'programme', span: programme.span };
 }
 
-function programmeWeek(
-  { plan, week }: WeekFacts,
-  use: ProgrammeUse,
-): ProgrammeUse['programme']['weeks'][number] | undefined {
-  const number = (week.starts - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
-  return use.programme.weeks.find((one) => one.week === number);
+function sizesOf(programme: WeekProgramme): readonly number[] {
+  return programme.sessions.map((session) => session.contacts).toSorted((a, b) => b - a);
 }
