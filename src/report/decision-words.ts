@@ -1,7 +1,7 @@
 // What a coach decided beside the plan itself, in words: pins, changed rules, waivers, each with whom it is for and when.
 // The reason is kept apart, so that a page on a wall can leave it out.
 
-import type { DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
+import type { Athlete, DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
 import { weekdayNames } from '../util/days.ts';
 import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
@@ -18,25 +18,28 @@ export interface Decision {
   readonly because: string;
 }
 
-export const decisionsOf = (plan: Plan): readonly Decision[] => [
-  ...plan.pins.map((pin) => decision(plan, pin, pinWords(plan, pin))),
-  ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(change))),
+/** What an athlete is called on the page. */
+export type NameOf = (athlete: Athlete) => string;
+
+export const decisionsOf = (plan: Plan, nameOf: NameOf): readonly Decision[] => [
+  ...plan.pins.map((pin) => decision(plan, pin, pinWords(plan, pin), nameOf)),
+  ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(change), nameOf)),
 ];
 
-export const waiversOf = (plan: Plan): readonly Decision[] =>
-  plan.waivers.map((waiver) => decision(plan, waiver, waiverWords(waiver)));
+export const waiversOf = (plan: Plan, nameOf: NameOf): readonly Decision[] =>
+  plan.waivers.map((waiver) => decision(plan, waiver, waiverWords(waiver), nameOf));
 
 type Dated = { readonly who: Who; readonly range: DayRange; readonly because: string };
 
-function decision(plan: Plan, { who, range, because }: Dated, what: string): Decision {
-  return { what, who: whoWords(plan, who), when: rangeInSeason(plan, range), because };
+function decision(plan: Plan, { who, range, because }: Dated, what: string, nameOf: NameOf): Decision {
+  return { what, who: whoWords(plan, who, nameOf), when: rangeInSeason(plan, range), because };
 }
 
 /** Names, squads, or everybody. */
-export function whoWords({ athletes }: Pick<Plan, 'athletes'>, who: Who): string {
+export function whoWords({ athletes }: Pick<Plan, 'athletes'>, who: Who, nameOf: NameOf): string {
   if (who.kind === 'everybody') return 'everybody';
-  const names = new Map(athletes.map(({ id, name }) => [id, name]));
-  return [...who.squads, ...who.athletes.map((id) => names.get(id) ?? id)].join(', ');
+  const named = athletes.filter(({ id }) => who.athletes.includes(id));
+  return [...who.squads, ...named.map(nameOf)].join(', ');
 }
 
 /** What of a range lies in the season; all of it is `all season`. */

@@ -8,7 +8,7 @@ import { isoDate } from '../util/days.ts';
 import { dateWithYear, dayWords } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, waiversOf } from './decision-words.ts';
-import type { Decision } from './decision-words.ts';
+import type { Decision, NameOf } from './decision-words.ts';
 import { selectedSessions, selectedWeeks, selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 
@@ -48,6 +48,9 @@ export interface IndexMaker {
   readonly finish: (findings: Iterable<Diagnostic>) => IndexPage;
 }
 
+/** The page is the coach's. */
+const fullName: NameOf = ({ name }) => name;
+
 const DAYS_A_WEEK = 7;
 const SEVERITIES = ['error', 'warning', 'notice'] as const;
 
@@ -76,8 +79,8 @@ export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, s
         dates: `${dateWithYear(plan.season.starts)} – ${dateWithYear(plan.season.ends)}`,
         weeks: build.weeks.filter((week) => selectsWeek(selection, week)).map((week) => indexWeek(week, days)),
         athletes,
-        decisions: decisionsOf(plan),
-        waivers: waiversOf(plan),
+        decisions: decisionsOf(plan, fullName),
+        waivers: waiversOf(plan, fullName),
         findings: findingLines(kinds),
       };
     },

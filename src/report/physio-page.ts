@@ -3,7 +3,9 @@
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { CLEARANCES } from '../library/clearances.ts';
+import { findParameter } from '../library/rules.ts';
 import { SHEETS } from '../library/sheets.ts';
+import { ageOn } from '../plan/athlete-facts.ts';
 import type { Athlete, DoneRow, Plan } from '../plan/types.ts';
 import { limitWords } from './board-watch.ts';
 import { dateWords } from './calendar-words.ts';
@@ -59,12 +61,20 @@ function personOf(plan: Plan, athlete: Athlete, rows: readonly DoneRow[]): Physi
     stages: athlete.returning.map(
       ({ stage, of, since, signed }) => `stage ${stage} of ${of} from ${dateWords(since)}, signed by ${signed}`,
     ),
-    closed: CLEARANCES.filter(({ id }) => !athlete.cleared.has(id)).map(({ id, words }) => ({
-      what: words,
-      opens: `cleared: [${id}]`,
-    })),
+    closed: CLEARANCES.filter(({ id }) => !athlete.cleared.has(id) && matters(id, athlete, plan)).map(
+      ({ id, words }) => ({
+        what: words,
+        opens: `cleared: [${id}]`,
+      }),
+    ),
     pain: rows.map(({ day, pain = 0, note = '' }) => ({ day: dateWords(day), pain, note })),
   };
+}
+
+/** Loads are held back by age alone. */
+function matters(clearance: string, athlete: Athlete, { season }: Plan): boolean {
+  const age = ageOn(athlete, season.starts);
+  return clearance !== 'loads' || (age !== undefined && age < (findParameter('youth-load', 'under')?.value ?? 0));
 }
 
 /** Rows with pain of the last weeks before the last row on record, by athlete. */

@@ -9,7 +9,7 @@ import type { Plan } from '../plan/types.ts';
 import { dayOfMonth, shortMonthName } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
-import type { Decision } from './decision-words.ts';
+import type { Decision, NameOf } from './decision-words.ts';
 import { selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
@@ -69,6 +69,8 @@ const DAYS_A_WEEK = 7;
 export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): ChartMaker {
   const { plan } = build;
   const weeks = build.weeks.filter((week) => selectsWeek(selection, week));
+  const names = createSheetNames(plan);
+  const nameOf: NameOf = (athlete) => names.on(athlete, plan.season.starts);
   const bySquad = new Map<string, (readonly AthleteWeek[])[]>();
   return {
     add: ({ athlete, weeks: built }) => {
@@ -88,8 +90,8 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
         .filter(({ prepare }) => prepare === 'peak')
         .map(({ name, range }) => `${rangeWords(range)}: ${name}`),
       notWithUs: notWithUs(plan),
-      decisions: decisionsOf(plan).map(withoutReason),
-      waivers: waiversOf(plan).map(withoutReason),
+      decisions: decisionsOf(plan, nameOf).map(withoutReason),
+      waivers: waiversOf(plan, nameOf).map(withoutReason),
     }),
   };
 }
@@ -176,7 +178,8 @@ function notWithUs(plan: Plan): readonly string[] {
   const names = createSheetNames(plan);
   return [
     ...plan.closures.map(
-      ({ range, because, who }) => `${rangeInSeason(plan, range)}: ${because} (${whoWords(plan, who)})`,
+      ({ range, because, who }) =>
+        `${rangeInSeason(plan, range)}: ${because} (${whoWords(plan, who, (athlete) => names.on(athlete, range.from))})`,
     ),
     ...plan.athletes.flatMap((athlete) =>
       athlete.away.map(({ range }) => `${names.on(athlete, range.from)}: ${rangeInSeason(plan, range)}`),

@@ -21,12 +21,14 @@ const MONTHS_AT = 4;
 const DATES_AT = 8.6;
 const EVENTS_AT = 10.5;
 const EVENT = 8.4;
-const HEADER = 21;
+const TESTS_AT = EVENTS_AT + EVENT + 0.6;
+const TEST = 6.4;
+const HEADER = 27;
 const PANEL_GAP = 3;
 const PHASES = 6.6;
 /** From here on numbers of three digits stand upright in a week's width. */
 const WIDE_WEEK = 7.4;
-const EASY_KINDS: ReadonlySet<PanelWeek['kind']> = new Set(['deload', 'taper', 'transition', 'empty']);
+const EASY_KINDS: ReadonlySet<PanelWeek['kind']> = new Set(['deload', 'taper', 'transition']);
 
 interface Across {
   readonly left: (week: number) => number;
@@ -42,10 +44,13 @@ export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize
     'svg',
     { class: 'drawing', viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-labelledby': 'chart-title' },
     h('title', { id: 'chart-title' }, `${chart.title}: the table below says the same`),
-    closedWeeks(chart.weeks, across, height),
     header(chart.weeks, across),
     chart.panels.map((panel, index) =>
-      panelDrawing(panel, across, { top: HEADER + index * panelHeight, height: panelHeight - PANEL_GAP, width }),
+      panelDrawing(panel, chart.weeks, across, {
+        top: HEADER + index * panelHeight,
+        height: panelHeight - PANEL_GAP,
+        width,
+      }),
     ),
   );
 }
@@ -71,9 +76,9 @@ const text = (
 const centred = { 'text-anchor': 'middle' };
 const bold = { 'font-weight': 'bold' };
 
-/** Slanted strokes over the whole height, so that they are seen from afar. */
-function closedWeeks(weeks: readonly ChartWeek[], across: Across, height: number): readonly Element[] {
-  return weeks.flatMap(({ closed }, index) => (closed ? [hatched(across, index, HEADER, height)] : []));
+/** Slanted strokes from top to bottom, so that they are seen from afar. */
+function closedWeeks(weeks: readonly ChartWeek[], across: Across, top: number, bottom: number): readonly Element[] {
+  return weeks.flatMap(({ closed }, index) => (closed ? [hatched(across, index, top, bottom)] : []));
 }
 
 const HATCH = 3;
@@ -92,54 +97,49 @@ function header(weeks: readonly ChartWeek[], across: Across): Element {
     'g',
     {},
     text(0, DATES_AT, USUAL, 'week of'),
-    text(0, EVENTS_AT + EVENT / 2 + 1.4, USUAL, 'matches, tests'),
+    text(0, EVENTS_AT + EVENT / 2 + 1.4, USUAL, 'matches'),
+    text(0, TESTS_AT + TEST / 2 + 1.4, USUAL, 'tests'),
     weeks.map((week, index) => weekHead(week, weeks[index - 1], index, across)),
   );
 }
 
 function weekHead(week: ChartWeek, before: ChartWeek | undefined, index: number, across: Across): Element {
   const x = across.middle(index);
-  const size = Math.min(EVENT, across.width - 0.6);
   const isNewMonth = before === undefined || before.month !== week.month;
   return h(
     'g',
     {},
     isNewMonth ? text(across.left(index), MONTHS_AT, LARGE, week.month, bold) : null,
     text(x, DATES_AT, USUAL, week.date, centred),
-    week.events.slice(0, 1).map((event) => eventSign(event, x, EVENTS_AT + EVENT / 2, size)),
-    week.events
-      .slice(1)
-      .map((event, later) =>
-        text(x, HEADER - 0.4 + later * SMALL, SMALL, EVENT_LETTERS[event], { ...centred, ...bold }),
-      ),
+    matchSign(week.events, x, Math.min(EVENT, across.width - 0.6)),
+    week.events.includes('test') ? testSign(x, Math.min(TEST, across.width - 0.6)) : null,
   );
 }
 
-const EVENT_LETTERS: Readonly<Record<ChartEvent, string>> = { peak: 'P', match: 'M', test: 'T' };
-
-/** A peak is a full black square, a match a ring, a test a triangle; each with its letter. */
-function eventSign(event: ChartEvent, x: number, y: number, size: number): Element {
+/** A peak is a full black square, another match a ring, each with its letter. */
+function matchSign(events: readonly ChartEvent[], x: number, size: number): Element | null {
+  const y = EVENTS_AT + EVENT / 2;
   const half = size / 2;
-  const letter = (colour: string, lower = 0): Element =>
-    text(x, y + 1.9 + lower, LARGE, EVENT_LETTERS[event], { ...centred, ...bold, fill: colour });
-  switch (event) {
-    case 'peak':
-      return h(
-        'g',
-        {},
-        h('rect', { x: round(x - half), y: round(y - half), width: size, height: size }),
-        letter('#fff'),
-      );
-    case 'match':
-      return h('g', {}, h('circle', { cx: x, cy: y, r: round(half - 0.5), class: 'outline heavy' }), letter('#000'));
-    case 'test':
-      return h(
-        'g',
-        {},
-        h('path', { d: `M${round(x - half)} ${round(y + half)}h${size}L${x} ${round(y - half)}Z`, class: 'outline' }),
-        letter('#000', 1),
-      );
+  if (events.includes('peak')) {
+    const square = h('rect', { x: round(x - half), y: round(y - half), width: size, height: size });
+    return h('g', {}, square, text(x, y + 1.9, LARGE, 'P', { ...centred, ...bold, fill: '#fff' }));
   }
+  if (!events.includes('match')) return null;
+  const ring = h('circle', { cx: x, cy: y, r: round(half - 0.5), class: 'outline heavy' });
+  return h('g', {}, ring, text(x, y + 1.9, LARGE, 'M', { ...centred, ...bold }));
+}
+
+/** Tests are a triangle. */
+function testSign(x: number, size: number): Element {
+  const half = size / 2;
+  const y = TESTS_AT + TEST / 2;
+  const path = `M${round(x - half)} ${round(y + half)}h${size}L${x} ${round(y - half)}Z`;
+  return h(
+    'g',
+    {},
+    h('path', { d: path, class: 'outline' }),
+    text(x, y + half - 0.6, USUAL, 'T', { ...centred, ...bold }),
+  );
 }
 
 interface Frame {
@@ -148,8 +148,13 @@ interface Frame {
   readonly width: number;
 }
 
-function panelDrawing(panel: ChartPanel, across: Across, { top, height, width }: Frame): Element {
-  const bottom = top + height - SMALL - 1;
+function panelDrawing(
+  panel: ChartPanel,
+  weeks: readonly ChartWeek[],
+  across: Across,
+  { top, height, width }: Frame,
+): Element {
+  const bottom = top + height - (across.width < WIDE_WEEK ? BELOW : SMALL + 0.4);
   const plotTop = top + PHASES + USUAL + 1;
   const most = panel.weeks.reduce((max, week) => Math.max(max, week.all, week.most, week.planned), 1);
   const scale = scaleLinear().domain([0, most]).nice(4).range([bottom, plotTop]);
@@ -158,6 +163,7 @@ function panelDrawing(panel: ChartPanel, across: Across, { top, height, width }:
     'g',
     {},
     easyWeeks(panel, across, plotTop, bottom),
+    closedWeeks(weeks, across, top + PHASES + 1, bottom),
     scale.ticks(4).map((tick) => gridLine(tick, y(tick), width)),
     phaseBands(panel, across, top),
     panelTitle(panel.title, top),
@@ -217,7 +223,10 @@ function phaseBands({ phases }: ChartPanel, across: Across, top: number): readon
   });
 }
 
-/** The number on a bar is the fullest session of the week. */
+/** Where a number that stands upright begins, below the line. */
+const BELOW = 5.6;
+
+/** The number under a bar is the fullest session of the week. */
 function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {
   const width = round(across.width * 0.72);
   return weeks.map(({ planned, aSession }, index) => {
@@ -227,8 +236,10 @@ function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => numbe
     const middle = across.middle(index);
     const label =
       across.width < WIDE_WEEK
-        ? text(middle + 1.1, y(0) - 1, SMALL, aSession, { transform: `rotate(-90 ${middle + 1.1} ${round(y(0) - 1)})` })
-        : text(middle, y(0) - 1.2, SMALL, aSession, { ...centred, ...bold });
+        ? text(middle + 1.1, y(0) + BELOW, SMALL, aSession, {
+            transform: `rotate(-90 ${round(middle + 1.1)} ${round(y(0) + BELOW)})`,
+          })
+        : text(middle, y(0) + SMALL, SMALL, aSession, { ...centred, ...bold });
     return h('g', {}, h('rect', { x, y: top, width, height: round(y(0) - top), class: 'outline white heavy' }), label);
   });
 }

@@ -72,8 +72,8 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       h('b', {}, 'M'),
       ' match · ',
       h('b', {}, 'T'),
-      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete, with the number of ' +
-        'the fullest session. Broken line: the most that is safe. Dots: all jumps, with practice and matches. ',
+      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete, with ' +
+        'the fullest session below. Broken line: the most that is safe. Dots: all jumps, with practice and matches. ',
       CAUTIONS.join(' '),
     ),
   );
