@@ -11,6 +11,7 @@ import type { Documents } from './read/types.ts';
 import { buildAthlete } from './schedule/build-athlete.ts';
 import type { ScheduleContext } from './schedule/build-athlete.ts';
 import type { Published } from './schedule/days.ts';
+import { firstStages } from './schedule/first-stages.ts';
 import { seasonWeeks } from './schedule/grid.ts';
 import { chooseGroups } from './schedule/lines.ts';
 import type { Day } from './util/days.ts';
@@ -32,8 +33,7 @@ export function compile(documents: Documents, options: CompileOptions = {}): Sta
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
 export function compilePlan(plan: Plan, options: CompileOptions = {}): Build {
-  const { published } = options;
-  const context = { plan, groups: chooseGroups(plan), ...(published === undefined ? {} : { published }) };
+  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, options.published) };
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
     plan,

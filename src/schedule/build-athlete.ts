@@ -2,47 +2,32 @@
 // each athlete in turn, so that a squad of any size is compiled in the memory of one.
 
 import type { BuiltAthlete, BuiltDay, BuiltSession, BuiltWeek } from '../build/types.ts';
-import type { Diagnostic } from '../diagnostics/types.ts';
-import { ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
-import { planContacts } from './contacts.ts';
-import { scheduleDays } from './days.ts';
-import type { Published } from './days.ts';
-import { layGrid } from './grid.ts';
+import type { FirstStages } from './first-stages.ts';
 import { scheduleLines } from './lines.ts';
 import type { Groups } from './lines.ts';
-import { planPhases } from './phases.ts';
 import type { AthleteSchedule, DayCell } from './types.ts';
-import { chooseWeekKinds } from './week-kinds.ts';
 
-/** What is compiled besides the plan itself. */
+/** What a plan's athletes are built from. */
 export interface ScheduleContext {
   readonly plan: Plan;
   /** The families each squad does side by side. */
   readonly groups: Groups;
-  /** The days that sheets already out give the sessions. */
-  readonly published?: Published;
+  /** The stages before the lines. */
+  readonly firstStages: (athlete: Athlete) => FirstStages;
 }
 
 /** One athlete's season, not yet audited: `blocked` and the findings are the scheduler's own. */
-export function buildAthlete(context: ScheduleContext, athlete: Athlete): BuiltAthlete {
-  const { plan, groups, published } = context;
-  const book = ruleBook(plan, athlete);
-  const grid = layGrid(plan, athlete, book);
-  const phases = planPhases(plan, grid);
-  const kinds = chooseWeekKinds(plan, book, grid, phases);
-  const contacts = planContacts(plan, book, grid, phases, kinds.value);
-  const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
-  const days = scheduleDays(plan, before, published);
-  const schedule = { ...before, days: days.value };
-  const lines = scheduleLines(plan, groups, schedule);
+export function buildAthlete({ plan, groups, firstStages }: ScheduleContext, athlete: Athlete): BuiltAthlete {
+  const first = firstStages(athlete);
+  const lines = scheduleLines(plan, groups, first.schedule);
   return {
     athlete,
-    weeks: layTogether(schedule, lines.value),
-    days: grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
+    weeks: layTogether(first.schedule, lines.value),
+    days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
     blocked: new Set(),
     freed: new Set(),
-    diagnostics: [kinds, contacts, days, lines].flatMap((stage): readonly Diagnostic[] => stage.diagnostics),
+    diagnostics: [...first.diagnostics, ...lines.diagnostics],
   };
 }
 

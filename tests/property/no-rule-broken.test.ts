@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { compilePlan } from '../../src/compile.ts';
 import { randomPlan } from './random-plan.ts';
 
-const PLANS = 400;
+const PLANS = 200;
 
 describe('any plan', () => {
   it('is compiled without an error of the audit', () => {
@@ -39,6 +39,24 @@ describe('any plan', () => {
         }
       }),
       { numRuns: PLANS },
+    );
+  });
+
+  it('gives two athletes of whom it says the same the same weeks', () => {
+    fc.assert(
+      fc.property(randomPlan, (plan) => {
+        const twins = plan.athletes.map((athlete) => ({ ...athlete, id: `twin-of-${athlete.id}` }));
+        const built = [...compilePlan({ ...plan, athletes: [...plan.athletes, ...twins] }).athletes];
+        const half = built.length / 2;
+        const contacts = (from: number): unknown =>
+          built
+            .slice(from, from + half)
+            .map(({ weeks }) =>
+              weeks.map((week) => [week.contacts, week.adapted, week.sessions.map((session) => session.day)]),
+            );
+        expect(contacts(half)).toEqual(contacts(0));
+      }),
+      { numRuns: PLANS / 4 },
     );
   });
 

@@ -1,0 +1,83 @@
+// Stages 1 to 5 of one athlete: all but the lines. Squads are full of athletes of whom these stages know the same, so a
+// season worked out once is given to all of them. Called by build-athlete.ts.
+
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { SEASON_SHAPE } from '../library/phases.ts';
+import { RULES } from '../library/rules.ts';
+import { ageOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
+import type { AthleteItems } from '../plan/items-of.ts';
+import { ruleBook } from '../plan/rule-book.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
+import { planContacts } from './contacts.ts';
+import { scheduleDays } from './days.ts';
+import type { Published } from './days.ts';
+import { layGrid } from './grid.ts';
+import { planPhases } from './phases.ts';
+import type { AthleteSchedule } from './types.ts';
+import { chooseWeekKinds } from './week-kinds.ts';
+
+export interface FirstStages {
+  readonly schedule: AthleteSchedule;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Makes the first five stages of each athlete in turn. */
+export function firstStages(plan: Plan, published: Published | undefined): (athlete: Athlete) => FirstStages {
+  const shared = new Map<AthleteItems, Map<string, FirstStages>>();
+  const alone = published !== undefined || plan.record.done.length > 0;
+  return (athlete) => {
+    if (alone || !isLikeOthers(athlete)) return runStages(plan, published, athlete);
+    const items = itemsOf(plan, athlete);
+    const alike = shared.get(items) ?? new Map<string, FirstStages>();
+    shared.set(items, alike);
+    const key = keyOf(plan, athlete);
+    const known = alike.get(key);
+    if (known !== undefined) return withAthlete(known, athlete);
+    const made = runStages(plan, published, athlete);
+    // What is found names the athlete, so that only a season without findings is anybody's.
+    if (made.diagnostics.length === 0) alike.set(key, made);
+    return made;
+  };
+}
+
+/** Nothing of the athlete's own but level, volume and age: no limit, no absence, no return. */
+function isLikeOthers(athlete: Athlete): boolean {
+  return athlete.limits.length === 0 && athlete.away.length === 0 && athlete.returning.length === 0;
+}
+
+/** All that these stages ask of such an athlete besides the items of the plan. */
+function keyOf(plan: Plan, athlete: Athlete): string {
+  const levels = athlete.levels.map(({ is, from }) => [is, from]);
+  return JSON.stringify([levels, athlete.now.value, athlete.goal?.value, bornForRules(plan, athlete)]);
+}
+
+/** The birth counts only where a rule may ask for the age: under the highest age in the library, or any a plan sets. */
+function bornForRules(plan: Plan, athlete: Athlete): Day | undefined {
+  const age = ageOn(athlete, plan.season.starts);
+  const grown = age !== undefined && age > OLDEST_IN_RULES && itemsOf(plan, athlete).ruleChanges.length === 0;
+  return grown ? undefined : athlete.born?.latest;
+}
+
+const OLDEST_IN_RULES = RULES.flatMap((rule) => rule.parameters)
+  .filter((parameter) => parameter.unit === 'years')
+  .reduce<number>((oldest, parameter) => Math.max(oldest, parameter.value ?? 0), SEASON_SHAPE.foundationUnderAge);
+
+function withAthlete({ schedule, diagnostics }: FirstStages, athlete: Athlete): FirstStages {
+  return { schedule: { ...schedule, grid: { ...schedule.grid, athlete } }, diagnostics };
+}
+
+function runStages(plan: Plan, published: Published | undefined, athlete: Athlete): FirstStages {
+  const book = ruleBook(plan, athlete);
+  const grid = layGrid(plan, athlete, book);
+  const phases = planPhases(plan, grid);
+  const kinds = chooseWeekKinds(plan, book, grid, phases);
+  const contacts = planContacts(plan, book, grid, phases, kinds.value);
+  const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
+  const days = scheduleDays(plan, before, published);
+  return {
+    schedule: { ...before, days: days.value },
+    diagnostics: [...kinds.diagnostics, ...contacts.diagnostics, ...days.diagnostics],
+  };
+}
