@@ -18,3 +18,39 @@ export function parseNames(text: string, before: readonly string[] = []): readon
   if (names.includes('')) throw new InvalidArgumentError('Names stand with a comma between: mira,tuva.');
   return [...before, ...names];
 }
+
+/** A number with its unit, as it was typed. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: string;
+}
+
+const AMOUNT = /^(\d+(?:\.\d+)?) ?([A-Za-z]+)$/u;
+
+function parseAmount(text: string, units: readonly string[]): Amount {
+  const [, number, unit = ''] = AMOUNT.exec(text.trim()) ?? [];
+  const value = Number(number);
+  if (!units.includes(unit) || !(value > 0))
+    throw new InvalidArgumentError(`Write a number and its unit: ${units.map((one) => `0.5 ${one}`).join(' or ')}.`);
+  return { value, unit };
+}
+
+const parseAmounts = (text: string, units: readonly string[]): readonly Amount[] =>
+  text.split(',').map((one) => parseAmount(one, units));
+
+/** Jumps as heights or as times in the air, with commas between: `32.1 cm, 33 cm` or `0.51 s, 0.52 s`. */
+export const parseJumps = (text: string): readonly Amount[] => parseAmounts(text, ['cm', 'm', 'in', 's', 'ms']);
+
+export const parseHeight = (text: string): Amount => parseAmount(text, ['cm', 'm', 'in']);
+
+export const parseTimes = (text: string): readonly Amount[] => parseAmounts(text, ['s', 'ms']);
+
+export const parseForces = (text: string): readonly Amount[] => parseAmounts(text, ['N']);
+
+const KILOGRAMS_A_POUND = 0.453_592_37;
+
+/** Of `68 kg` or `150 lb`, in kg. */
+export function parseMass(text: string): number {
+  const { value, unit } = parseAmount(text, ['kg', 'lb']);
+  return unit === 'kg' ? value : value * KILOGRAMS_A_POUND;
+}

@@ -4,16 +4,14 @@
 import { Command, Option } from 'commander';
 import { CAUTIONS } from '../report/cautions.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
+import { addJump } from './declare-jump.ts';
+import { formats, PLAN } from './declare.ts';
+import type { Add, Options } from './declare.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { parseDate, parseNames } from './option-values.ts';
 import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from './requests.ts';
 import type { Session } from './session.ts';
 import { VERSION } from './version.ts';
-
-/** What commander leaves of `T`'s options: positional arguments come apart from them. */
-type Options<T, Positional extends keyof T> = Omit<T, Positional>;
-
-const PLAN = ['[plan]', "the plan's folder, or its entry file", '.'] as const;
 
 /** The program; `done` is told the status of the command that ran. */
 export function createProgram(session: Session, done: (status: ExitStatus) => void): Command {
@@ -30,6 +28,7 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
   addCheck(program, session, done);
   addRules(program, session, done);
   addLibrary(program, session, done);
+  addJump(program, session, done);
   return program;
 }
 
@@ -39,11 +38,6 @@ Exit status: 0 done, 1 the plan has errors, 2 the command is wrong or a file can
 written, 3 a bug in footfall.
 
 ${CAUTIONS.join('\n')}`;
-
-type Add = (program: Command, session: Session, done: (status: ExitStatus) => void) => void;
-
-const formats = (...choices: readonly string[]): Option =>
-  new Option('--format <format>', 'what to print').choices(choices).default('text');
 
 const strict = (): Option => new Option('--strict', 'count warnings as errors in the exit status');
 

@@ -5,6 +5,7 @@ import type { Paper } from '../render/html/paper.ts';
 import type { Direction, Tier } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
 import type { TableName } from '../report/table-names.ts';
+import type { Amount } from './option-values.ts';
 
 export interface SelectionRequest {
   readonly athletes: readonly string[];
@@ -50,5 +51,26 @@ export interface LibraryRequest {
   readonly kit?: readonly string[];
   readonly athlete?: string;
   readonly on?: Day;
+  readonly format: 'text' | 'csv' | 'json';
+}
+
+export interface JumpRequest {
+  /** A CSV of trials; otherwise a test is typed. */
+  readonly trials?: string;
+  readonly countermovement?: readonly Amount[];
+  readonly squat?: readonly Amount[];
+  readonly drop?: readonly Amount[];
+  /** On the ground in a drop jump, one for each of its trials. */
+  readonly contact?: readonly Amount[];
+  /** To leaving the ground in a counter-movement jump, one for each of its trials. */
+  readonly takeOff?: readonly Amount[];
+  /** Peak forces of a counter-movement jump and of an isometric pull. */
+  readonly force?: readonly Amount[];
+  readonly isometric?: readonly Amount[];
+  /** In kg. */
+  readonly mass?: number;
+  readonly before?: Amount;
+  readonly method?: string;
+  readonly arms?: boolean;
   readonly format: 'text' | 'csv' | 'json';
 }

@@ -10,12 +10,15 @@ export const JUMP_TESTS = ['countermovement-jump', 'squat-jump', 'drop-jump'] as
 
 export type JumpTest = (typeof JUMP_TESTS)[number];
 
+/** Higher than anybody jumps: what is over it is a slip of the unit. C. */
+export const MOST_JUMP_METRES = 1.2;
+
 /** Peak power in W is perCentimetre x height in cm + perKilogram x mass in kg + constant. */
 export interface PowerEquation {
   readonly id: string;
   readonly name: string;
   readonly test: 'countermovement-jump' | 'squat-jump';
-  /** Whom it was made from. */
+  /** Whom it was made from; of Sayers and Harman from memory. */
   readonly people: string;
   readonly perCentimetre: number;
   readonly perKilogram: number;

@@ -1,0 +1,17 @@
+// What the declarations of commands have in common: the argument for a plan, and options that many commands take.
+
+import type { Command } from 'commander';
+import { Option } from 'commander';
+import type { ExitStatus } from './exit-status.ts';
+import type { Session } from './session.ts';
+
+/** What commander leaves of `T`'s options: positional arguments come apart from them. */
+export type Options<T, Positional extends keyof T> = Omit<T, Positional>;
+
+/** Adds a command to the program; `done` is told its status. */
+export type Add = (program: Command, session: Session, done: (status: ExitStatus) => void) => void;
+
+export const PLAN = ['[plan]', "the plan's folder, or its entry file", '.'] as const;
+
+export const formats = (...choices: readonly string[]): Option =>
+  new Option('--format <format>', 'what to print').choices(choices).default('text');

@@ -1,0 +1,107 @@
+// Trials of jump tests gathered into what may be worked out together: one athlete, one day, one test, one method, one use
+// of the arms. Two methods never meet in one mean, nor in one change: they are two different measures. J2, J14 (P).
+
+import { JUMP_TESTS, MOST_JUMP_METRES } from '../library/jump-tests.ts';
+import type { Day } from '../util/days.ts';
+import { mean, sampleDeviation } from '../util/statistics.ts';
+import { heightOfFlight } from './jumps.ts';
+
+export interface Trial {
+  /** Absent: the one the command line speaks of. */
+  readonly athlete?: string;
+  readonly day?: Day;
+  readonly test: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly method?: string;
+  readonly arms?: boolean;
+  /** On the ground before a drop jump's rise. */
+  readonly contactSeconds?: number;
+  /** From the start of a counter-movement to leaving the ground. */
+  readonly takeOffSeconds?: number;
+}
+
+export interface TrialGroup {
+  readonly athlete?: string;
+  readonly day?: Day;
+  readonly test: string;
+  readonly method?: string;
+  readonly arms?: boolean;
+  /** Metres, newtons, or a ratio as the device gave it. */
+  readonly measure: 'height' | 'force' | 'index';
+  readonly values: readonly number[];
+  readonly trials: readonly Trial[];
+}
+
+const METRES: Readonly<Record<string, number>> = { m: 1, cm: 0.01, in: 0.0254 };
+const SECONDS: Readonly<Record<string, number>> = { s: 1, ms: 0.001 };
+/** Tests whose lengths are heights; a time is one in the air in the jump tests alone. */
+const HEIGHT_TESTS: ReadonlySet<string> = new Set([...JUMP_TESTS, 'jump-and-reach']);
+const FLIGHT_TESTS: ReadonlySet<string> = new Set(JUMP_TESTS);
+const FLIGHT = 'time in the air';
+
+/** What a trial measures, in metres, newtons or as a ratio; undefined where it isn't a jump test or no jump is so high. */
+export function measured({ test, value, unit }: Trial): (Pick<TrialGroup, 'measure'> & { value: number }) | undefined {
+  const metres = METRES[unit];
+  const seconds = SECONDS[unit];
+  if (metres !== undefined && HEIGHT_TESTS.has(test)) return height(value * metres);
+  if (seconds !== undefined && FLIGHT_TESTS.has(test)) return height(heightOfFlight(value * seconds));
+  if (unit === 'N' && value > 0) return { measure: 'force', value };
+  return unit === 'index' && value > 0 ? { measure: 'index', value } : undefined;
+}
+
+function height(metres: number): ReturnType<typeof measured> {
+  return metres > 0 && metres <= MOST_JUMP_METRES ? { measure: 'height', value: metres } : undefined;
+}
+
+/** The groups in the order of their first trials; what `measured` can't read is left out. */
+export function groupTrials(trials: readonly Trial[]): readonly TrialGroup[] {
+  const groups = new Map<string, TrialGroup>();
+  for (const trial of trials) {
+    const found = measured(trial);
+    if (found === undefined) continue;
+    const { athlete, day, test, arms } = trial;
+    const method = trial.method ?? (SECONDS[trial.unit] === undefined ? undefined : FLIGHT);
+    const key = JSON.stringify([athlete, day, test, method, arms, found.measure]);
+    const before = groups.get(key);
+    groups.set(key, {
+      test,
+      ...(athlete !== undefined && { athlete }),
+      ...(day !== undefined && { day }),
+      ...(method !== undefined && { method }),
+      ...(arms !== undefined && { arms }),
+      measure: found.measure,
+      values: [...(before?.values ?? []), found.value],
+      trials: [...(before?.trials ?? []), trial],
+    });
+  }
+  return [...groups.values()];
+}
+
+/** Whether two groups measure in the same way, so that one may be compared with, or divided by, the other. */
+export function isSameWay(one: TrialGroup, other: TrialGroup): boolean {
+  return (
+    one.athlete === other.athlete &&
+    one.method === other.method &&
+    one.arms === other.arms &&
+    one.measure === other.measure
+  );
+}
+
+export interface Spread {
+  readonly count: number;
+  readonly mean: number;
+  readonly best: number;
+  /** Sample standard deviation; absent for a single value. */
+  readonly deviation?: number;
+}
+
+/** Mean, best and spread of at least one value. The mean follows change better than the best: J12 (P). */
+export function spreadOf(values: readonly number[]): Spread {
+  return {
+    count: values.length,
+    mean: mean(values),
+    best: Math.max(...values),
+    ...(values.length > 1 && { deviation: sampleDeviation(values) }),
+  };
+}
