@@ -4,7 +4,9 @@
 import { Command, Option } from 'commander';
 import { CAUTIONS } from '../report/cautions.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
+import { addFormat } from './declare-format.ts';
 import { addJump } from './declare-jump.ts';
+import { addNew } from './declare-new.ts';
 import { formats, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -29,6 +31,8 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
   addRules(program, session, done);
   addLibrary(program, session, done);
   addJump(program, session, done);
+  addNew(program, session, done);
+  addFormat(program, session, done);
   return program;
 }
 

@@ -1,0 +1,27 @@
+// `footfall new DIR`: a plan folder to start from. Says what it wrote, and what to do next.
+
+import { writeNewFiles } from '../../host/new-files.ts';
+import { DONE } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import type { NewRequest } from '../file-requests.ts';
+import { lined } from '../session.ts';
+import type { Session } from '../session.ts';
+import { starterPlan } from '../starter-plan.ts';
+
+const DAYS_A_WEEK = 7;
+
+/** The season starts next week unless a day is named. Throws OutputFailed where a file is there already. */
+export async function startPlan({ folder, starts }: NewRequest, session: Session): Promise<ExitStatus> {
+  const files = starterPlan(starts ?? session.today + DAYS_A_WEEK);
+  writeNewFiles(folder, files);
+  await session.out.writeAll(lined(files.map(({ path }) => `${folder.replace(/(?<=.)\/+$/u, '')}/${path}`)));
+  await session.err.write(NEXT);
+  return DONE;
+}
+
+const NEXT = `
+Next, in that folder:
+  footfall build
+  git init && git config core.hooksPath hooks
+The second has git check the plan before every commit.
+`;
