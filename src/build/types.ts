@@ -2,6 +2,7 @@
 // this and nothing of the scheduler. Athletes are compiled one after the other, so that a big squad needn't fit in memory.
 
 import type { Athlete, Competition, Origin, Part, Plan, Slot, TestDay, Waiver } from '../plan/types.ts';
+import type { RuleId } from '../library/rules.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Span } from '../source/types.ts';
@@ -48,6 +49,12 @@ export interface Bound {
   readonly by: BoundBy;
   /** Contacts a week. */
   readonly most: number;
+  /** The rule it comes from, where `by` isn't that rule itself. */
+  readonly rule?: RuleId;
+  /** The numbers it was made of: `percent`, `contacts`, `adapted`, `session`, `possible`, `usual`, `minutes`, `jumps` … */
+  readonly params?: Readonly<Record<string, number>>;
+  /** The lines of the plan behind it: a limit, a slot, a changed rule. */
+  readonly spans?: readonly Span[];
 }
 
 export interface BuiltLine {

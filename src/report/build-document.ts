@@ -3,7 +3,16 @@
 // findings of the whole. Names are those of the tables where a table has them; what doesn't apply is absent. A reason of
 // health stays in the plan: the document holds its place, not its words.
 
-import type { Build, BuiltAthlete, BuiltDay, BuiltLine, BuiltSession, BuiltWeek, Reason } from '../build/types.ts';
+import type {
+  Bound,
+  Build,
+  BuiltAthlete,
+  BuiltDay,
+  BuiltLine,
+  BuiltSession,
+  BuiltWeek,
+  Reason,
+} from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Origin } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
@@ -80,12 +89,22 @@ function weekObject(week: BuiltWeek, selection: Selection, places: Places): Json
     adapted: week.adapted,
     other_jumps: week.otherJumps,
     bound_by: week.boundBy,
-    bounds: week.bounds.map(({ by, most }) => ({ by, most })),
+    bounds: week.bounds.map((bound) => boundObject(bound, places)),
     possible: week.possible,
     lift_sessions_wanted: week.liftSessionsWanted,
     done: week.done,
     reasons: reasonObjects(week.reasons, places),
     sessions: selectedSessions(selection, week).map((session) => sessionObject(session, places)),
+  };
+}
+
+function boundObject({ by, most, rule, params, spans = [] }: Bound, places: Places): JsonObject {
+  return {
+    by,
+    most,
+    rule,
+    params: params === undefined ? undefined : { ...params },
+    places: spans.length === 0 ? undefined : spans.map((span) => ({ ...places.at(span) })),
   };
 }
 

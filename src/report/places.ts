@@ -30,5 +30,5 @@ export function createPlaces(files: readonly SourceFile[]): Places {
 /** The lines of the plan behind a week's contacts: those of the reasons that name what held them. */
 export function boundSpans(week: Pick<BuiltWeek, 'boundBy' | 'reasons'>): readonly Span[] {
   const by: BoundBy = week.boundBy;
-  return week.reasons.flatMap((reason) => (reason.by === by ? reason.spans : []));
+  return week.reasons.flatMap((reason) => (reason.about === 'contacts' && reason.by === by ? reason.spans : []));
 }

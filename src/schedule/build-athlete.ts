@@ -23,7 +23,7 @@ export function buildAthlete({ plan, groups, firstStages }: ScheduleContext, ath
   const lines = scheduleLines(plan, groups, first.schedule);
   return {
     athlete,
-    weeks: layTogether(first.schedule, lines.value),
+    weeks: layTogether(first, lines.value),
     days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
     blocked: new Set(),
     freed: new Set(),
@@ -31,7 +31,10 @@ export function buildAthlete({ plan, groups, firstStages }: ScheduleContext, ath
   };
 }
 
-function layTogether(schedule: AthleteSchedule, sessions: readonly (readonly BuiltSession[])[]): readonly BuiltWeek[] {
+function layTogether(
+  { schedule, weekReasons }: FirstStages,
+  sessions: readonly (readonly BuiltSession[])[],
+): readonly BuiltWeek[] {
   const weeks: BuiltWeek[] = [];
   let block = 0;
   let weekOfBlock = 0;
@@ -40,7 +43,8 @@ function layTogether(schedule: AthleteSchedule, sessions: readonly (readonly Bui
     const changes = weeks.at(-1)?.phase !== phase;
     block += changes ? 1 : 0;
     weekOfBlock = changes ? 1 : weekOfBlock + 1;
-    weeks.push(builtWeek(schedule, week.index, { phase, block, weekOfBlock }, sessions[week.index] ?? []));
+    const reasons = weekReasons[week.index] ?? [];
+    weeks.push(builtWeek(schedule, week.index, { phase, block, weekOfBlock, reasons }, sessions[week.index] ?? []));
   }
   return weeks;
 }
@@ -48,7 +52,7 @@ function layTogether(schedule: AthleteSchedule, sessions: readonly (readonly Bui
 function builtWeek(
   schedule: AthleteSchedule,
   index: number,
-  standing: Pick<BuiltWeek, 'phase' | 'block' | 'weekOfBlock'>,
+  standing: Pick<BuiltWeek, 'phase' | 'block' | 'weekOfBlock' | 'reasons'>,
   sessions: readonly BuiltSession[],
 ): BuiltWeek {
   const week = schedule.grid.weeks[index];
@@ -73,7 +77,7 @@ function builtWeek(
     bounds: contacts.bounds,
     possible: contacts.possible,
     liftSessionsWanted: days.liftSessionsWanted,
-    reasons: [...contacts.reasons, ...days.reasons],
+    reasons: [...standing.reasons, ...contacts.reasons, ...days.reasons],
     sessions,
     done: false,
   };

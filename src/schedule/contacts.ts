@@ -111,10 +111,12 @@ function describe(
   let leastOfRun = Infinity;
   for (const [index, one] of terms.entries()) {
     const opening = openingVolume(one, adapted);
-    const planned = one.week === 'deload' ? underRun(one, contacts[index] ?? 0, leastOfRun) : (contacts[index] ?? 0);
+    const found = contacts[index] ?? 0;
+    const planned = one.week === 'deload' ? underRun(one, found, leastOfRun) : found;
+    const run = planned < found ? leastOfRun : undefined;
     leastOfRun = one.week === 'load' ? Math.min(leastOfRun, planned) : Infinity;
     const after = nextVolume(one, opening, planned);
-    weeks.push(describeWeek(one, { planned, before: adapted, opening, after, most: most[index] ?? 0 }));
+    weeks.push(describeWeek(one, { planned, before: adapted, opening, after, most: most[index] ?? 0, run }));
     adapted = after;
   }
   if (weeks.length !== grid.weeks.length) throw new Error('contacts were planned for another number of weeks');
@@ -133,10 +135,12 @@ interface WeekVolume {
   readonly opening: number;
   readonly after: number;
   readonly most: number;
+  /** The least loading week of its run, where a deload was cut under it. */
+  readonly run: number | undefined;
 }
 
 function describeWeek(terms: WeekTerms, volume: WeekVolume): ContactsWeek {
-  const bounds = boundsOf(terms, volume.opening);
+  const bounds = [...boundsOf(terms, volume.opening), ...runBound(volume)];
   const target = terms.target ?? mostAllowed(terms, volume.opening);
   const boundBy = boundByOf(terms, volume.planned, bounds);
   return {
@@ -152,8 +156,12 @@ function describeWeek(terms: WeekTerms, volume: WeekVolume): ContactsWeek {
     sessionCeiling: terms.sessionCeiling,
     primer: terms.primer && volume.planned > 0,
     level: terms.level,
-    reasons: reasonsOf(terms, volume, target, boundBy),
+    reasons: reasonsOf(terms, volume, target, boundBy, bounds),
   };
+}
+
+function runBound({ planned, run }: WeekVolume): readonly Bound[] {
+  return run === undefined ? [] : [{ by: 'deload-depth', most: planned, params: { run } }];
 }
 
 function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
@@ -179,21 +187,48 @@ function holding(bounds: readonly Bound[]): Bound | undefined {
   );
 }
 
-function reasonsOf(terms: WeekTerms, volume: WeekVolume, target: number, boundBy: BoundBy): readonly Reason[] {
-  const spans = terms.fixed === undefined ? [] : [terms.fixed.span];
-  return [
+function reasonsOf(
+  terms: WeekTerms,
+  volume: WeekVolume,
+  target: number,
+  boundBy: BoundBy,
+  bounds: readonly Bound[],
+): readonly Reason[] {
+  const held = holding(bounds);
+  const heldSpans = held?.by === boundBy ? (held.spans ?? []) : [];
+  const reasons: Reason[] = [
     {
       about: 'adapted',
       by: terms.keep.kind,
       params: { before: volume.before, opening: volume.opening, after: volume.after },
       spans: [],
     },
+    targetReason(terms, target),
     {
-      about: 'target',
-      by: terms.phase,
-      params: { target, possible: terms.possible, frequency: terms.frequency },
-      spans: [],
+      about: 'contacts',
+      by: boundBy,
+      params: {
+        contacts: volume.planned,
+        most: volume.most,
+        ...(terms.fixed === undefined ? {} : { fixed: terms.fixed.kind }),
+      },
+      spans: terms.fixed === undefined ? heldSpans : [terms.fixed.span],
     },
-    { about: 'contacts', by: boundBy, params: { contacts: volume.planned, most: volume.most }, spans },
   ];
+  for (const { rule, span } of terms.waived ?? [])
+    reasons.push({ about: 'waived', by: rule, params: {}, spans: [span] });
+  return reasons;
+}
+
+function targetReason({ phase, possible, frequency, aim, decisive }: WeekTerms, target: number): Reason {
+  const params = { target, possible, frequency, decisive: decisive ? 1 : 0 };
+  if (aim === undefined) return { about: 'target', by: phase, params, spans: [] };
+  const { sharePercent, goal, session, cutBy } = aim;
+  const cut = cutBy === undefined ? {} : { cut_by: cutBy.rule ?? cutBy.by };
+  return {
+    about: 'target',
+    by: phase,
+    params: { ...params, share: sharePercent, goal, session, ...cut },
+    spans: cutBy?.spans ?? [],
+  };
 }

@@ -1,6 +1,7 @@
 // Stages 1 to 5 of one athlete: all but the lines. Squads are full of athletes of whom these stages know the same, so a
 // season worked out once is given to all of them. Called by build-athlete.ts.
 
+import type { Reason } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { RULES } from '../library/rules.ts';
@@ -17,9 +18,12 @@ import { layGrid } from './grid.ts';
 import { planPhases } from './phases.ts';
 import type { AthleteSchedule } from './types.ts';
 import { chooseWeekKinds } from './week-kinds.ts';
+import { weekReasons } from './week-reasons.ts';
 
 export interface FirstStages {
   readonly schedule: AthleteSchedule;
+  /** Of each week: why it has its phase and its kind. */
+  readonly weekReasons: readonly (readonly Reason[])[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -64,8 +68,9 @@ const OLDEST_IN_RULES = RULES.flatMap((rule) => rule.parameters)
   .filter((parameter) => parameter.unit === 'years')
   .reduce<number>((oldest, parameter) => Math.max(oldest, parameter.value ?? 0), SEASON_SHAPE.foundationUnderAge);
 
-function withAthlete({ schedule, diagnostics }: FirstStages, athlete: Athlete): FirstStages {
-  return { schedule: { ...schedule, grid: { ...schedule.grid, athlete } }, diagnostics };
+function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
+  const { schedule } = first;
+  return { ...first, schedule: { ...schedule, grid: { ...schedule.grid, athlete } } };
 }
 
 function runStages(plan: Plan, published: Published | undefined, athlete: Athlete): FirstStages {
@@ -78,6 +83,7 @@ function runStages(plan: Plan, published: Published | undefined, athlete: Athlet
   const days = scheduleDays(plan, before, published);
   return {
     schedule: { ...before, days: days.value },
+    weekReasons: weekReasons(plan, before),
     diagnostics: [...kinds.diagnostics, ...contacts.diagnostics, ...days.diagnostics],
   };
 }

@@ -49,13 +49,37 @@ export function mostAllowed(terms: WeekTerms, adapted: number): number {
 /** Every bound of the week by name, for the reasons; the first of the lowest is the one that holds. */
 export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   const bounds: Bound[] = [];
-  if (terms.growth.kind !== 'free') bounds.push({ by: terms.growth.by, most: growthBound(terms, adapted) });
+  if (terms.growth.kind !== 'free') bounds.push(growthTold(terms, terms.growth, adapted));
   bounds.push(...terms.weekCeilings);
   if (terms.primer) return bounds;
-  for (const bound of terms.sessionCeilings) bounds.push({ by: bound.by, most: bound.most * terms.possible });
+  for (const bound of terms.sessionCeilings) {
+    const params = { ...bound.params, session: bound.most, possible: terms.possible };
+    bounds.push({ ...bound, most: bound.most * terms.possible, params });
+  }
   const session = sessionBound(terms, adapted);
-  if (session !== Infinity) bounds.push({ by: sessionBy(terms), most: session * terms.possible });
+  if (session !== Infinity) bounds.push(sessionTold(terms, session, adapted));
   return bounds;
+}
+
+function growthTold(terms: WeekTerms, growth: Exclude<WeekTerms['growth'], { kind: 'free' }>, adapted: number): Bound {
+  const { by, percent, spans } = growth;
+  const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
+  return { by, most: growthBound(terms, adapted), params: { percent, adapted, ...contacts }, spans: spans ?? [] };
+}
+
+function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound {
+  const { sessionGrowth: growth, possible, usualSessions } = terms;
+  const by = sessionBy(terms);
+  const rule = growth.kind === 'rise' ? 'session-rise' : undefined;
+  const grows = growth.kind === 'free' ? {} : { percent: growth.percent };
+  const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
+  return {
+    by,
+    most: session * possible,
+    ...(rule === undefined || by === rule ? {} : { rule }),
+    params: { session, possible, usual: Math.floor(adapted / usualSessions), usualSessions, ...grows, ...contacts },
+    spans: growth.kind === 'free' ? [] : (growth.spans ?? []),
+  };
 }
 
 /** A session bound holds a week back by itself, or because the week has fewer days than are usual. */

@@ -7,6 +7,7 @@ import { ageOn, limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import { weekStart } from '../grid.ts';
 import { roundDown } from './bounds.ts';
+import { changedBy } from './changed-by.ts';
 import { jumpSlot } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
 
@@ -17,7 +18,7 @@ const TENTHS = 10;
 export function sessionCeilings(facts: WeekFacts): readonly Bound[] {
   return [limitCeiling, stageCeiling, youthCeiling, minutesCeiling, levelCeiling]
     .flatMap((ceiling) => ceiling(facts) ?? [])
-    .map((bound) => ({ by: bound.by, most: roundDown(bound.most) }));
+    .map((bound) => ({ ...bound, most: roundDown(bound.most) }));
 }
 
 /** V1 (S); in season C. */
@@ -27,6 +28,7 @@ function levelCeiling({ book, range, phase, level }: WeekFacts): Bound | undefin
   return {
     by: 'session-ceiling',
     most: getRuleValue(book, 'session-ceiling', inSeason ? `in-season-${level}` : level, range),
+    spans: changedBy(book, 'session-ceiling', range),
   };
 }
 
@@ -34,14 +36,22 @@ function limitCeiling({ athlete, usable, range }: WeekFacts): Bound | undefined 
   const days = usable.length > 0 ? usable.map((cell) => cell.day) : [range.from];
   const limits = days.flatMap((day) => limitsOn(athlete, day));
   const most = Math.min(...limits.map((limit) => limit.contactsASession ?? Infinity));
-  return most === Infinity ? undefined : { by: 'limit', most };
+  if (most === Infinity) return undefined;
+  const spans = limits.filter((limit) => limit.contactsASession === most).map((limit) => limit.span);
+  return { by: 'limit', most, spans: [...new Set(spans)] };
 }
 
 /** G11 (P) for the order of the stages; the contacts of each C. */
 function stageCeiling({ athlete, usable, range, book }: WeekFacts): Bound | undefined {
   const stage = returnStageOn(athlete, usable[0]?.day ?? range.from);
   if (stage === undefined) return undefined;
-  return { by: 'limit', most: getRuleValue(book, 'returning-stage', `stage-${stage.stage}`, range) };
+  return {
+    by: 'limit',
+    rule: 'returning-stage',
+    most: getRuleValue(book, 'returning-stage', `stage-${stage.stage}`, range),
+    params: { stage: stage.stage, of: stage.of },
+    spans: [stage.span],
+  };
 }
 
 /** V5 (P). The first weeks of the season count as the first of jumping, as nothing says otherwise. */
@@ -51,7 +61,12 @@ function youthCeiling({ athlete, plan, week, book, range }: WeekFacts): Bound | 
   const weeksIn = (week.starts - weekStart(plan, plan.season.starts)) / DAYS_A_WEEK;
   const young = age < getRuleValue(book, 'youth-ceiling', 'under', range);
   const first = young && weeksIn < getRuleValue(book, 'youth-ceiling', 'first-weeks', range);
-  return { by: 'youth-ceiling', most: getRuleValue(book, 'youth-ceiling', first ? 'first' : 'most', range) };
+  return {
+    by: 'youth-ceiling',
+    most: getRuleValue(book, 'youth-ceiling', first ? 'first' : 'most', range),
+    params: { age, to: getRuleValue(book, 'youth-ceiling', 'to', range) },
+    spans: changedBy(book, 'youth-ceiling', range),
+  };
 }
 
 /** The contacts that the week's shortest slot has time for, behind the warm-up and the lifting. */
@@ -60,7 +75,10 @@ function minutesCeiling({ usable, phase }: WeekFacts): Bound | undefined {
     const slot = jumpSlot(cell);
     if (slot === undefined) return [];
     const working = slot.minutes - VOLUME.warmUpMinutes - (slot.use === 'both' ? VOLUME.liftingMinutes : 0);
-    return [Math.max(0, Math.floor((working * phase.contactsPerMinuteTenths) / TENTHS))];
+    return [{ slot, most: Math.max(0, Math.floor((working * phase.contactsPerMinuteTenths) / TENTHS)) }];
   });
-  return fits.length === 0 ? undefined : { by: 'slot-minutes', most: Math.min(...fits) };
+  const [first, ...rest] = fits;
+  if (first === undefined) return undefined;
+  const { slot, most } = rest.reduce((least, one) => (one.most < least.most ? one : least), first);
+  return { by: 'slot-minutes', most, params: { minutes: slot.minutes }, spans: [slot.span] };
 }

@@ -2,22 +2,28 @@
 // Plain data made by week-terms.ts, read by bounds.ts, search.ts and split.ts; all numbers are whole contacts.
 
 import type { Bound, BoundBy } from '../../build/types.ts';
+import type { RuleId } from '../../library/rules.ts';
 import type { Level, PhaseId, WeekKind } from '../../library/types.ts';
 import type { Span } from '../../source/types.ts';
+
+/** The lines of the plan that changed the numbers. */
+interface Written {
+  readonly spans?: readonly Span[];
+}
 
 /** How far a week may go from A. */
 export type Growth =
   /** The larger of a percentage of A and A plus a number. */
-  | { readonly kind: 'rise'; readonly by: BoundBy; readonly percent: number; readonly contacts: number }
+  | ({ readonly kind: 'rise'; readonly by: BoundBy; readonly percent: number; readonly contacts: number } & Written)
   /** A percentage of A. */
-  | { readonly kind: 'share'; readonly by: BoundBy; readonly percent: number }
+  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number } & Written)
   /** A waiver leaves it out. */
   | { readonly kind: 'free' };
 
 /** How far a session may go from the usual one, A shared among the usual sessions. */
 export type SessionGrowth =
-  | { readonly kind: 'rise'; readonly percent: number; readonly contacts: number }
-  | { readonly kind: 'share'; readonly by: BoundBy; readonly percent: number }
+  | ({ readonly kind: 'rise'; readonly percent: number; readonly contacts: number } & Written)
+  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number } & Written)
   | { readonly kind: 'free' };
 
 /** What A becomes. */
@@ -49,6 +55,8 @@ export interface WeekTerms {
   readonly weekCeilings: readonly Bound[];
   /** The target; undefined where the week takes the most allowed. */
   readonly target: number | undefined;
+  /** What the target was made of; absent where the week takes the most allowed or has nothing. */
+  readonly aim?: Aim;
   /** The most a week may be planned at over its target. */
   readonly reach: number;
   /** Fixed by the coach: a pin keeps the rules, a programme written by hand doesn't ask. */
@@ -59,4 +67,16 @@ export interface WeekTerms {
   readonly primer: boolean;
   /** Its shortfall counts first: a loading week of its segment's last phase. */
   readonly decisive: boolean;
+  /** Waivers that leave a bound of this week out. */
+  readonly waived?: readonly { readonly rule: RuleId; readonly span: Span }[];
+}
+
+/** The parts of a target: a share of the session at the height of the block, in each session that is possible. */
+export interface Aim {
+  readonly sharePercent: number;
+  readonly goal: number;
+  /** Contacts of a session. */
+  readonly session: number;
+  /** The ceiling that is lower than the share of the goal. */
+  readonly cutBy?: Bound;
 }

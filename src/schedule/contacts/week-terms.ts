@@ -15,7 +15,8 @@ import { sessionCeilings } from './session-ceilings.ts';
 import { pinsIn, weekFacts } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
 import type { WeekProgramme } from './week-programme.ts';
-import type { Growth, Keep, SessionGrowth, WeekTerms } from './terms.ts';
+import { changedBy } from './changed-by.ts';
+import type { Aim, Growth, Keep, SessionGrowth, WeekTerms } from './terms.ts';
 
 /** The terms of one athlete's weeks. */
 export function weekTerms(
@@ -76,7 +77,8 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
   const primer = facts.usable.length === 0 && kind.kind !== 'empty' && kind.kind !== 'transition';
   const ceilings = sessionCeilings(facts);
   const sessionCeiling = ceilings.reduce((least, bound) => Math.min(least, bound.most), Infinity);
-  const target = targetOf(facts, possible, sessionCeiling, primer);
+  const aim = aimOf(facts, ceilings, primer);
+  const target = targetOf(facts, possible, aim);
   const { programme } = facts;
   const fixed = programme === undefined ? pinnedContacts(facts) : programmeContacts(programme);
   return {
@@ -96,25 +98,63 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
       ? [...primerCeilings(facts, possible), ...ceilings, ...weekCeilings(facts)]
       : weekCeilings(facts),
     target,
+    ...(aim === undefined ? {} : { aim }),
     reach: reachOf(facts, target),
     primer,
     decisive,
+    waived: waivedIn(facts),
     ...(fixed === undefined ? {} : { fixed }),
     ...(programme === undefined ? {} : { fixedSessions: sizesOf(programme) }),
   };
 }
 
-function targetOf(facts: WeekFacts, possible: number, sessionCeiling: number, primer: boolean): number | undefined {
-  const { kind, phase } = facts;
+function targetOf({ kind }: WeekFacts, possible: number, aim: Aim | undefined): number | undefined {
   if (kind.kind === 'empty' || kind.kind === 'transition') return 0;
-  if (primer || kind.kind === 'deload' || kind.kind === 'taper' || kind.kind === 'hold') return undefined;
-  if (phase.goalShare === undefined) return undefined;
-  return Math.min(share(phase.goalShare, goalOf(facts)), sessionCeiling) * possible;
+  return aim === undefined ? undefined : aim.session * possible;
+}
+
+/** Undefined for weeks that take the most allowed, or nothing. */
+function aimOf(facts: WeekFacts, ceilings: readonly Bound[], primer: boolean): Aim | undefined {
+  const { kind, phase } = facts;
+  const aims = kind.kind === 'load' || kind.kind === 'return';
+  if (!aims || primer || phase.goalShare === undefined) return undefined;
+  const goal = goalOf(facts);
+  const wanted = share(phase.goalShare, goal);
+  const lowest = ceilings.reduce<Bound | undefined>(
+    (least, bound) => (least === undefined || bound.most < least.most ? bound : least),
+    undefined,
+  );
+  const cut = lowest !== undefined && lowest.most < wanted;
+  return {
+    sharePercent: phase.goalShare,
+    goal,
+    session: cut ? lowest.most : wanted,
+    ...(cut ? { cutBy: lowest } : {}),
+  };
 }
 
 /** Contacts of a session at the height of the block: the athlete's own goal, within the level. */
 function goalOf({ athlete, level, book, range }: WeekFacts): number {
   return Math.min(athlete.goal?.value ?? GOAL_FOOT[level], getRuleValue(book, 'session-ceiling', level, range));
+}
+
+/** Rules that bound a week's contacts. */
+const BOUNDING = [
+  'weekly-rise',
+  'session-rise',
+  'session-ceiling',
+  'all-jumps-rise',
+  'deload-depth',
+  'taper-cut',
+  'return-ramp',
+  'budget',
+] as const;
+
+function waivedIn({ book, range }: WeekFacts): NonNullable<WeekTerms['waived']> {
+  return BOUNDING.flatMap((rule) => {
+    const waiver = book.waiver(rule, range);
+    return waiver === undefined ? [] : [{ rule, span: waiver.span }];
+  });
 }
 
 function reachOf({ phase, kind }: WeekFacts, target: number | undefined): number {
@@ -128,15 +168,18 @@ function growthOf(facts: WeekFacts): Growth {
   if (kind.kind === 'taper') {
     if (book.waiver('taper-cut', range) !== undefined) return { kind: 'free' };
     const last = kind.step === kind.steps;
-    return { kind: 'share', by: 'taper-cut', percent: getRuleValue(book, 'taper-cut', last ? 'last' : 'first', range) };
+    const percent = getRuleValue(book, 'taper-cut', last ? 'last' : 'first', range);
+    return { kind: 'share', by: 'taper-cut', percent, spans: changedBy(book, 'taper-cut', range) };
   }
   if (kind.kind === 'deload') {
     if (book.waiver('deload-depth', range) !== undefined) return { kind: 'free' };
-    return { kind: 'share', by: 'deload-depth', percent: getRuleValue(book, 'deload-depth', 'most', range) };
+    const percent = getRuleValue(book, 'deload-depth', 'most', range);
+    return { kind: 'share', by: 'deload-depth', percent, spans: changedBy(book, 'deload-depth', range) };
   }
   if (kind.kind === 'hold') return { kind: 'share', by: 'hold', percent: VOLUME.hold };
   if (kind.kind === 'return' && kind.step !== undefined) {
-    return { kind: 'share', by: 'return-ramp', percent: ladderRise(facts, kind.step) };
+    const spans = changedBy(book, 'return-ramp', range);
+    return { kind: 'share', by: 'return-ramp', percent: ladderRise(facts, kind.step), spans };
   }
   return loadingGrowth(facts);
 }
@@ -151,6 +194,7 @@ function loadingGrowth({ book, range, otherJumpsRise }: WeekFacts): Growth {
     by: 'weekly-rise',
     percent: getRuleValue(book, 'weekly-rise', 'most', range),
     contacts: getRuleValue(book, 'weekly-rise', 'contacts', range),
+    spans: changedBy(book, 'weekly-rise', range),
   };
 }
 
@@ -167,14 +211,18 @@ function ladderRise(facts: WeekFacts, step: number): number {
 }
 
 function sessionGrowthOf({ kind, book, range }: WeekFacts): SessionGrowth {
-  if (kind.kind === 'taper') return { kind: 'share', by: 'taper-cut', percent: VOLUME.easySession };
-  if (kind.kind === 'deload') return { kind: 'share', by: 'deload-depth', percent: VOLUME.easySession };
-  if (kind.kind === 'hold') return { kind: 'share', by: 'hold', percent: VOLUME.easySession };
+  const easy = { kind: 'share', percent: VOLUME.easySession } as const;
+  if (kind.kind === 'taper' && book.waiver('taper-cut', range) === undefined) return { ...easy, by: 'taper-cut' };
+  if (kind.kind === 'deload' && book.waiver('deload-depth', range) === undefined) {
+    return { ...easy, by: 'deload-depth' };
+  }
+  if (kind.kind === 'hold') return { ...easy, by: 'hold' };
   if (book.waiver('session-rise', range) !== undefined) return { kind: 'free' };
   return {
     kind: 'rise',
     percent: getRuleValue(book, 'session-rise', 'most', range),
     contacts: getRuleValue(book, 'session-rise', 'contacts', range),
+    spans: changedBy(book, 'session-rise', range),
   };
 }
 
@@ -190,15 +238,23 @@ function weekCeilings({ athlete, book, range, usable, week }: WeekFacts): readon
   const bounds: Bound[] = [];
   const limits = usable.flatMap((cell) => limitsOn(athlete, cell.day));
   const limited = Math.min(...limits.map((limit) => limit.contactsAWeek ?? Infinity));
-  if (limited !== Infinity) bounds.push({ by: 'limit', most: limited });
+  if (limited !== Infinity) {
+    const spans = limits.filter((limit) => limit.contactsAWeek === limited).map((limit) => limit.span);
+    bounds.push({ by: 'limit', most: limited, spans: [...new Set(spans)] });
+  }
   const budget = book.waiver('budget', range) === undefined ? book.value('budget', 'jumps-a-week', range) : undefined;
-  if (budget !== undefined) bounds.push({ by: 'budget', most: Math.max(0, budget - week.otherJumps) });
+  if (budget !== undefined) {
+    const params = { jumps: budget, other: week.otherJumps };
+    const spans = changedBy(book, 'budget', range);
+    bounds.push({ by: 'budget', most: Math.max(0, budget - week.otherJumps), params, spans });
+  }
   return bounds;
 }
 
 /** A primer is short, and needs an open day before the event. */
 function primerCeilings({ book, range }: WeekFacts, possible: number): readonly Bound[] {
-  return [{ by: 'open-days', most: possible === 0 ? 0 : getRuleValue(book, 'last-week', 'primer', range) }];
+  if (possible === 0) return [{ by: 'open-days', most: 0, params: { possible } }];
+  return [{ by: 'open-days', rule: 'last-week', most: getRuleValue(book, 'last-week', 'primer', range) }];
 }
 
 function pinnedContacts({ plan, athlete, range, kind }: WeekFacts): WeekTerms['fixed'] {
