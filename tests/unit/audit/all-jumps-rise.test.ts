@@ -46,7 +46,8 @@ describe('all-jumps-rise', () => {
     expectSilent(RULE, season([200, 200, 200, 200], [100, 100, 100, 195]));
     const away = { kind: 'empty', phase: 'closed' } as const;
     expectSilent(RULE, {
-      weeks: [loading(200), loading(200), loading(200), loading(200), away, loading(200)],
+      // Back from a closed week used to nine tenths: no more than that, as practice begins again.
+      weeks: [loading(200), loading(200), loading(200), loading(200), away, loading(180)],
       days: [1, 2, 3, 4, 6].map((week) => ({ day: day(week, 0), practiceJumps: 100 })),
     });
   });
