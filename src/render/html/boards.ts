@@ -4,7 +4,7 @@
 import type { Board, BoardGroup } from '../../report/board.ts';
 import type { BoardCell, BoardDose, BoardExercise, BoardRow } from '../../report/board-rows.ts';
 import type { Cue } from '../../report/board-watch.ts';
-import type { Station, StationPerson, StationTable } from '../../report/board-stations.ts';
+import type { Station, StationPerson } from '../../report/board-stations.ts';
 import { CAUTIONS } from '../../report/cautions.ts';
 import { box, groupMark, h, name, names } from './element.ts';
 import type { Content, Element } from './element.ts';
@@ -167,16 +167,16 @@ function stationTables({ stations }: Board): readonly Element[] {
       h(
         'ul',
         {},
-        table.stations.map((station) => h('li', {}, h('b', {}, station.name), stationPeople(station, table))),
+        table.stations.map((station) => h('li', {}, h('b', {}, station.name), stationPeople(station))),
       ),
     ),
   );
 }
 
-function stationPeople({ people }: Station, table: StationTable): Element {
+function stationPeople({ people }: Station): Element {
   return h(
     'ol',
-    { 'aria-label': table.title },
+    {},
     people.map((person) => h('li', {}, stationPerson(person))),
   );
 }

@@ -8,6 +8,9 @@ import type { Paper } from './paper.ts';
 import { linesNeeded, textWidth } from './text-width.ts';
 
 export const CARD_TYPE = {
+  title: { points: 17, bold: true },
+  when: { points: 12, bold: true },
+  group: { points: 10, bold: true },
   name: { points: 10.5, bold: true },
   detail: { points: 9 },
   purpose: { points: 12 },
@@ -19,6 +22,10 @@ export const CARD_MEASURES = {
   /** Between the two halves of a sheet, where it is cut. */
   cut: 6,
   header: 9,
+  headerColumnGap: 4,
+  swatch: 12,
+  /** The build's mark, with the word before it. */
+  mark: 23,
   purposeLine: 5.4,
   eventLine: 5,
   headerGap: 2,
@@ -109,7 +116,15 @@ function columnHeight(card: Card, { half, width }: CardSpace): number {
   const purpose = linesNeeded(card.purpose, width, CARD_TYPE.purpose) * m.purposeLine;
   const events =
     card.events.length === 0 ? 0 : linesNeeded(card.events.join(' · '), width, CARD_TYPE.event) * m.eventLine;
-  return half - m.header - purpose - events - m.headerGap - m.footer;
+  return half - headerLines(card, width) * m.header - purpose - events - m.headerGap - m.footer;
+}
+
+/** A long name takes several lines beside what else stands at the top. */
+function headerLines({ name, group, dates }: Card, width: number): number {
+  const m = CARD_MEASURES;
+  const groupWidth = group === undefined ? 0 : m.swatch + textWidth(group.name.toUpperCase(), CARD_TYPE.group);
+  const beside = groupWidth + m.mark + textWidth(`${dates}, card 9 of 9`, CARD_TYPE.when) + 3 * m.headerColumnGap;
+  return linesNeeded(name, width - beside, CARD_TYPE.title);
 }
 
 /** Column after column, half page after half page, in order. */

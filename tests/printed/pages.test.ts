@@ -1,0 +1,231 @@
+// Pages as a browser prints them and people read them: every kind, on both papers, of real seasons and of hard cases.
+// Nothing is cut, nothing lies on anything else, no type is under nine points; axe and html-validate find nothing; the
+// first page leads everywhere by keyboard.
+
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+import { chromium } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { PAPERS } from '../../src/render/html/paper.ts';
+import type { Paper } from '../../src/render/html/paper.ts';
+import { overlaps, pdfSize, pdfWords, typeSizes } from './pdf.ts';
+import { haveAll } from './programs.ts';
+import { emptyBuild, stressBuild } from './stress-build.ts';
+import { exampleBuild, putOnDisk, writtenFiles } from './written.ts';
+
+const MINUTES = 60_000;
+const axeSource = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+
+/** The builds, and which of their pages are printed: a few of each kind. */
+const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly pages: readonly string[] }[] = [
+  {
+    name: 'handball-spring',
+    paper: 'a4',
+    pages: [
+      'athletes/johanne.html',
+      'weeks/2027-01-25.html',
+      'sessions/2027-01-28.html',
+      'sessions/2027-03-02.html',
+      'season.html',
+      'index.html',
+      'physio.html',
+    ],
+  },
+  {
+    name: 'jumpers-two-peaks',
+    paper: 'letter',
+    pages: ['weeks/2027-01-04.html', 'sessions/2027-01-09.html'],
+  },
+  { name: 'youth-group', paper: 'a4', pages: ['weeks/2027-03-08.html', 'season.html', 'physio.html'] },
+  {
+    name: 'four-weeks',
+    paper: 'letter',
+    pages: ['weeks/2027-05-03.html', 'season.html'],
+  },
+  {
+    name: 'stress-metric',
+    paper: 'a4',
+    pages: [
+      'athletes/athlete-01.html',
+      'athletes/athlete-04.html',
+      'sessions/2027-01-04.html',
+      'season.html',
+      'index.html',
+    ],
+  },
+  {
+    name: 'stress-imperial',
+    paper: 'letter',
+    pages: ['athletes/athlete-01.html', 'athletes/athlete-03.html', 'sessions/2027-01-04.html'],
+  },
+  { name: 'empty', paper: 'letter', pages: ['index.html', 'season.html', 'physio.html'] },
+];
+
+const buildOf = (name: string): ReturnType<typeof exampleBuild> =>
+  name === 'empty'
+    ? emptyBuild()
+    : name.startsWith('stress')
+      ? stressBuild(name.endsWith('imperial') ? 'imperial' : 'metric')
+      : exampleBuild(name);
+
+const everyPage = BUILDS.flatMap(({ name, paper, pages }) => pages.map((path) => ({ name, paper, path })));
+
+describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml'))('pages in a browser', () => {
+  let folder = '';
+  let browser: Browser | undefined;
+  let tab: Page;
+  const written = new Map<string, ReadonlyMap<string, string>>();
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'footfall-pages-'));
+    for (const { name, paper } of BUILDS) {
+      const files = await writtenFiles(buildOf(name), paper);
+      written.set(name, files);
+      putOnDisk(join(folder, name), files);
+    }
+    browser = await chromium.launch({
+      executablePath: '/usr/bin/chromium',
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    });
+    tab = await browser.newPage();
+  }, 3 * MINUTES);
+
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  const open = async (name: string, path: string, media: 'print' | 'screen'): Promise<void> => {
+    await tab.emulateMedia({ media });
+    await tab.goto(`file://${join(folder, name, path)}`);
+  };
+
+  const print = async (name: string, path: string): Promise<string> => {
+    await open(name, path, 'print');
+    const file = join(folder, `${name}-${path.replaceAll('/', '-')}.pdf`);
+    await tab.pdf({ path: file, preferCSSPageSize: true });
+    return file;
+  };
+
+  /** Sheets of two half-page cards each, and how many cards are higher than their half. */
+  const sheetsOnPage = async (): Promise<{ readonly sheets: number; readonly cut: number }> =>
+    await tab.evaluate(() => {
+      const cards = [...document.querySelectorAll('.card')];
+      return {
+        sheets: Math.ceil(cards.length / 2),
+        cut: cards.filter((card) => {
+          const style = getComputedStyle(card);
+          const height = card.getBoundingClientRect().height - Number.parseFloat(style.paddingTop);
+          return height > Number.parseFloat(style.minHeight) + 1.5;
+        }).length,
+      };
+    });
+
+  test.each(everyPage)(
+    '$name/$path prints on $paper, whole and readable',
+    { timeout: MINUTES },
+    async ({ name, paper, path }) => {
+      const file = await print(name, path);
+      const size = pdfSize(file);
+      const upright = [PAPERS[paper].width, PAPERS[paper].height].map((mm) => (mm * 72) / 25.4);
+      const isLandscape = path.startsWith('sessions/') || path === 'season.html';
+      const [width = 0, height = 0] = isLandscape ? upright.toReversed() : upright;
+      expect(size.pages).toBeGreaterThan(0);
+      expect([Math.abs(size.width - width) < 1.5, Math.abs(size.height - height) < 1.5]).toEqual([true, true]);
+      const pages = pdfWords(file);
+      for (const words of pages) {
+        const outside = words.filter(
+          (word) => word.left < 15 || word.right > width - 15 || word.top < 10 || word.bottom > height - 10,
+        );
+        expect(outside.map(({ text }) => text)).toEqual([]);
+        expect(overlaps(words)).toEqual([]);
+      }
+      expect(typeSizes(file)[0] ?? 9).toBeGreaterThanOrEqual(9);
+      if (/^(athletes|weeks)/u.test(path)) expect(await sheetsOnPage()).toEqual({ sheets: size.pages, cut: 0 });
+    },
+  );
+
+  test.each(everyPage)('$name/$path lets axe find nothing', { timeout: MINUTES }, async ({ name, path }) => {
+    await open(name, path, 'screen');
+    await tab.evaluate(axeSource);
+    const violations = await tab.evaluate<readonly string[]>(
+      `axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`,
+    );
+    expect(violations).toEqual([]);
+  });
+
+  test.each(everyPage)('$name/$path asks for nothing from elsewhere', async ({ name, path }) => {
+    const asked: string[] = [];
+    tab.on('request', (request) => {
+      if (!request.url().startsWith('file:')) asked.push(request.url());
+    });
+    await open(name, path, 'print');
+    const scripts = await tab.evaluate(() => document.querySelectorAll('script, link, img, iframe').length);
+    expect({ asked, scripts }).toEqual({ asked: [], scripts: 0 });
+  });
+
+  test(
+    'the first page reaches every page by keyboard alone, and every page leads back',
+    { timeout: MINUTES },
+    async () => {
+      const files = written.get('handball-spring') ?? new Map<string, string>();
+      await open('handball-spring', 'index.html', 'screen');
+      const links = await tab.evaluate(() =>
+        [...document.querySelectorAll('a')].map((link) => link.getAttribute('href')),
+      );
+      const focused: (string | null)[] = [];
+      for (let count = 0; count < links.length; count += 1) {
+        await tab.keyboard.press('Tab');
+        focused.push(await tab.evaluate(() => document.activeElement?.getAttribute('href') ?? null));
+      }
+      expect(focused).toEqual(links);
+      expect(new Set(links)).toEqual(new Set([...files.keys()].filter((path) => path !== 'index.html')));
+      expect(new Set(links).size).toBe(links.length);
+      await open('handball-spring', 'index.html', 'screen');
+      await tab.keyboard.press('Tab');
+      await tab.keyboard.press('Enter');
+      await tab.waitForURL(/season\.html$/u);
+      await tab.keyboard.press('Tab');
+      await tab.keyboard.press('Enter');
+      await tab.waitForURL(/index\.html$/u);
+    },
+  );
+});
+
+test(
+  'html-validate finds nothing in any page',
+  async () => {
+    const validator = new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: {
+        'void-style': 'off',
+        'no-trailing-whitespace': 'off',
+        'long-title': 'off',
+        'no-raw-characters': 'off',
+        'no-inline-style': 'off',
+      },
+    });
+    for (const { name, paper } of BUILDS) {
+      const files = await writtenFiles(buildOf(name), paper);
+      const pages = [...files].filter(([path]) => path.endsWith('.html'));
+      const kinds = new Map(pages.map(([path, text]) => [path.split('/')[0] ?? '', { path, text }]));
+      for (const { path, text } of kinds.values()) {
+        const report = await validator.validateString(text);
+        const messages = report.results.flatMap((result) =>
+          result.messages.map(({ ruleId, message, line }) => `${name}/${path}:${line} ${ruleId} ${message}`),
+        );
+        expect(messages.slice(0, 5)).toEqual([]);
+      }
+    }
+  },
+  2 * MINUTES,
+);

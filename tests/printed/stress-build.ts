@@ -1,0 +1,99 @@
+// A build as pages fear it: forty athletes with long names and names written from right to left, four sessions a week of
+// twelve lines, kilos on bars and in hands; and a build with nobody in it.
+
+import type { Build, BuiltAthlete, BuiltLine } from '../../src/build/types.ts';
+import type { Kit, TrainingPlace } from '../../src/plan/types.ts';
+import { builtAthlete, athlete, line, madeBuild, madePlan, session, week } from '../unit/report/made-build.ts';
+import { HERE, slot } from '../unit/schedule/make-plan.ts';
+
+const KIT: Kit = {
+  counts: new Map([
+    ['racks', 4],
+    ['bars', 6],
+    ['boxes', 3],
+    ['hurdles', 12],
+    ['dumbbells', 10],
+    ['benches', 3],
+    ['pull-up-bars', 3],
+    ['bands', 8],
+  ]),
+  boxesCm: [20, 30, 45],
+  barsGrams: [15_000, 20_000],
+  smallestPlateGrams: 1250,
+  dumbbellsGrams: [10_000, 14_000, 18_000],
+  kettlebellsGrams: [],
+};
+
+const PLACE: TrainingPlace = { id: 'weight-room-behind-the-gymnasium', kit: KIT, span: HERE };
+
+const NAMES = [
+  'Anne-Margrethe Wollstonecraft-Featherstonehaugh',
+  'Mira K.',
+  'נועה בן־דוד',
+  'ليلى عبد الرحمن',
+  'Łucja Święcicka',
+  'Ngozi',
+  '=cmd()',
+  '<b>Bo & "Co"</b>',
+];
+const GROUPS = ['blue', 'green', 'red', 'yellow', 'orange'];
+const HEAD_COUNT = 40;
+
+const barbell = (grams: number): Partial<BuiltLine> => ({
+  sets: 4,
+  loadGrams: grams,
+  barGrams: 20_000,
+  perSideGrams: (grams - 20_000) / 2,
+  percent: 85,
+  estimated: true,
+  restSeconds: 180,
+});
+
+function lines(person: number): readonly BuiltLine[] {
+  const held = { reserve: 3, restSeconds: 75, sets: 3 };
+  return [
+    line('countermovement-jump-series', { sets: 5, family: 'jump-in-place' }),
+    line('single-leg-side-jump-stick', { sets: 3, family: 'side-jump' }),
+    line('drop-jump-40', { sets: 3, dropCm: 40, family: 'drop' }),
+    line(person % 2 === 0 ? 'hurdle-hop' : 'rebound-jump', { sets: 10, family: 'rebound' }),
+    line('triple-long-jump', { sets: 2, family: 'jump-series' }),
+    line('back-squat', barbell(60_000 + 2500 * (person % 12))),
+    line('romanian-deadlift', barbell(50_000 + 2500 * (person % 8))),
+    line('rear-foot-elevated-split-squat', { sets: 3, loadGrams: 18_000, restSeconds: 90 }),
+    line('adductor-plank', { ...held, note: 'top leg on the bench, hips high all the way through' }),
+    line('pull-up', held),
+    line('single-leg-calf-raise', { ...held, sets: 6 }),
+    line('plank', { ...held, part: 'trunk', reps: 30 }),
+  ];
+}
+
+function person(index: number): BuiltAthlete {
+  const weeks = [1, 2].map((number) =>
+    week(
+      number,
+      [0, 1, 3, 5].map((offset) =>
+        session(`2027-01-${String(4 + 7 * (number - 1) + offset).padStart(2, '0')}`, lines(index), {
+          minutes: 88,
+          slot: slot(1, { at: 18 * 60, minutes: 75, place: PLACE, span: { ...HERE, start: offset } }),
+          shortOnTime: [12, 11, 10],
+        }),
+      ),
+    ),
+  );
+  const name = NAMES[index % NAMES.length] ?? '';
+  return builtAthlete(weeks, {
+    athlete: athlete('intermediate', 80, {
+      id: `athlete-${String(index + 1).padStart(2, '0')}`,
+      name: index < NAMES.length ? name : `${name} ${index + 1}`,
+      group: GROUPS[index % GROUPS.length] ?? '',
+    }),
+  });
+}
+
+export function stressBuild(units: 'metric' | 'imperial'): Build {
+  const people = Array.from({ length: HEAD_COUNT }, (_, index) => person(index));
+  const planned = madePlan();
+  return madeBuild(people, { ...planned, season: { ...planned.season, title: 'A season of <hard> cases', units } });
+}
+
+export const emptyBuild = (): Build => madeBuild([]);
