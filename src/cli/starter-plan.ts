@@ -76,8 +76,9 @@ competitions:
 practice:
   - { day: monday, jumps: 40 }
 
-closures:
-  - { from: ${on(4, MONDAY)}, until: ${on(4, 2)}, because: hall lent out }
+# Days without training:
+# closures:
+#   - { from: ${on(8, MONDAY)}, until: ${on(8, 2)}, because: hall lent out }
 
 tests:
   - { date: ${on(8, SATURDAY)}, what: [countermovement-jump], contacts: 6 }
