@@ -114,7 +114,7 @@ function fault(cell: Cell, kind: ColumnKind, read: Read | undefined): string | u
   if (typeof cell === 'number') {
     // Where the decimal sign is a comma a number with a point stays the text it is.
     const isSame =
-      read.type === 'float' ? Number(read.value) === cell : read.type === 'string' && read.text === String(cell);
+      read.type === 'float' ? Number(read.value) === cell : read.type === 'string' && Number(read.text) === cell;
     return isSame ? undefined : `${cell} became ${read.type} ${read.value} ${read.text}`;
   }
   if (kind === 'date') return read.value === cell || read.text === cell ? undefined : `${cell} became ${read.text}`;

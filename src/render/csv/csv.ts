@@ -25,9 +25,25 @@ export function* renderCsv(table: Table): Iterable<string> {
 
 function encodeCell(cell: Cell, column: Column | undefined, encodeText: (text: string) => string): string {
   if (cell === undefined) return '';
-  if (typeof cell === 'number') return String(cell);
+  if (typeof cell === 'number') return Number.isInteger(cell) ? String(cell) : decimal(cell);
   return column?.kind === 'text' ? encodeText(cell) : cell;
 }
+
+/**
+ * A decimal that no spreadsheet takes for a month and a day, as those with a decimal comma do with `7.5` and `1.25`: with
+ * a second place where that is no day, and otherwise with an exponent.
+ */
+function decimal(value: number): string {
+  const text = String(value);
+  const [whole = '', places = ''] = text.split('.');
+  if (Number(whole) < 1 || Number(whole) > MONTHS) return text;
+  const day = Number(places.padEnd(2, '0'));
+  if (places.length > 2 || day < 1 || day > MOST_DAYS) return places.length === 1 ? `${text}0` : text;
+  return `${text}E0`;
+}
+
+const MONTHS = 12;
+const MOST_DAYS = 31;
 
 function createTextEncoder(): (text: string) => string {
   const remembered = new Map<string, string>();
