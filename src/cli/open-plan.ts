@@ -4,6 +4,7 @@
 import type { Build } from '../build/types.ts';
 import { compile } from '../compile.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
+import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readDocuments } from '../language/read-documents.ts';
 import type { Documents } from '../read/types.ts';
@@ -26,7 +27,7 @@ export interface Compiled {
 export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>): Compiled {
   const documents = readDocuments(path, session.files);
   const compiled = compileDocuments(documents.value, session.today);
-  const diagnostics = [...documents.diagnostics, ...compiled.diagnostics];
+  const diagnostics = limitKinds([...documents.diagnostics, ...compiled.diagnostics]);
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
   return { plan, diagnostics, ...(build !== undefined && { build }) };

@@ -62,8 +62,11 @@ export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Stag
   if (table === undefined) return { value: { file, rows: [] }, diagnostics };
   const headerProblems = checkHeader(file, table.header, columns);
   if (hasErrors(headerProblems)) return { value: { file, rows: [] }, diagnostics: [...diagnostics, ...headerProblems] };
-  const rowProblems = missingCells(file, table, columns);
-  return { value: { file, rows: nodesOf(file, table) }, diagnostics: [...diagnostics, ...rowProblems] };
+  const missing = missingCells(file, table.header, columns);
+  const rowProblems = table.rows.map((row) => missing(row));
+  // A row that lacks what it needs has been reported.
+  const rows = table.rows.filter((_, index) => rowProblems[index]?.length === 0);
+  return { value: { file, rows: nodesOf(file, { ...table, rows }) }, diagnostics: [...diagnostics, ...rowProblems.flat()] };
 };
 
 const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] => {
@@ -107,20 +110,17 @@ const unknownColumn = (
 
 const missingCells = (
   file: SourceFile,
-  { header, rows }: CsvTable,
+  header: CsvRow,
   columns: readonly TableColumn[],
-): readonly Diagnostic[] => {
+): ((row: CsvRow) => readonly Diagnostic[]) => {
   const needed = columns.filter(({ needs }) => needs === 'filled').map(({ name }) => name);
   const positions = needed.map((name) => [name, header.cells.findIndex(({ text }) => text === name)] as const);
-  const diagnostics: Diagnostic[] = [];
-  for (const row of rows) {
-    for (const [column, index] of positions) {
+  return (row) =>
+    positions.flatMap(([column, index]) => {
       const cell = row.cells[index];
-      if (cell?.text !== '') continue;
-      diagnostics.push(problem('csv/missing-cell', { params: { column }, span: cellSpan(file, cell) }));
-    }
-  }
-  return diagnostics;
+      if (cell?.text !== '') return [];
+      return [problem('csv/missing-cell', { params: { column }, span: cellSpan(file, cell) })];
+    });
 };
 
 const nodesOf = (file: SourceFile, { header, rows }: CsvTable): readonly MapNode[] => {

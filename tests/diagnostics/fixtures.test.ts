@@ -2,52 +2,24 @@
 // the byte, what is written beside it, as text and as JSON. FOOTFALL_UPDATE=1 writes the files anew; read the
 // difference before it is committed.
 
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { codes } from '../../src/diagnostics/catalogue.ts';
-import { hasErrors } from '../../src/diagnostics/collector.ts';
-import type { Diagnostic } from '../../src/diagnostics/types.ts';
-import { fileSystem } from '../../src/host/files.ts';
-import { readDocuments } from '../../src/language/read-documents.ts';
-import { loadPlan } from '../../src/plan/load-plan.ts';
 import { diagnosticsJson } from '../../src/render/diagnostics/diagnostics-json.ts';
 import { diagnosticsText } from '../../src/render/diagnostics/diagnostics-text.ts';
 import { createPalette } from '../../src/render/palette.ts';
 import { diagnosticsView } from '../../src/report/diagnostics-view.ts';
-import type { SourceFile } from '../../src/source/types.ts';
-import { dayOf } from '../../src/util/days.ts';
+import { diagnose } from './diagnose.ts';
+import { fixtures, here } from './fixture-folders.ts';
+import { madePlan } from './made-plans.ts';
 
-const here = 'tests/diagnostics';
 const update = process.env['FOOTFALL_UPDATE'] === '1';
-
-const foldersOf = (path: string): readonly string[] =>
-  readdirSync(path, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => name)
-    .sort();
-
-const fixtures = foldersOf(here).flatMap((area) => foldersOf(join(here, area)).map((what) => `${area}/${what}`));
 
 /** Where the plan is said to be: a fixture may have another entry than season.yaml, or none. */
 const entryOf = (folder: string): string => {
   const named = join(folder, 'entry.txt');
   return existsSync(named) ? `${folder}/plan/${readFileSync(named, 'utf8').trim()}` : `${folder}/plan`;
-};
-
-interface Found {
-  readonly files: readonly SourceFile[];
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-/** A record of a later day is one of the future. */
-const today = dayOf({ year: 2027, month: 2, day: 1 });
-
-const diagnose = (entry: string): Found => {
-  const { value: documents, diagnostics } = readDocuments(entry, fileSystem);
-  const { files } = documents;
-  if (hasErrors(diagnostics)) return { files, diagnostics };
-  return { files, diagnostics: [...diagnostics, ...loadPlan(documents, today).diagnostics] };
 };
 
 const agrees = (path: string, made: string): void => {
@@ -58,7 +30,7 @@ const agrees = (path: string, made: string): void => {
 
 describe.each(fixtures)('%s', (fixture) => {
   const folder = `${here}/${fixture}`;
-  const { files, diagnostics } = diagnose(entryOf(folder));
+  const { files, diagnostics } = diagnose(madePlan(fixture) ?? entryOf(folder));
   const view = diagnosticsView(diagnostics, files);
   const plain = createPalette(0);
 

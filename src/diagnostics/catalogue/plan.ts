@@ -475,6 +475,17 @@ export const planEntries = {
     message: ({ lift, depth, other, otherDepth }: { lift: string; depth: string; other: string; otherDepth: string }) =>
       `${lift} is ${depth} and ${other} ${otherDepth}: no load is carried over between depths`,
   },
+  'plan/more': {
+    severity: 'error',
+    summary: 'the same in many more places',
+    explanation:
+      'Of one kind of mistake in one file a hundred are shown. As a rule it is one slip that repeats itself: mend the first ones, and check again.',
+    bad: 'a roster of a thousand athletes whose masses have no unit',
+    good: 'id,mass\nmira,68 kg',
+    message: ({ code, count }: { code: string; count: number }) =>
+      `there ${count === 1 ? 'is one more' : `are ${String(count)} more`} of ${code} in this file`,
+    help: () => 'mend the first ones and check again',
+  },
   'plan/record-in-future': {
     severity: 'error',
     summary: 'a record of a day to come',
