@@ -53,6 +53,8 @@ export interface Bound {
   readonly rule?: RuleId;
   /** The numbers it was made of: `percent`, `contacts`, `adapted`, `session`, `possible`, `usual`, `minutes`, `jumps` … */
   readonly params?: Readonly<Record<string, number>>;
+  /** The bound that takes its place where its rule is waived; absent where none does. */
+  readonly otherwise?: number;
   /** The lines of the plan behind it: a limit, a slot, a changed rule. */
   readonly spans?: readonly Span[];
 }

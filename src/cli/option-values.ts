@@ -19,6 +19,12 @@ export function parseNames(text: string, before: readonly string[] = []): readon
   return [...before, ...names];
 }
 
+/** Of `120`: a whole number of contacts. */
+export function parseContacts(text: string): number {
+  if (!/^[1-9]\d{0,4}$/u.test(text)) throw new InvalidArgumentError('Contacts are a whole number: 120.');
+  return Number(text);
+}
+
 /** A number with its unit, as it was typed. */
 export interface Amount {
   readonly value: number;

@@ -9,6 +9,7 @@ import { addJump } from './declare-jump.ts';
 import { addNew } from './declare-new.ts';
 import { formats, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
+import { addReach, addWhy } from './declare-why.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { parseDate, parseNames } from './option-values.ts';
 import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from './requests.ts';
@@ -30,6 +31,8 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
   addCheck(program, session, done);
   addRules(program, session, done);
   addLibrary(program, session, done);
+  addWhy(program, session, done);
+  addReach(program, session, done);
   addJump(program, session, done);
   addNew(program, session, done);
   addFormat(program, session, done);

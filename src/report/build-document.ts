@@ -98,11 +98,12 @@ function weekObject(week: BuiltWeek, selection: Selection, places: Places): Json
   };
 }
 
-function boundObject({ by, most, rule, params, spans = [] }: Bound, places: Places): JsonObject {
+function boundObject({ by, most, rule, otherwise, params, spans = [] }: Bound, places: Places): JsonObject {
   return {
     by,
     most,
     rule,
+    otherwise,
     params: params === undefined ? undefined : { ...params },
     places: spans.length === 0 ? undefined : spans.map((span) => ({ ...places.at(span) })),
   };

@@ -10,6 +10,7 @@ import type { Plan } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import { boundsOf, mostAllowed, nextVolume, openingVolume, roundDown, sessionBound } from './contacts/bounds.ts';
 import { ceilingLine, searchContacts } from './contacts/search.ts';
+import type { CeilingWeek } from './contacts/search.ts';
 import { splitWeek } from './contacts/split.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
@@ -38,7 +39,7 @@ interface Met {
 }
 
 /** The plan of least cost; pins that can't be met are reported and let go, one after the other. */
-function meetPins(grid: AthleteGrid, terms: readonly WeekTerms[], start: number, most: readonly number[]): Met {
+function meetPins(grid: AthleteGrid, terms: readonly WeekTerms[], start: number, most: readonly CeilingWeek[]): Met {
   const found = searchContacts(terms, start);
   if (found !== undefined) return { terms, contacts: found, diagnostics: [] };
   const clash = firstClash(terms, start);
@@ -77,11 +78,11 @@ function pinConflict(
   grid: AthleteGrid,
   terms: readonly WeekTerms[],
   clash: Clash,
-  most: readonly number[],
+  most: readonly CeilingWeek[],
 ): Diagnostic {
   const fixed = terms[clash.week]?.fixed;
   const wanted = fixed?.contacts ?? 0;
-  const earliest = most.findIndex((contacts, week) => week > clash.week && contacts >= wanted);
+  const earliest = most.findIndex((ceiling, week) => week > clash.week && ceiling.most >= wanted);
   return problem('schedule/pin-too-high', {
     params: {
       athlete: grid.athlete.name,
@@ -99,11 +100,17 @@ function pinConflict(
   });
 }
 
+function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
+  const ceiling = line[week];
+  if (ceiling === undefined) throw new Error(`the ceiling line has no week ${week + 1}`);
+  return ceiling;
+}
+
 function describe(
   grid: AthleteGrid,
   terms: readonly WeekTerms[],
   contacts: readonly number[],
-  most: readonly number[],
+  most: readonly CeilingWeek[],
   start: number,
 ): readonly ContactsWeek[] {
   const weeks: ContactsWeek[] = [];
@@ -116,7 +123,7 @@ function describe(
     const run = planned < found ? leastOfRun : undefined;
     leastOfRun = one.week === 'load' ? Math.min(leastOfRun, planned) : Infinity;
     const after = nextVolume(one, opening, planned);
-    weeks.push(describeWeek(one, { planned, before: adapted, opening, after, most: most[index] ?? 0, run }));
+    weeks.push(describeWeek(one, { planned, before: adapted, opening, after, ceiling: ceilingAt(most, index), run }));
     adapted = after;
   }
   if (weeks.length !== grid.weeks.length) throw new Error('contacts were planned for another number of weeks');
@@ -134,7 +141,7 @@ interface WeekVolume {
   readonly before: number;
   readonly opening: number;
   readonly after: number;
-  readonly most: number;
+  readonly ceiling: CeilingWeek;
   /** The least loading week of its run, where a deload was cut under it. */
   readonly run: number | undefined;
 }
@@ -146,7 +153,7 @@ function describeWeek(terms: WeekTerms, volume: WeekVolume): ContactsWeek {
   return {
     contacts: volume.planned,
     target,
-    most: volume.most,
+    most: volume.ceiling.most,
     adaptedBefore: volume.before,
     adapted: volume.after,
     boundBy,
@@ -209,15 +216,26 @@ function reasonsOf(
       by: boundBy,
       params: {
         contacts: volume.planned,
-        most: volume.most,
+        most: volume.ceiling.most,
         ...(terms.fixed === undefined ? {} : { fixed: terms.fixed.kind }),
       },
       spans: terms.fixed === undefined ? heldSpans : [terms.fixed.span],
     },
   ];
+  reasons.push(ceilingReason(terms, volume.ceiling));
   for (const { rule, span } of terms.waived ?? [])
     reasons.push({ about: 'waived', by: rule, params: {}, spans: [span] });
   return reasons;
+}
+
+/** What holds the ceiling line in this week. */
+function ceilingReason(terms: WeekTerms, { most, opening }: CeilingWeek): Reason {
+  if (terms.week === 'empty' || terms.week === 'transition') {
+    return { about: 'most', by: terms.week, params: { most, adapted: opening }, spans: [] };
+  }
+  const held = holding(boundsOf(terms, opening));
+  const by = held?.rule ?? held?.by ?? 'target';
+  return { about: 'most', by, params: { most, adapted: opening }, spans: held?.spans ?? [] };
 }
 
 function targetReason({ phase, possible, frequency, aim, decisive }: WeekTerms, target: number): Reason {

@@ -22,7 +22,10 @@ export function openingVolume(terms: WeekTerms, adapted: number): number {
 
 /** Most contacts the week may rise to; `adapted` is A as the week begins. */
 export function growthBound(terms: WeekTerms, adapted: number): number {
-  const { growth } = terms;
+  return growthAt(terms.growth, adapted);
+}
+
+function growthAt(growth: WeekTerms['growth'], adapted: number): number {
   if (growth.kind === 'free') return Infinity;
   if (growth.kind === 'share') return share(growth.percent, adapted);
   return Math.max(share(100 + growth.percent, adapted), adapted + growth.contacts);
@@ -30,7 +33,10 @@ export function growthBound(terms: WeekTerms, adapted: number): number {
 
 /** Most contacts one session may have by what the athlete is used to, a multiple of the step. */
 export function sessionBound(terms: WeekTerms, adapted: number): number {
-  const { sessionGrowth, usualSessions } = terms;
+  return sessionAt(terms.sessionGrowth, terms.usualSessions, adapted);
+}
+
+function sessionAt(sessionGrowth: WeekTerms['sessionGrowth'], usualSessions: number, adapted: number): number {
   if (sessionGrowth.kind === 'free' || usualSessions === 0) return Infinity;
   const usual = Math.floor(adapted / usualSessions);
   if (sessionGrowth.kind === 'share') return roundDown(share(sessionGrowth.percent, usual));
@@ -64,12 +70,21 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
 function growthTold(terms: WeekTerms, growth: Exclude<WeekTerms['growth'], { kind: 'free' }>, adapted: number): Bound {
   const { by, percent, spans } = growth;
   const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
-  return { by, most: growthBound(terms, adapted), params: { percent, adapted, ...contacts }, spans: spans ?? [] };
+  const otherwise = growth.kind === 'share' && growth.otherwise !== undefined ? growthAt(growth.otherwise, adapted) : 0;
+  return {
+    by,
+    most: growthBound(terms, adapted),
+    params: { percent, adapted, ...contacts },
+    spans: spans ?? [],
+    ...finite(otherwise),
+  };
 }
 
 function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound {
   const { sessionGrowth: growth, possible, usualSessions } = terms;
   const by = sessionBy(terms);
+  const after = growth.kind === 'share' ? growth.otherwise : undefined;
+  const otherwise = after === undefined ? 0 : sessionAt(after, usualSessions, adapted);
   const rule = growth.kind === 'rise' ? 'session-rise' : undefined;
   const grows = growth.kind === 'free' ? {} : { percent: growth.percent };
   const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
@@ -77,10 +92,14 @@ function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound 
     by,
     most: session * possible,
     ...(rule === undefined || by === rule ? {} : { rule }),
+    ...finite(otherwise * possible),
     params: { session, possible, usual: Math.floor(adapted / usualSessions), usualSessions, ...grows, ...contacts },
     spans: growth.kind === 'free' ? [] : (growth.spans ?? []),
   };
 }
+
+const finite = (otherwise: number): Pick<Bound, 'otherwise'> =>
+  otherwise === 0 || otherwise === Infinity ? {} : { otherwise };
 
 /** A session bound holds a week back by itself, or because the week has fewer days than are usual. */
 function sessionBy(terms: WeekTerms): BoundBy {

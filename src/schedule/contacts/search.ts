@@ -93,13 +93,20 @@ function readOff(
   return contacts;
 }
 
+export interface CeilingWeek {
+  /** The highest safe volume. */
+  readonly most: number;
+  /** A as the week begins, when every week before it had its most. */
+  readonly opening: number;
+}
+
 /** The highest safe volume of each week: always the most, whatever the targets, pins and programmes. */
-export function ceilingLine(weeks: readonly WeekTerms[], adapted: number): readonly number[] {
+export function ceilingLine(weeks: readonly WeekTerms[], adapted: number): readonly CeilingWeek[] {
   let state = adapted;
   return weeks.map((terms) => {
     const opening = openingVolume(terms, state);
     const most = mostAllowed(terms, opening);
     state = nextVolume(terms, opening, most);
-    return most;
+    return { most, opening };
   });
 }

@@ -11,19 +11,24 @@ interface Written {
   readonly spans?: readonly Span[];
 }
 
-/** How far a week may go from A. */
+/** How far a week may go from A. What holds `otherwise` is what a waiver of its rule leaves. */
 export type Growth =
   /** The larger of a percentage of A and A plus a number. */
   | ({ readonly kind: 'rise'; readonly by: BoundBy; readonly percent: number; readonly contacts: number } & Written)
   /** A percentage of A. */
-  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number } & Written)
+  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number; readonly otherwise?: Growth } & Written)
   /** A waiver leaves it out. */
   | { readonly kind: 'free' };
 
 /** How far a session may go from the usual one, A shared among the usual sessions. */
 export type SessionGrowth =
   | ({ readonly kind: 'rise'; readonly percent: number; readonly contacts: number } & Written)
-  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number } & Written)
+  | ({
+      readonly kind: 'share';
+      readonly by: BoundBy;
+      readonly percent: number;
+      readonly otherwise?: SessionGrowth;
+    } & Written)
   | { readonly kind: 'free' };
 
 /** What A becomes. */

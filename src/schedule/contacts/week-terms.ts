@@ -184,10 +184,15 @@ function growthOf(facts: WeekFacts): Growth {
   return loadingGrowth(facts);
 }
 
-function loadingGrowth({ book, range, otherJumpsRise }: WeekFacts): Growth {
+function loadingGrowth(facts: WeekFacts): Growth {
+  const { book, range, otherJumpsRise } = facts;
   if (otherJumpsRise && book.waiver('all-jumps-rise', range) === undefined) {
-    return { kind: 'share', by: 'all-jumps-rise', percent: 100 };
+    return { kind: 'share', by: 'all-jumps-rise', percent: 100, otherwise: weeklyRise(facts) };
   }
+  return weeklyRise(facts);
+}
+
+function weeklyRise({ book, range }: WeekFacts): Growth {
   if (book.waiver('weekly-rise', range) !== undefined) return { kind: 'free' };
   return {
     kind: 'rise',
@@ -210,13 +215,18 @@ function ladderRise(facts: WeekFacts, step: number): number {
   return Math.floor((100 * ladderShare(facts, step)) / ladderShare(facts, step - 1));
 }
 
-function sessionGrowthOf({ kind, book, range }: WeekFacts): SessionGrowth {
-  const easy = { kind: 'share', percent: VOLUME.easySession } as const;
+function sessionGrowthOf(facts: WeekFacts): SessionGrowth {
+  const { kind, book, range } = facts;
+  const usual = sessionRise(facts);
+  const easy = { kind: 'share', percent: VOLUME.easySession, otherwise: usual } as const;
   if (kind.kind === 'taper' && book.waiver('taper-cut', range) === undefined) return { ...easy, by: 'taper-cut' };
   if (kind.kind === 'deload' && book.waiver('deload-depth', range) === undefined) {
     return { ...easy, by: 'deload-depth' };
   }
-  if (kind.kind === 'hold') return { ...easy, by: 'hold' };
+  return kind.kind === 'hold' ? { ...easy, by: 'hold' } : usual;
+}
+
+function sessionRise({ book, range }: WeekFacts): SessionGrowth {
   if (book.waiver('session-rise', range) !== undefined) return { kind: 'free' };
   return {
     kind: 'rise',

@@ -1,0 +1,26 @@
+// `footfall reach ATHLETE CONTACTS [plan]`: the earliest week in which so many contacts are safe, as text or JSON.
+
+import { renderReachJson } from '../../render/json/reach.ts';
+import { createPalette } from '../../render/palette.ts';
+import { renderReach } from '../../render/terminal/reach.ts';
+import { reportReach } from '../../report/reach.ts';
+import { riseNeeded } from '../../schedule/reach.ts';
+import { DONE } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import { openAthlete } from '../open-athlete.ts';
+import { lined } from '../session.ts';
+import type { Session } from '../session.ts';
+import type { ReachRequest } from '../why-requests.ts';
+
+export async function reach(request: ReachRequest, session: Session): Promise<ExitStatus> {
+  const opened = await openAthlete(request.plan, request.athlete, session);
+  if (!opened.ok) return opened.status;
+  const { plan, built } = opened;
+  const { contacts } = request;
+  const told = reportReach(plan, built, contacts, (week) => riseNeeded(plan, built.athlete, contacts, week));
+  const canvas = { palette: createPalette(session.outTerminal.colours), width: session.outTerminal.width };
+  await (request.format === 'json'
+    ? session.out.write(renderReachJson(told))
+    : session.out.writeAll(lined(renderReach(told, canvas))));
+  return DONE;
+}

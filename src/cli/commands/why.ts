@@ -1,0 +1,31 @@
+// `footfall why ATHLETE DATE [plan]`: the chain behind the week that holds a date, as text or JSON.
+
+import { renderWhyJson } from '../../render/json/why.ts';
+import { createPalette } from '../../render/palette.ts';
+import { renderWhy } from '../../render/terminal/why.ts';
+import { findWeek, reportWhy } from '../../report/why.ts';
+import { isoDate } from '../../util/days.ts';
+import { DONE } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import { openAthlete } from '../open-athlete.ts';
+import type { WhyRequest } from '../why-requests.ts';
+import { lined, refuse } from '../session.ts';
+import type { Session } from '../session.ts';
+
+export async function why(request: WhyRequest, session: Session): Promise<ExitStatus> {
+  const opened = await openAthlete(request.plan, request.athlete, session);
+  if (!opened.ok) return opened.status;
+  const { plan, built } = opened;
+  const week = findWeek(built, request.on);
+  if (week === undefined) {
+    const { starts, ends } = plan.season;
+    const season = `${isoDate(starts)} to ${isoDate(ends)}`;
+    return await refuse(session, `${isoDate(request.on)} is in no week of the season, ${season}`);
+  }
+  const told = reportWhy(plan, built, week, request.on);
+  const canvas = { palette: createPalette(session.outTerminal.colours), width: session.outTerminal.width };
+  await (request.format === 'json'
+    ? session.out.write(renderWhyJson(told))
+    : session.out.writeAll(lined(renderWhy(told, canvas))));
+  return DONE;
+}

@@ -1,0 +1,50 @@
+// How `footfall why` and `footfall reach` are declared: questions about one athlete.
+
+import { Argument } from 'commander';
+import type { Add, Options } from './declare.ts';
+import { formats, PLAN } from './declare.ts';
+import { parseContacts, parseDate } from './option-values.ts';
+import type { ReachRequest, WhyRequest } from './why-requests.ts';
+
+const ATHLETE = ['<athlete>', "the athlete's id"] as const;
+
+export const addWhy: Add = (program, session, done) => {
+  program
+    .command('why')
+    .description('the reasons behind a week: every number, its rule, its line in the plan, what would change it')
+    .argument(...ATHLETE)
+    .addArgument(new Argument('<date>', 'a day of the week; its sessions are told line by line').argParser(parseDate))
+    .argument(...PLAN)
+    .addOption(formats('text', 'json'))
+    .addHelpText('after', whyHelp)
+    .action(async (athlete: string, on: number, plan: string, options: Options<WhyRequest, Positional>) => {
+      const { why } = await import('./commands/why.ts');
+      done(await why({ ...options, athlete, on, plan }, session));
+    });
+};
+
+type Positional = 'athlete' | 'on' | 'plan';
+
+const whyHelp = `
+What is written is told with its file and line, what is assumed with the mark of its evidence:
+P published, S published and read in a secondary text, M from memory, C common practice.
+
+  footfall why oda 2027-01-25 examples/handball-spring`;
+
+export const addReach: Add = (program, session, done) => {
+  program
+    .command('reach')
+    .description('the earliest week in which so many contacts are safe, and what stands in the way')
+    .argument(...ATHLETE)
+    .addArgument(new Argument('<contacts>', 'contacts a week').argParser(parseContacts))
+    .argument(...PLAN)
+    .addOption(formats('text', 'json'))
+    .action(
+      async (athlete: string, contacts: number, plan: string, options: Options<ReachRequest, ReachPositional>) => {
+        const { reach } = await import('./commands/reach.ts');
+        done(await reach({ ...options, athlete, contacts, plan }, session));
+      },
+    );
+};
+
+type ReachPositional = 'athlete' | 'contacts' | 'plan';

@@ -1,0 +1,79 @@
+// The bounds on a week's contacts, each with the number it allows and the numbers it was made of, lowest first. Called by
+// ../why.ts.
+
+import type { Bound, BuiltWeek } from '../../build/types.ts';
+import type { Places } from '../places.ts';
+import { counted } from '../quantities.ts';
+import { numberOf, placesOf, ruleMark } from './told.ts';
+import type { Params, Told } from './told.ts';
+
+export interface BoundTold extends Told {
+  readonly by: string;
+  /** Contacts a week. */
+  readonly most: number;
+  /** Whether it is the one that held the week. */
+  readonly held: boolean;
+}
+
+export function boundsTold({ bounds, boundBy, contacts }: BuiltWeek, places: Places): readonly BoundTold[] {
+  const held = boundBy === 'target' || boundBy === 'reach' ? undefined : bounds.find(({ by }) => by === boundBy);
+  const lowest = bounds.reduce<Bound | undefined>(
+    (least, bound) => (bound.by === boundBy && (least === undefined || bound.most < least.most) ? bound : least),
+    held,
+  );
+  return bounds
+    .map((bound): BoundTold => ({
+      about: 'bound',
+      by: bound.by,
+      most: bound.most,
+      words: boundWords(bound),
+      places: placesOf(bound.spans ?? [], places),
+      held: bound === lowest && contacts <= bound.most,
+      ...ruleMark(bound.rule ?? bound.by),
+      ...(bound.by === 'hold' || bound.by === 'slot-minutes' ? { mark: 'C' as const } : {}),
+    }))
+    .toSorted((a, b) => a.most - b.most);
+}
+
+function boundWords(bound: Bound): string {
+  const params = bound.params ?? {};
+  const words = WORDS[bound.rule ?? bound.by];
+  if (words === undefined) throw new Error(`no words for a bound by ${bound.rule ?? bound.by}`);
+  return words(params);
+}
+
+const WORDS: Readonly<Record<string, (params: Params) => string>> = {
+  'weekly-rise': ({ adapted, percent, contacts }) =>
+    `${adapted} and ${percent} % more, or ${contacts} contacts more, whichever is more`,
+  'all-jumps-rise': ({ adapted }) => `other jumps rise this week, so no more than the usual ${adapted}`,
+  'session-rise': sessionRise,
+  'session-ceiling': (params) => `${sessions(params)} at this level`,
+  'slot-minutes': (params) => `${sessions(params)} in ${numberOf(params, 'minutes')} minutes`,
+  'youth-ceiling': (params) => `${sessions(params)} at the age of ${numberOf(params, 'age')}`,
+  'returning-stage': (params) => `${sessions(params)} in stage ${params['stage']} of ${params['of']}`,
+  limit: (params) =>
+    params['session'] === undefined ? "the athlete's limit for the week" : `${sessions(params)} by the athlete's limit`,
+  'deload-depth': easy,
+  'taper-cut': easy,
+  hold: easy,
+  'return-ramp': ({ adapted, percent }) => `${percent} % of ${adapted}, a step of the way back`,
+  budget: ({ jumps, other }) => `${jumps} jumps of every kind, less ${other} in practice, matches and tests`,
+  'last-week': () => 'a short primer before the event',
+  'open-days': () => 'no day is open',
+};
+
+/** `2 sessions of 75`. */
+function sessions(params: Params): string {
+  return `${counted(numberOf(params, 'possible'), 'session')} of ${numberOf(params, 'session')}`;
+}
+
+function sessionRise(params: Params): string {
+  const { usual, percent, contacts } = params;
+  return `${sessions(params)}: the usual ${usual} and ${percent} % more, or ${contacts} contacts more, whichever is more`;
+}
+
+function easy(params: Params): string {
+  if (params['run'] !== undefined) return `under ${params['run']}, the least loading week of its run`;
+  if (params['usual'] === undefined) return `${params['percent']} % of the usual ${params['adapted']}`;
+  return `${sessions(params)}: ${params['percent']} % of the usual ${params['usual']}`;
+}
