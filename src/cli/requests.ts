@@ -74,3 +74,15 @@ export interface JumpRequest {
   readonly arms?: boolean;
   readonly format: 'text' | 'csv' | 'json';
 }
+
+export interface DiffRequest {
+  /** A git revision, or the path of a plan. */
+  readonly old: string;
+  /** Likewise; absent: the plan as it is now. */
+  readonly fresh?: string;
+  /** The plan looked up in a revision, and compared with it. */
+  readonly plan: string;
+  readonly printed?: Day;
+  readonly exitCode?: boolean;
+  readonly format: 'text' | 'json' | 'markdown';
+}

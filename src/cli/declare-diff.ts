@@ -1,0 +1,41 @@
+// How `footfall diff` is declared.
+
+import { parseDate } from './option-values.ts';
+import type { Add, Options } from './declare.ts';
+import { formats } from './declare.ts';
+import type { DiffRequest } from './requests.ts';
+
+export const addDiff: Add = (program, session, done) => {
+  program
+    .command('diff')
+    .description('what changed between two builds: sessions, contacts, kilos, and the edits it came from')
+    .argument('[old]', 'a git revision, or a plan', 'HEAD')
+    .argument('[new]', 'a git revision, or a plan; without it the plan as it is now')
+    .option('--plan <plan>', 'the plan that is looked up in a revision', '.')
+    .option(
+      '--printed <date>',
+      'sheets are out for weeks that start up to this day; otherwise up to the last record',
+      parseDate,
+    )
+    .option('--exit-code', 'end with status 1 where something changed')
+    .addOption(formats('text', 'json', 'markdown'))
+    .addHelpText('after', diffHelp)
+    .action(async (old: string, fresh: string | undefined, options: Options<DiffRequest, 'old' | 'fresh'>) => {
+      const { diff } = await import('./commands/diff.ts');
+      const request: DiffRequest = {
+        ...options,
+        old,
+        ...(fresh !== undefined && { fresh }),
+      };
+      done(await diff(request, session));
+    });
+};
+
+const diffHelp = `
+What is there as a file or folder is a plan; anything else is a revision of the repository the
+working directory is in. Nothing is checked out. Changes under 5 contacts or the smallest plate
+aren't told; where nothing is left to tell nothing is printed.
+
+  footfall diff --plan season
+  footfall diff HEAD~1 HEAD --plan season --format markdown
+  footfall diff last-year/season season`;

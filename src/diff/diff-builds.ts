@@ -1,0 +1,123 @@
+// Two builds → what was edited and what changed on the sheets. Called by the commands. Athletes of both are compiled side
+// by side in the order of their ids and let go again; only what differs is kept.
+
+import type { Build } from '../build/types.ts';
+import type { Athlete } from '../plan/types.ts';
+import { diffSheets } from './diff-sheets.ts';
+import { diffPlans } from './edits.ts';
+import { sheetOf } from './sheet.ts';
+import type { AthleteChange, BuildDiff, SheetTotals, SheetWeek } from './types.ts';
+
+/** Everything that differs; nothing for equal builds. Both builds are walked once. */
+export function diffBuilds(before: Build, after: Build): BuildDiff {
+  const renamed = renamedAthletes(before.plan.athletes, after.plan.athletes);
+  const old = createSide(before);
+  const fresh = createSide(after);
+  const gone = new Map<string, Sheet>();
+  const come = new Map<string, Sheet>();
+  const athletes: AthleteChange[] = [];
+  for (const [was, is] of joined(old.sheets(), fresh.sheets())) {
+    if (was === undefined) come.set(is.athlete.id, is);
+    else if (is === undefined) gone.set(was.athlete.id, was);
+    else athletes.push(...keptChange(was, is));
+  }
+  for (const [id, was] of gone) {
+    const is = come.get(renamed.get(id) ?? '');
+    if (is === undefined) athletes.push({ ...naming(was.athlete), kind: 'removed', weeks: diffSheets(was.weeks, []) });
+    else {
+      come.delete(is.athlete.id);
+      athletes.push(...keptChange(was, is));
+    }
+  }
+  for (const { athlete, weeks } of come.values())
+    athletes.push({ ...naming(athlete), kind: 'added', weeks: diffSheets([], weeks) });
+  return {
+    edits: diffPlans(before.plan, after.plan, renamed),
+    athletes: athletes.toSorted((a, b) => (a.athlete < b.athlete ? -1 : 1)),
+    before: old.totals(),
+    after: fresh.totals(),
+  };
+}
+
+interface Sheet {
+  readonly athlete: Athlete;
+  readonly weeks: readonly SheetWeek[];
+}
+
+interface Side {
+  readonly sheets: () => Iterable<Sheet>;
+  /** Of what has been walked. */
+  readonly totals: () => SheetTotals;
+}
+
+function createSide({ athletes }: Build): Side {
+  const sums = { athletes: 0, sessions: 0, contacts: 0 };
+  return {
+    *sheets() {
+      for (const built of athletes) {
+        const weeks = sheetOf(built);
+        sums.athletes += 1;
+        for (const { sessions, contacts } of weeks) {
+          sums.sessions += sessions.length;
+          sums.contacts += contacts;
+        }
+        yield { athlete: built.athlete, weeks };
+      }
+    },
+    totals: () => sums,
+  };
+}
+
+type Joined = readonly [Sheet, Sheet | undefined] | readonly [undefined, Sheet];
+
+/** Sheets of one athlete together. Both sides are in order of id, by code unit. */
+function* joined(before: Iterable<Sheet>, after: Iterable<Sheet>): Iterable<Joined> {
+  const fresh = after[Symbol.iterator]();
+  let next = fresh.next();
+  for (const was of before) {
+    while (next.done !== true && next.value.athlete.id < was.athlete.id) {
+      yield [undefined, next.value];
+      next = fresh.next();
+    }
+    if (next.done !== true && next.value.athlete.id === was.athlete.id) {
+      yield [was, next.value];
+      next = fresh.next();
+    } else yield [was, undefined];
+  }
+  for (; next.done !== true; next = fresh.next()) yield [undefined, next.value];
+}
+
+const naming = ({ id, name, squad }: Athlete): Pick<AthleteChange, 'athlete' | 'name' | 'squad'> => ({
+  athlete: id,
+  name,
+  ...(squad !== undefined && { squad }),
+});
+
+function keptChange(was: Sheet, is: Sheet): readonly AthleteChange[] {
+  const weeks = diffSheets(was.weeks, is.weeks);
+  const renamed = was.athlete.id !== is.athlete.id;
+  if (weeks.length === 0 && !renamed) return [];
+  return [{ ...naming(is.athlete), kind: 'kept', ...(renamed && { renamedFrom: was.athlete.id }), weeks }];
+}
+
+/** New ids by old ones, where a name that only one athlete has on either side moved to another id. */
+function renamedAthletes(before: readonly Athlete[], after: readonly Athlete[]): ReadonlyMap<string, string> {
+  const unmatched = (all: readonly Athlete[], others: readonly Athlete[]): readonly Athlete[] => {
+    const ids = new Set(others.map(({ id }) => id));
+    return all.filter(({ id }) => !ids.has(id));
+  };
+  const gone = byName(unmatched(before, after));
+  const come = byName(unmatched(after, before));
+  const pairs = [...gone].flatMap(([name, old]): readonly (readonly [string, string])[] => {
+    const fresh = come.get(name);
+    return old === undefined || fresh === undefined ? [] : [[old, fresh]];
+  });
+  return new Map(pairs);
+}
+
+/** The id behind each name; undefined where several have it. */
+function byName(athletes: readonly Athlete[]): ReadonlyMap<string, string | undefined> {
+  const ids = new Map<string, string | undefined>();
+  for (const { id, name } of athletes) ids.set(name, ids.has(name) ? undefined : id);
+  return ids;
+}

@@ -1,0 +1,110 @@
+// A plan as a flat list of what may be edited in it. Each item has a key by which it is found again in another version of
+// the plan, whatever file or line it stands in. Called by edits.ts.
+
+import { isoDate, weekdayNames } from '../util/days.ts';
+import type { DayRange, Pin, Plan, Slot, Who } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
+import { plainText } from './plain.ts';
+import type { EditSection } from './types.ts';
+
+export interface PlanItem {
+  readonly section: EditSection;
+  /** Unique for most; of several with one key the equal ones are matched first. */
+  readonly key: string;
+  readonly name: string;
+  /** Its fields. */
+  readonly value: object;
+  readonly span?: Span;
+  readonly who: Who;
+  readonly range?: DayRange;
+}
+
+const EVERYBODY: Who = { kind: 'everybody' };
+const only = (...athletes: readonly string[]): Who => ({ kind: 'some', squads: [], athletes });
+
+/** Every item of the plan, the record included. */
+export function planItems(plan: Plan): readonly PlanItem[] {
+  const { ends, ...season } = plan.season;
+  // Where it isn't written it follows from the competitions, which are told themselves.
+  const written = plan.season.endsOrigin.kind === 'written' ? { ...season, ends } : season;
+  return [
+    { section: 'season', key: '', name: '', value: written, span: season.span, who: EVERYBODY },
+    ...[...plan.places.values()].map((one) => named('place', one.id, one, one.span)),
+    ...dated(plan),
+    ...plan.athletes.map((one) => ({
+      section: 'athlete' as const,
+      key: one.id,
+      name: one.name,
+      value: one,
+      span: one.span,
+      who: only(one.id),
+    })),
+    ...[...plan.programmes.values()].map((one) => named('programme', one.id, one, one.span)),
+    ...plan.uses.map((one) => ({
+      ...named('use', one.programme.id, { from: one.from, who: one.who }, one.span),
+      who: one.who,
+    })),
+    ...[...plan.library.drills.values()].map((one) => ({ ...named('drill', one.id, one), name: one.name })),
+    ...[...plan.library.lifts.values()].map((one) => ({ ...named('lift', one.id, one), name: one.name })),
+    ...recorded(plan),
+  ];
+}
+
+function named(section: EditSection, id: string, value: object, span?: Span): PlanItem {
+  return { section, key: id, name: id, value, who: EVERYBODY, ...(span !== undefined && { span }) };
+}
+
+interface Dated {
+  readonly who: Who;
+  readonly range: DayRange;
+  readonly span: Span;
+}
+
+function dated(plan: Plan): readonly PlanItem[] {
+  const item = (section: EditSection, name: string, value: Dated, key: string = name): PlanItem => {
+    const { who, range, span } = value;
+    return { section, key: `${key} ${section === 'competition' ? '' : plainText(who)}`, name, value, span, who, range };
+  };
+  return [
+    ...plan.slots.map((one) => item('slot', one.id, slotFields(one))),
+    ...plan.competitions.map((one) => item('competition', one.name, one)),
+    ...plan.closures.map((one) => item('closure', one.because, one)),
+    ...plan.practice.map((one) => item('practice', weekdayNames[one.day], one)),
+    ...plan.tests.map((one) => item('test', one.what.join(', '), { ...one, range: { from: one.day, until: one.day } })),
+    ...plan.ruleChanges.map((one) => item('rule', one.rule, one)),
+    ...plan.pins.map((one) => item('pin', pinName(one), one)),
+    ...plan.always.map((one) => item('always', one.because, one)),
+    ...plan.waivers.map((one) => item('waiver', one.rule, one)),
+  ];
+}
+
+/** A slot with its place by name: what is edited in the place is told once. */
+const slotFields = ({ place, ...slot }: Slot): Dated => {
+  const fields = { ...slot, place: place.id };
+  return fields;
+};
+
+const pinName = ({ effects }: Pin): string => effects.map(({ kind }) => kind).join(', ');
+
+function recorded({ record }: Plan): readonly PlanItem[] {
+  const item = (
+    section: 'done' | 'tested',
+    what: string,
+    row: { day: number; athlete: string; span: Span },
+  ): PlanItem => {
+    const range = { from: row.day, until: row.day };
+    return {
+      section,
+      key: `${isoDate(row.day)} ${row.athlete} ${what}`,
+      name: what,
+      value: row,
+      span: row.span,
+      who: only(row.athlete),
+      range,
+    };
+  };
+  return [
+    ...record.done.map((row) => item('done', row.kind, row)),
+    ...record.tests.map((row) => item('tested', `${row.test} ${row.trial}`, row)),
+  ];
+}

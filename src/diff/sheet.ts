@@ -1,0 +1,57 @@
+// A built week as its sheet: what is printed of it, and what matches one build's with another's. Reasons, places and
+// whatever else may differ between two builds that print the same are left behind. Blocked weeks aren't printed.
+
+import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { SheetLine, SheetSession, SheetWeek } from './types.ts';
+
+/** The weeks of one athlete that are written. */
+export function sheetOf({ weeks, blocked }: BuiltAthlete): readonly SheetWeek[] {
+  return weeks.filter(({ week }) => !blocked.has(week)).map(sheetWeek);
+}
+
+function sheetWeek({ starts, phase, kind, contacts, boundBy, sessions }: BuiltWeek): SheetWeek {
+  const written = boundBy === 'pin' || boundBy === 'programme';
+  return { starts, phase, kind, contacts, written, sessions: sessions.map(sheetSession) };
+}
+
+function sheetSession({ day, slot, contacts, lines }: BuiltSession): SheetSession {
+  return {
+    day,
+    slot: slot.id,
+    place: slot.place.id,
+    ...(slot.at !== undefined && { at: slot.at }),
+    contacts,
+    smallestPlateGrams: slot.place.kit.smallestPlateGrams,
+    lines: sheetLines(lines),
+  };
+}
+
+function sheetLines(lines: readonly BuiltLine[]): readonly SheetLine[] {
+  const seen = new Map<string, number>();
+  return lines.map((line) => {
+    const key = `${line.part} ${line.exercise}`;
+    const occurrence = seen.get(key) ?? 0;
+    seen.set(key, occurrence + 1);
+    return sheetLine(line, occurrence);
+  });
+}
+
+function sheetLine(line: BuiltLine, occurrence: number): SheetLine {
+  const { part, exercise, order, sets, reps, contacts, restSeconds } = line;
+  return {
+    part,
+    exercise,
+    occurrence,
+    order,
+    sets,
+    reps,
+    contacts,
+    ...(line.loadGrams !== undefined && { loadGrams: line.loadGrams }),
+    ...(line.percent !== undefined && { percent: line.percent }),
+    ...(line.reserve !== undefined && { reserve: line.reserve }),
+    ...(line.dropCm !== undefined && { dropCm: line.dropCm }),
+    restSeconds,
+    ...(line.tempo !== undefined && { tempo: line.tempo }),
+    ...(line.note !== undefined && { note: line.note }),
+  };
+}

@@ -1,0 +1,140 @@
+// What differs between two builds, as data: what was edited in the plan, and what changed on the sheets. Sheets are
+// compared without loss, so that the changes laid on the old one give the new one; what is too small to tell is left out
+// by the report.
+
+import type { PhaseId, WeekKind } from '../library/types.ts';
+import type { DayRange, Part, Who } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
+import type { Day } from '../util/days.ts';
+
+/** A line as it stands on a sheet. Matched by part, exercise and how often the exercise stood before it. */
+export interface SheetLine {
+  readonly part: Part;
+  readonly exercise: string;
+  /** From 0: the how-manieth line of this exercise in its part of the session. */
+  readonly occurrence: number;
+  readonly order: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly contacts: number;
+  readonly loadGrams?: number;
+  readonly percent?: number;
+  readonly reserve?: number;
+  readonly dropCm?: number;
+  readonly restSeconds: number;
+  readonly tempo?: string;
+  readonly note?: string;
+}
+
+/** Matched by day and slot. */
+export interface SheetSession {
+  readonly day: Day;
+  readonly slot: string;
+  readonly place: string;
+  /** Minutes after midnight. */
+  readonly at?: number;
+  readonly contacts: number;
+  readonly smallestPlateGrams: number;
+  readonly lines: readonly SheetLine[];
+}
+
+export interface SheetWeek {
+  readonly starts: Day;
+  readonly phase: PhaseId;
+  readonly kind: WeekKind;
+  readonly contacts: number;
+  /** Whether a line of the plan gives the number itself. */
+  readonly written: boolean;
+  readonly sessions: readonly SheetSession[];
+}
+
+export interface LineChange {
+  readonly before?: SheetLine;
+  readonly after?: SheetLine;
+}
+
+export type SessionChange =
+  | { readonly kind: 'added'; readonly session: SheetSession }
+  | { readonly kind: 'removed'; readonly session: SheetSession }
+  /** Of the same week; `from` and `to` are the same place where it wasn't moved. Lines that are equal aren't named. */
+  | {
+      readonly kind: 'changed';
+      readonly from: SheetSession;
+      readonly to: SheetSession;
+      readonly lines: readonly LineChange[];
+    };
+
+export interface WeekChange {
+  readonly starts: Day;
+  /** Absent where one of the seasons doesn't have the week. */
+  readonly before?: SheetWeek;
+  readonly after?: SheetWeek;
+  readonly sessions: readonly SessionChange[];
+}
+
+/** What may be edited in a plan. */
+export type EditSection =
+  | 'season'
+  | 'place'
+  | 'slot'
+  | 'competition'
+  | 'closure'
+  | 'practice'
+  | 'test'
+  | 'athlete'
+  | 'rule'
+  | 'pin'
+  | 'always'
+  | 'waiver'
+  | 'programme'
+  | 'use'
+  | 'drill'
+  | 'lift'
+  | 'done'
+  | 'tested';
+
+export interface FieldChange {
+  readonly name: string;
+  /** As in the plan's types; undefined where it isn't said. */
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+/** One edit of the plan. */
+export interface Edit {
+  readonly section: EditSection;
+  readonly what: 'added' | 'removed' | 'changed';
+  /** Its name, where it has one. */
+  readonly name: string;
+  /** Of a changed one. */
+  readonly fields: readonly FieldChange[];
+  /** In the old plan for what was removed, else in the new one; absent for the built-in library. */
+  readonly span?: Span;
+  readonly who: Who;
+  /** The days it speaks of, old and new; absent: all. */
+  readonly range?: DayRange;
+}
+
+export interface AthleteChange {
+  readonly athlete: string;
+  readonly name: string;
+  readonly squad?: string;
+  readonly kind: 'added' | 'removed' | 'kept';
+  /** The id before, where it is another. */
+  readonly renamedFrom?: string;
+  readonly weeks: readonly WeekChange[];
+}
+
+export interface SheetTotals {
+  readonly athletes: number;
+  readonly sessions: number;
+  readonly contacts: number;
+}
+
+export interface BuildDiff {
+  readonly edits: readonly Edit[];
+  /** Only athletes with changes. */
+  readonly athletes: readonly AthleteChange[];
+  readonly before: SheetTotals;
+  readonly after: SheetTotals;
+}

@@ -1,0 +1,224 @@
+// What differs between two builds, arranged for a coach: the edits, then what must be printed again, then what follows,
+// equal changes of several athletes told once, each under the edits it may have come from. Then the totals.
+
+import type { AthleteChange, BuildDiff, Edit, WeekChange } from '../diff/types.ts';
+import type { Plan } from '../plan/types.ts';
+import { appliesTo, overlap } from '../plan/applies.ts';
+import type { Day } from '../util/days.ts';
+import { pointsOf } from './diff-points.ts';
+import type { Point, PointKind, PointWords } from './diff-points.ts';
+import { editNotes } from './edit-words.ts';
+import type { EditNote } from './edit-words.ts';
+import { createPlaces } from './places.ts';
+
+export interface ReportedEdit {
+  readonly words: string;
+  /** Without what changed in it. */
+  readonly name: string;
+  /** `season.yaml:31`, of the old plan for what was removed. */
+  readonly place?: string;
+}
+
+export interface DiffGroup {
+  /** The week's first day. */
+  readonly starts: Day;
+  readonly point: Point;
+  /** By id, in order. */
+  readonly athletes: readonly string[];
+  /** By name, in the same order. */
+  readonly names: readonly string[];
+  /** Of several points of one kind the smallest and largest move, where they are told as one. */
+  readonly range?: { readonly least: number; readonly most: number };
+}
+
+/** Groups that came of the same edits. */
+export interface DiffSection {
+  /** `edited`: a line of the plan says so itself. */
+  readonly cause: 'edited' | 'follows';
+  /** Indices of the edits. */
+  readonly edits: readonly number[];
+  readonly groups: readonly DiffGroup[];
+}
+
+export interface DiffReport {
+  readonly edits: readonly ReportedEdit[];
+  /** Athletes who came, went or have another id. */
+  readonly people: readonly string[];
+  readonly printAgain: readonly DiffSection[];
+  readonly after: readonly DiffSection[];
+  readonly totals: Pick<BuildDiff, 'before' | 'after'>;
+}
+
+export interface DiffFacts {
+  readonly before: Plan;
+  readonly after: Plan;
+  /** Sheets are out for the weeks that start up to this day; absent: for none. */
+  readonly printed?: Day;
+}
+
+/** Undefined where there is nothing to tell. */
+export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | undefined {
+  const notes = editNotes(diff.edits);
+  const words = wordsOf(facts);
+  const told = diff.athletes.flatMap((athlete) => tellAthlete(athlete, notes, words));
+  const people = diff.athletes.flatMap(personWords);
+  if (notes.length === 0 && told.length === 0 && people.length === 0) return undefined;
+  const isOut = ({ starts }: Told): boolean => facts.printed !== undefined && starts <= facts.printed;
+  return {
+    edits: reportedEdits(notes, facts),
+    people,
+    printAgain: sectionsOf(told.filter(isOut)),
+    after: sectionsOf(told.filter((one) => !isOut(one))),
+    totals: { before: diff.before, after: diff.after },
+  };
+}
+
+function wordsOf({ before, after }: DiffFacts): PointWords {
+  return {
+    exercises: {
+      drills: new Map([...before.library.drills, ...after.library.drills]),
+      lifts: new Map([...before.library.lifts, ...after.library.lifts]),
+    },
+    units: after.season.units,
+  };
+}
+
+function personWords({ kind, name, athlete, renamedFrom }: AthleteChange): readonly string[] {
+  if (kind === 'added') return [`${name} is new`];
+  if (kind === 'removed') return [`${name} is no longer in the plan`];
+  return renamedFrom === undefined ? [] : [`${name} has the id ${athlete}, before ${renamedFrom}`];
+}
+
+interface Told {
+  readonly starts: Day;
+  readonly athlete: string;
+  readonly name: string;
+  readonly point: Point;
+  readonly cause: DiffSection['cause'];
+  readonly edits: readonly number[];
+}
+
+/** The weeks of one who came or went aren't told one by one. */
+function tellAthlete(change: AthleteChange, notes: readonly EditNote[], words: PointWords): readonly Told[] {
+  if (change.kind !== 'kept') return [];
+  return change.weeks.flatMap((week) => {
+    const edits = editsBehind(change, week, notes);
+    return pointsOf(week, words).map((point) => ({
+      starts: week.starts,
+      athlete: change.athlete,
+      name: change.name,
+      point,
+      cause: isWritten(week, point, edits, notes) ? ('edited' as const) : ('follows' as const),
+      edits,
+    }));
+  });
+}
+
+const DAYS_A_WEEK = 7;
+
+/** The edits for this athlete that speak of the week; where none does, all that are for the athlete. */
+function editsBehind(change: AthleteChange, { starts }: WeekChange, notes: readonly EditNote[]): readonly number[] {
+  const person = { id: change.athlete, ...(change.squad !== undefined && { squad: change.squad }) };
+  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const isFor = ({ who }: Edit): boolean => appliesTo(who, person);
+  const indices = notes.map((_, index) => index);
+  const of = (test: (edit: Edit) => boolean): readonly number[] =>
+    indices.filter((index) => notes[index]?.edits.some(test) === true);
+  const near = of((edit) => isFor(edit) && edit.range !== undefined && overlap(edit.range, range));
+  return near.length > 0 ? near : of(isFor);
+}
+
+const WRITES_NUMBERS: ReadonlySet<Edit['section']> = new Set(['pin', 'programme', 'use']);
+
+function isWritten(
+  { after }: WeekChange,
+  { kind }: Point,
+  edits: readonly number[],
+  notes: readonly EditNote[],
+): boolean {
+  if (kind !== 'contacts' || after?.written !== true) return false;
+  return edits.some((index) => notes[index]?.edits.some(({ section }) => WRITES_NUMBERS.has(section)) === true);
+}
+
+function reportedEdits(notes: readonly EditNote[], { before, after }: DiffFacts): readonly ReportedEdit[] {
+  const places = { old: createPlaces(before.files), fresh: createPlaces(after.files) };
+  return notes.map(({ words, name, edits: [edit] }) => {
+    if (edit?.span === undefined) return { words, name };
+    return { words, name, place: (edit.what === 'removed' ? places.old : places.fresh).words(edit.span) };
+  });
+}
+
+function sectionsOf(told: readonly Told[]): readonly DiffSection[] {
+  const sections = new Map<string, Told[]>();
+  for (const one of told) {
+    const key = `${one.cause} ${one.edits.join()}`;
+    const section = sections.get(key);
+    if (section === undefined) sections.set(key, [one]);
+    else section.push(one);
+  }
+  return [...sections.values()].flatMap((of): readonly DiffSection[] => {
+    const [first] = of;
+    return first === undefined ? [] : [{ cause: first.cause, edits: first.edits, groups: groupsOf(of) }];
+  });
+}
+
+const KIND_ORDER: readonly PointKind[] = [
+  'phase',
+  'kind',
+  'contacts',
+  'session',
+  'move',
+  'share',
+  'drill',
+  'lift',
+  'load',
+  'drop',
+];
+
+function groupsOf(told: readonly Told[]): readonly DiffGroup[] {
+  const equal = gather(told, ({ starts, point }) => `${starts} ${JSON.stringify(point)}`).flatMap(groupOf);
+  const alike = gather(equal, ({ starts, point }) => `${starts} ${point.kind} ${point.subject}`);
+  return alike
+    .flatMap(toldAsOne)
+    .toSorted(
+      (a, b) =>
+        a.starts - b.starts ||
+        KIND_ORDER.indexOf(a.point.kind) - KIND_ORDER.indexOf(b.point.kind) ||
+        b.athletes.length - a.athletes.length,
+    );
+}
+
+function gather<T>(items: readonly T[], keyOf: (item: T) => string): readonly (readonly T[])[] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [item]);
+    else group.push(item);
+  }
+  return [...groups.values()];
+}
+
+function groupOf(told: readonly Told[]): readonly DiffGroup[] {
+  const [first] = told;
+  if (first === undefined) return [];
+  const { starts, point } = first;
+  return [{ starts, point, athletes: told.map(({ athlete }) => athlete), names: told.map(({ name }) => name) }];
+}
+
+/** More different numbers of one kind than this in one week are told as a range. */
+const MOST_TOLD = 3;
+
+function toldAsOne(alike: readonly DiffGroup[]): readonly DiffGroup[] {
+  const [first] = alike;
+  const moves = alike.flatMap(({ point }) => point.moved ?? []);
+  if (first === undefined || alike.length <= MOST_TOLD || moves.length < alike.length) return alike;
+  return [
+    {
+      ...first,
+      athletes: alike.flatMap(({ athletes }) => athletes),
+      names: alike.flatMap(({ names }) => names),
+      range: { least: Math.min(...moves), most: Math.max(...moves) },
+    },
+  ];
+}

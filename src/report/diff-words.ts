@@ -1,0 +1,59 @@
+// The parts of a diff in words, for every format that is read by people.
+
+import type { SheetTotals } from '../diff/types.ts';
+import { NONE } from './diff-points.ts';
+import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
+import { counted } from './quantities.ts';
+
+/** `follows from competition County cup final`. */
+export function causeWords({ cause, edits }: DiffSection, report: DiffReport): string {
+  const names = edits.flatMap((index) => report.edits[index]?.name ?? []);
+  if (names.length === 0) return 'follows from nothing in the plan: the rules or the library changed';
+  return `${cause === 'edited' ? 'edited' : 'follows from'} ${names.join('; or ')}`;
+}
+
+const GRAMS_A_KILO = 1000;
+
+/** `contacts 165 → 150`, `Back squat 72.5 kg → 75 kg`, `contacts -10 to -45`. */
+export function pointWords({ point, range }: DiffGroup): string {
+  const { before, after } = point;
+  const subject = point.subject === '' ? SUBJECTS[point.kind] : point.subject;
+  if (before === NONE) return `${subject} in: ${after}`;
+  if (after === NONE) return `${subject} out: ${before}`;
+  if (range === undefined) return `${subject} ${before} → ${after}`;
+  const load = point.kind === 'load';
+  const moves = [range.least, range.most].map((moved) => signed(load ? moved / GRAMS_A_KILO : moved));
+  return `${subject} ${moves.join(' to ')}${load ? ' kg' : ''}`;
+}
+
+const SUBJECTS = {
+  phase: 'phase',
+  kind: 'week',
+  contacts: 'contacts',
+  session: 'session',
+  move: 'session',
+  share: 'session',
+  drill: 'drill',
+  lift: 'lift',
+  load: 'load',
+  drop: 'drop',
+} as const;
+
+const signed = (value: number): string => `${value > 0 ? '+' : ''}${value}`;
+
+/** More than this are counted. */
+const MOST_NAMES = 3;
+
+/** `Mira K., Tuva H.`, or `11 athletes`. */
+export function whoWords({ names }: DiffGroup): string {
+  return names.length > MOST_NAMES ? counted(names.length, 'athlete') : names.join(', ');
+}
+
+/** `contacts 12450 → 12610 (+160), sessions 96 → 97 (+1), athletes 12`. */
+export function totalWords({ before, after }: DiffReport['totals']): string {
+  const total = (name: keyof SheetTotals): string =>
+    before[name] === after[name]
+      ? `${name} ${after[name]}`
+      : `${name} ${before[name]} → ${after[name]} (${signed(after[name] - before[name])})`;
+  return `In all: ${total('contacts')}, ${total('sessions')}, ${total('athletes')}.`;
+}

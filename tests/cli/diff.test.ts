@@ -1,0 +1,128 @@
+// `footfall diff` on a plan in a real git repository: what changed is said, and nothing is checked out.
+
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
+import { shell } from './footfall.ts';
+import type { Ran } from './footfall.ts';
+
+// A season takes its time to compile, and a busy machine takes longer.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+const repository = mkdtempSync(join(tmpdir(), 'footfall-diff-'));
+const entry = join(repository, 'season', 'season.yaml');
+const program = join(process.cwd(), 'bin', 'footfall.js');
+
+const git = (...args: readonly string[]): string =>
+  execFileSync('git', ['-c', 'user.name=Coach', '-c', 'user.email=coach@example.org', ...args], {
+    cwd: repository,
+    encoding: 'utf8',
+  });
+
+beforeAll(() => {
+  cpSync('examples/four-weeks', join(repository, 'season'), { recursive: true });
+  git('init', '--quiet');
+  git('add', '.');
+  git('commit', '--quiet', '--message', 'first');
+});
+
+afterAll(() => {
+  rmSync(repository, { recursive: true });
+});
+
+beforeEach(() => {
+  git('checkout', '--quiet', '--', '.');
+});
+
+const edit = (from: string, to: string): void => {
+  const text = readFileSync(entry, 'utf8');
+  expect(text).toContain(from);
+  writeFileSync(entry, text.replace(from, to));
+};
+
+const diff = async (...args: readonly string[]): Promise<Ran> =>
+  await shell(`cd '${repository}'; node '${program}' diff --plan season ${args.join(' ')}`);
+
+test('the same build gives no output, whatever the comments say', async () => {
+  edit('places:', '# where we train\nplaces:');
+  expect(await diff('--exit-code')).toEqual({ status: 0, out: '', err: '' });
+});
+
+test('an edit is told with its line and what follows, and the working tree stays as it is', async () => {
+  edit('{ day: friday, minutes: 70, place: gym }', '{ day: thursday, minutes: 70, place: gym }');
+  const before = git('status', '--porcelain');
+  const { status, out } = await diff('--exit-code');
+  expect(status).toBe(1);
+  expect(out).toContain('slot thursday added, season.yaml:10');
+  expect(out).toContain('slot friday removed, season.yaml:10');
+  expect(out).toMatch(/jumps Fri \d+ May → Thu \d+ May: Pia N\., Teo J\., Uma E\./);
+  expect(out).toMatch(/In all: .*athletes 3\.\n$/);
+  expect(git('status', '--porcelain')).toBe(before);
+});
+
+test('a number the coach wrote is edited, the weeks behind it follow', async () => {
+  edit('practice:', 'pins: [{ athletes: [pia], week: 2027-05-10, contacts-a-week: 100, because: exams }]\n\npractice:');
+  const { out } = await diff();
+  expect(out).toMatch(/edited pin of contacts\n +week of 10 May +contacts 165 → 100: Pia N\./);
+  expect(out).toMatch(/follows from pin of contacts\n(.*\n)* +week of 17 May +contacts 180 → \d+: Pia N\./);
+});
+
+test('weeks that are out come first', async () => {
+  edit('practice:', 'pins: [{ athletes: [pia], week: 2027-05-10, contacts-a-week: 100, because: exams }]\n\npractice:');
+  const { out } = await diff('--printed', '2027-05-11');
+  const [, again = '', changed = ''] = /Print again\n([^]*)\nChanged\n([^]*)/.exec(out) ?? [];
+  expect(again).toContain('week of 10 May');
+  expect(again).not.toContain('17 May');
+  expect(changed).toContain('17 May');
+});
+
+test('an athlete with another id is the same athlete', async () => {
+  edit('  uma:', '  uma-e:');
+  const { out } = await diff();
+  expect(out).toContain('Uma E. has the id uma-e, before uma');
+  expect(out).not.toContain('week of');
+});
+
+test('JSON holds what the text says, with ids', async () => {
+  edit(
+    'mass: 82 kg, level: beginner',
+    'mass: 82 kg, level: beginner, now: { contacts-a-session: 30, sessions-a-week: 2 }',
+  );
+  const { out } = await diff('--format', 'json');
+  const found = JSON.parse(out);
+  expect(found.edits).toEqual([
+    { words: 'athlete Teo J.: now (contacts-a-session)', name: 'athlete Teo J.', place: 'season.yaml:20' },
+  ]);
+  const changes = found.after.flatMap((section: { changes: readonly unknown[] }) => section.changes);
+  expect(changes).toContainEqual(expect.objectContaining({ what: 'contacts', athletes: ['teo'] }));
+  expect(found.totals.after.contacts).toBeLessThan(found.totals.before.contacts);
+});
+
+test('Markdown is harmless', async () => {
+  edit('Teo J.', '"Teo <b>|J"');
+  const { out } = await diff('--format', 'markdown');
+  expect(out).toContain('Teo \\<b\\>\\|J');
+  expect(out).toContain('### Edited');
+});
+
+test('two plans by their paths', async () => {
+  cpSync(join(repository, 'season'), join(repository, 'other'), { recursive: true });
+  edit('jumps: 60', 'jumps: 90');
+  const { out } = await diff('other', 'season');
+  expect(out).toContain('practice on wednesday: jumps 60 → 90');
+});
+
+test('what is no revision is refused, and a plan that is not there in one is said', async () => {
+  expect(await diff('no-such')).toMatchObject({ status: 2, out: '', err: expect.stringContaining('no revision') });
+  const missing = await shell(`cd '${repository}'; node '${program}' diff --plan nowhere HEAD`);
+  expect(missing.status).toBe(2);
+});
+
+test('a plan with errors is told, and nothing is compared', async () => {
+  edit('level: beginner', 'level: begginer');
+  const { status, out, err } = await diff();
+  expect([status, out]).toEqual([1, '']);
+  expect(err).toContain('season.yaml');
+});
