@@ -41,7 +41,7 @@ export function writeNewFiles(folder: string, files: readonly NewFile[]): void {
 /** A write may take less than it was given. */
 function writeWhole(file: number, text: string): void {
   const bytes = new TextEncoder().encode(text);
-  for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+  for (let at = 0; at < bytes.length;) at += writeSync(file, bytes, at);
 }
 
 function refuseWhatIsThere(folder: string, files: readonly NewFile[]): void {
@@ -49,7 +49,9 @@ function refuseWhatIsThere(folder: string, files: readonly NewFile[]): void {
   if (there?.isDirectory() === false) throw new OutputFailed(`${folder} is a file, and a folder is wanted`);
   const taken = files.find(({ path }) => isThere(join(folder, path)));
   if (taken === undefined) return;
-  throw new OutputFailed(`${join(folder, taken.path)} is there already, and no file is written over; nothing was written`);
+  throw new OutputFailed(
+    `${join(folder, taken.path)} is there already, and no file is written over; nothing was written`,
+  );
 }
 
 /** Something stands at the path, or on the way to it where a folder would have to be. */

@@ -66,7 +66,10 @@ export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Stag
   const rowProblems = table.rows.map((row) => missing(row));
   // A row that lacks what it needs has been reported.
   const rows = table.rows.filter((_, index) => rowProblems[index]?.length === 0);
-  return { value: { file, rows: nodesOf(file, { ...table, rows }) }, diagnostics: [...diagnostics, ...rowProblems.flat()] };
+  return {
+    value: { file, rows: nodesOf(file, { ...table, rows }) },
+    diagnostics: [...diagnostics, ...rowProblems.flat()],
+  };
 };
 
 const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] => {

@@ -1,7 +1,17 @@
 // `footfall format`: one tidy shape that means the same and stays, for the examples and for what becomes of them when
 // somebody edits in a hurry; files are replaced whole, and those with mistakes are left alone.
 
-import { chmodSync, cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
@@ -50,7 +60,23 @@ describe.each(plans)('%s', (path) => {
   test('whatever is done to its spaces, gaps and brackets', () => {
     const edit = fc.record({
       at: fc.nat(text.length),
-      insert: fc.constantFrom(' ', '  ', '\n', '\n\n', '# so\n', ' # so', ',', '"', "'", '- ', ': ', '[ ]', '\r\n', '&a ', 'é'),
+      insert: fc.constantFrom(
+        ' ',
+        '  ',
+        '\n',
+        '\n\n',
+        '# so\n',
+        ' # so',
+        ',',
+        '"',
+        "'",
+        '- ',
+        ': ',
+        '[ ]',
+        '\r\n',
+        '&a ',
+        'é',
+      ),
       cut: fc.nat(2),
     });
     fc.assert(

@@ -4,7 +4,11 @@
 import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';
-import { createProtocolConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver-protocol/node.js';
+import {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node.js';
 import type {
   CompletionItem,
   CompletionList,
@@ -53,7 +57,10 @@ export async function startEditor(folder: string): Promise<Editor> {
   await connection.sendRequest('initialize', {
     processId: process.pid,
     rootUri: pathToFileURL(folder).href,
-    capabilities: { textDocument: { completion: {}, hover: {}, publishDiagnostics: {} }, workspace: { configuration: true } },
+    capabilities: {
+      textDocument: { completion: {}, hover: {}, publishDiagnostics: {} },
+      workspace: { configuration: true },
+    },
     workspaceFolders: [{ uri: pathToFileURL(folder).href, name: 'plan' }],
   });
   await connection.sendNotification('initialized', {});

@@ -51,5 +51,6 @@ describe.each(examples)('%s', (example) => {
 test('no golden is left over from an example or an output that is gone', () => {
   const folders = readdirSync(HERE, { withFileTypes: true }).filter((entry) => entry.isDirectory());
   expect(folders.map(({ name }) => name).toSorted()).toEqual(examples);
-  for (const { name } of folders) expect(readdirSync(join(HERE, name)).toSorted()).toEqual(Object.keys(OUTPUTS).toSorted());
+  for (const { name } of folders)
+    expect(readdirSync(join(HERE, name)).toSorted()).toEqual(Object.keys(OUTPUTS).toSorted());
 });

@@ -48,7 +48,9 @@ function logOf(plan: string): Log {
 
 test('the schema refuses what is no SARIF', () => {
   expect(validate({ version: '2.1.0' })).toBe(false);
-  const log = structuredClone(logOf(`${here}/language/bare-number/plan`)) as unknown as { runs: { columnKind: string }[] };
+  const log = structuredClone(logOf(`${here}/language/bare-number/plan`)) as unknown as {
+    runs: { columnKind: string }[];
+  };
   for (const run of log.runs) run.columnKind = 'bytes';
   expect(validate(log)).toBe(false);
 });
@@ -60,7 +62,9 @@ describe.each(plans)('%s', (plan) => {
     expect(validate.errors ?? []).toEqual([]);
     for (const { columnKind, results, tool } of log.runs) {
       expect(columnKind).toBe('utf16CodeUnits');
-      expect(results.map(({ ruleIndex }) => tool.driver.rules[ruleIndex]?.id)).toEqual(results.map(({ ruleId }) => ruleId));
+      expect(results.map(({ ruleIndex }) => tool.driver.rules[ruleIndex]?.id)).toEqual(
+        results.map(({ ruleId }) => ruleId),
+      );
     }
   });
 });
