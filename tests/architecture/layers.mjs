@@ -116,11 +116,6 @@ export const OWNED_PACKAGES = [
     instead: 'Colour by meaning through src/render/palette.ts, or render in src/render/terminal.',
   },
   {
-    name: 'cli-table3',
-    owners: ['render/terminal/'],
-    instead: 'Give src/report a table and let src/render/terminal lay it out.',
-  },
-  {
     name: 'luxon',
     owners: ['render/', 'host/'],
     instead: 'Count days as src/plan does; time zones matter to calendars and the clock only.',
@@ -157,7 +152,6 @@ export const OWNED_PACKAGES = [
   },
   { name: 'commander', owners: ['cli/'], instead: 'Read options in src/cli and pass what they mean.' },
   { name: 'execa', owners: ['diff/', 'host/'], instead: 'Ask src/host to run a program, and pass in what it said.' },
-  { name: 'tinyglobby', owners: ['host/'], instead: 'Ask src/host which files a pattern matches.' },
 ];
 
 /** Node's own modules that don't touch the machine, and so may be used anywhere. */
