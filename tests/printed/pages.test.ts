@@ -2,9 +2,10 @@
 // Nothing is cut, nothing lies on anything else, no type is under nine points; axe and html-validate find nothing; the
 // first page leads everywhere by keyboard.
 
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import axe from 'axe-core';
 import { HtmlValidate } from 'html-validate';
 import { chromium } from 'playwright-core';
 import type { Browser, Page } from 'playwright-core';
@@ -17,7 +18,6 @@ import { emptyBuild, stressBuild } from './stress-build.ts';
 import { exampleBuild, putOnDisk, writtenFiles } from './written.ts';
 
 const MINUTES = 60_000;
-const axeSource = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
 
 /** The builds, and which of their pages are printed: a few of each kind. */
 const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly pages: readonly string[] }[] = [
@@ -156,7 +156,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml'))('pages 
 
   test.each(everyPage)('$name/$path lets axe find nothing', { timeout: MINUTES }, async ({ name, path }) => {
     await open(name, path, 'screen');
-    await tab.evaluate(axeSource);
+    await tab.evaluate(axe.source);
     const violations = await tab.evaluate<readonly string[]>(
       `axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes[0].html))`,
     );
