@@ -30,10 +30,13 @@ export function boundsTold({ bounds, boundBy, contacts }: BuiltWeek, places: Pla
       places: placesOf(bound.spans ?? [], places),
       held: bound === lowest && contacts <= bound.most,
       ...ruleMark(bound.rule ?? bound.by),
-      ...(bound.by === 'hold' || bound.by === 'slot-minutes' ? { mark: 'C' as const } : {}),
+      ...(WITHOUT_RULE.has(bound.by) ? { mark: 'C' as const } : {}),
     }))
     .toSorted((a, b) => a.most - b.most);
 }
+
+/** Bounds whose numbers are nobody's rule: common practice. */
+const WITHOUT_RULE: ReadonlySet<string> = new Set(['hold', 'slot-minutes', 'open-days']);
 
 function boundWords(bound: Bound): string {
   const params = bound.params ?? {};
@@ -59,7 +62,7 @@ const WORDS: Readonly<Record<string, (params: Params) => string>> = {
   'return-ramp': ({ adapted, percent }) => `${percent} % of ${adapted}, a step of the way back`,
   budget: ({ jumps, other }) => `${jumps} jumps of every kind, less ${other} in practice, matches and tests`,
   'last-week': () => 'a short primer before the event',
-  'open-days': () => 'no day is open',
+  'open-days': (params) => (params['usual'] === undefined ? 'no day is open' : easy(params)),
 };
 
 /** `2 sessions of 75`. */

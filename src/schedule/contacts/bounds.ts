@@ -85,7 +85,7 @@ function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound 
   const by = sessionBy(terms);
   const after = growth.kind === 'share' ? growth.otherwise : undefined;
   const otherwise = after === undefined ? 0 : sessionAt(after, usualSessions, adapted);
-  const rule = growth.kind === 'rise' ? 'session-rise' : undefined;
+  const rule = ruleOf(growth);
   const grows = growth.kind === 'free' ? {} : { percent: growth.percent };
   const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
   return {
@@ -96,6 +96,12 @@ function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound 
     params: { session, possible, usual: Math.floor(adapted / usualSessions), usualSessions, ...grows, ...contacts },
     spans: growth.kind === 'free' ? [] : (growth.spans ?? []),
   };
+}
+
+function ruleOf(growth: WeekTerms['sessionGrowth']): Bound['rule'] {
+  if (growth.kind === 'rise') return 'session-rise';
+  if (growth.kind === 'free' || growth.by === 'hold') return undefined;
+  return growth.by === 'taper-cut' ? 'taper-cut' : 'deload-depth';
 }
 
 const finite = (otherwise: number): Pick<Bound, 'otherwise'> =>
