@@ -1,7 +1,6 @@
 // A path → everything a plan reads: its documents and the rows of the record files they name. Called by the commands, and
 // the only way from files to a plan. Which columns a record file has is known here, how a table is read isn't.
 
-import { hasErrors } from '../diagnostics/collector.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { FileHost } from '../read/file-host.ts';
 import { readPlan } from '../read/read-plan.ts';
@@ -26,10 +25,9 @@ export function readDocuments(entryPath: string, host: FileHost): Staged<Documen
   const tests = rowsOf('tests', TEST_COLUMNS);
   const files = [done.file, tests.file].filter((file) => file !== undefined);
   const value: Documents = {
-    documents: read.value.documents,
+    ...read.value,
     files: [...read.value.files, ...files],
     record: { done: done.rows, tests: tests.rows },
-    ...(hasErrors(read.diagnostics) && { isIncomplete: true }),
   };
   return { value, diagnostics };
 }

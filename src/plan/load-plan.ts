@@ -4,6 +4,8 @@
 import { decode } from '../language/decode.ts';
 import type { Documents } from '../language/decode.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import { lineIndexOf } from '../source/source-file.ts';
+import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
 import { resolve } from './resolve.ts';
 import type { Plan } from './types.ts';
@@ -17,8 +19,40 @@ export function loadPlan(documents: Documents, today?: Day): Staged<Plan | undef
   if (documents.documents.length === 0) return { value: undefined, diagnostics: [] };
   const authored = decode(documents);
   const plan = documents.isIncomplete === true ? NOT_RESOLVED : resolve(authored.value, today);
-  return { value: plan.value, diagnostics: inOrderOfPlace(documents, [...authored.diagnostics, ...plan.diagnostics]) };
+  const found = withoutFollowing(documents, [...authored.diagnostics, ...plan.diagnostics]);
+  return { value: plan.value, diagnostics: inOrderOfPlace(documents, found) };
 }
+
+/** Without what only follows from a value that couldn't be read: what is on its line, and what lacks in its file. */
+function withoutFollowing({ files, mistakes = [] }: Documents, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  if (mistakes.length === 0) return diagnostics;
+  const byPath = new Map(files.map((file) => [file.path, file]));
+  const lineOf = ({ file, start }: Span): string => {
+    const source = byPath.get(file);
+    return `${file}:${source === undefined ? '' : String(lineIndexOf(source, start))}`;
+  };
+  const lines = new Set(mistakes.map(lineOf));
+  const marred = new Set(mistakes.map(({ file }) => file));
+  return diagnostics.filter(
+    ({ code, span }) =>
+      span === undefined || !(lines.has(lineOf(span)) || (LACKING.has(code) && marred.has(span.file))),
+  );
+}
+
+/** What says that something isn't there: in a file with mistakes it may be. */
+const LACKING: ReadonlySet<string> = new Set([
+  'language/missing-key',
+  'language/empty-value',
+  'language/version-missing',
+  'plan/no-season',
+  'plan/no-end',
+  'plan/no-slots',
+  'plan/no-athletes',
+  'plan/no-level',
+  'plan/level-left-out',
+  'plan/now-left-out',
+  'plan/now-needed',
+]);
 
 const NOT_RESOLVED: Staged<undefined> = { value: undefined, diagnostics: [] };
 

@@ -7,6 +7,7 @@ import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { SourceFile } from '../source/types.ts';
 import { hasHidden, withoutControls, withoutHidden } from './hidden-characters.ts';
+import { diagnosticBack, mendTabs, nodeBack } from './mend-tabs.ts';
 import { documentNode } from './yaml-block.ts';
 import { advance, inWords, report, spanOf, startParse, textAt } from './yaml-parse-state.ts';
 import type { ParseState } from './yaml-parse-state.ts';
@@ -17,8 +18,10 @@ import type { Node } from './types.ts';
 export interface ParsedYaml {
   /** A null scalar if there is nothing in the file but comments. */
   readonly root: Node;
-  /** There are mistakes in the file, and `root` lacks what they stand in. */
+  /** There are mistakes in the file. */
   readonly isBroken: boolean;
+  /** Whatever mistakes there are, `root` has every key: what it says elsewhere than on their lines is what was meant. */
+  readonly isWhole: boolean;
 }
 
 /** The root of a file's only document, of `most` tokens at most. Takes time in proportion to the text. */
@@ -29,7 +32,33 @@ export const parseYaml = (file: SourceFile, most?: number): Staged<ParsedYaml> =
     : { text: sound.text, diagnostics: [] };
   const parsed = parseMendingQuotes(file.path, clean.text, most);
   const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...parsed.diagnostics];
-  return { value: { root: parsed.value, isBroken: hasErrors(diagnostics) }, diagnostics };
+  const isWhole = !parsed.lostLine && diagnostics.every((one) => losesNoKey(one, file.text));
+  return { value: { root: parsed.value, isBroken: hasErrors(diagnostics), isWhole }, diagnostics };
+};
+
+/** Mistakes inside of one value: the keys around it are read as they were meant. */
+const withinValues: ReadonlySet<string> = new Set([
+  'source/no-break-space',
+  'source/invisible-character',
+  'source/control-character',
+  'source/lone-carriage-return',
+  'yaml/tab-indent',
+  'yaml/missing-comma',
+  'yaml/extra-comma',
+  'yaml/colon-in-text',
+  'yaml/reserved-character',
+  'yaml/bad-escape',
+  'yaml/tag',
+  'yaml/directive',
+]);
+
+/** A quote left open takes a key with it unless it begins a value, a double key what it holds unless that is a word. */
+const losesNoKey = ({ code, severity, span }: Diagnostic, text: string): boolean => {
+  if (severity !== 'error' || withinValues.has(code)) return true;
+  if (span === undefined) return false;
+  const line = text.slice(text.lastIndexOf('\n', span.start - 1) + 1, span.start);
+  if (code === 'yaml/unclosed-quote') return /:\s+$/u.test(line) && !/[{[]/u.test(line);
+  return code === 'yaml/duplicate-key' && /^\s*:[ \t]+[^\s{[&*|>#]/u.test(text.slice(span.end, span.end + 100));
 };
 
 /** Quotes left open in one file that are looked behind. */
@@ -39,13 +68,14 @@ const mostOpenQuotes = 8;
  * A quote that is never closed can swallow the rest of the file with every mistake in it, so the line it stands on is
  * taken as if it were closed, and the text parsed again.
  */
-const parseMendingQuotes = (path: string, text: string, most: number | undefined): Staged<Node> => {
+const parseMendingQuotes = (path: string, text: string, most: number | undefined): ParsedText => {
   const quotes: Diagnostic[] = [];
   let mended = text;
   for (;;) {
-    const { value: root, diagnostics, openQuote } = parseText(path, mended, most);
+    const parsed = parseMendingTabs(path, mended, most);
+    const { diagnostics, openQuote } = parsed;
     if (openQuote === -1 || quotes.length === mostOpenQuotes) {
-      return { value: root, diagnostics: [...quotes, ...diagnostics] };
+      return { ...parsed, diagnostics: [...quotes, ...diagnostics] };
     }
     const isOpenQuote = ({ code, span }: Diagnostic): boolean =>
       code === 'yaml/unclosed-quote' && span?.start === openQuote;
@@ -65,14 +95,45 @@ const withQuoteMended = (text: string, openQuote: number): string => {
 
 interface ParsedText extends Staged<Node> {
   readonly openQuote: number;
+  readonly lostLine: boolean;
+  readonly tabs: readonly number[];
 }
+
+/** How far apart tab stops may be in the editor of whoever indents with tabs. */
+const tabStops = [2, 4, 8];
+/** A text longer than any plan written by hand isn't read so many times. */
+const mostMended = 300_000;
+
+/** Lines indented with tabs are put where their editor showed them, if there is a width of tabs that fits them all. */
+const parseMendingTabs = (path: string, text: string, most: number | undefined): ParsedText => {
+  const plain = parseText(path, text, most);
+  if (plain.tabs.length === 0 || text.length > mostMended) return plain;
+  for (const columns of tabStops) {
+    const { text: mended, back } = mendTabs(text, plain.tabs, columns);
+    const { value, diagnostics, openQuote } = parseText(path, mended, most);
+    if (!diagnostics.every((one) => losesNoKey(one, mended))) continue;
+    const tab = plain.diagnostics.filter(({ code, span }) => isOfIndent(code, span?.start, plain.tabs));
+    return {
+      value: nodeBack(value, back),
+      diagnostics: [...diagnostics.map((one) => diagnosticBack(one, back)), ...tab],
+      openQuote: openQuote === -1 ? -1 : back(openQuote),
+      lostLine: false,
+      tabs: plain.tabs,
+    };
+  }
+  return plain;
+};
+
+const isOfIndent = (code: string, start: number | undefined, tabs: readonly number[]): boolean =>
+  code === 'yaml/tab-indent' && start === tabs[0];
 
 const parseText = (path: string, text: string, most: number | undefined): ParsedText => {
   const state = startParse(path, text, tokenStream(text), most);
   skipDirectives(state);
   const value = documentNode(state);
   refuseFurtherDocuments(state);
-  return { value, diagnostics: [...state.diagnostics, ...lexicalProblems(state)], openQuote: state.openQuote };
+  const diagnostics = [...state.diagnostics, ...lexicalProblems(state)];
+  return { value, diagnostics, openQuote: state.openQuote, lostLine: state.lostLine, tabs: state.tokens.tabs };
 };
 
 const skipDirectives = (state: ParseState): void => {

@@ -39,8 +39,8 @@ type Inclusion = (typeof inclusions)[number];
 
 /**
  * All files of the plan at `entryPath`, a file or a folder that has a season.yaml. Paths are the host's, with forward
- * slashes. Files with mistakes are among `files`, so that they can be shown, and not among `documents`; if the entry
- * file has some, there are no documents at all.
+ * slashes. Files with mistakes are among `files`, so that they can be shown, and among `documents` only where no key was
+ * lost by them; if the entry file isn't, there are no documents at all.
  */
 export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> => {
   const folder = findPlanFolder(entryPath, host);
@@ -52,9 +52,23 @@ export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> =
   // Without its entry file a plan can't be told from another: the files it names were read for their mistakes only.
   const hasEntry = reading.documents[0]?.file.path === folder.entry;
   const documents = hasEntry ? inOrder(reading.documents, pathOf) : [];
+  const { diagnostics } = collector;
+  const files = inOrder(reading.files, (file) => file.path);
+  return { value: { files, documents, ...gapsOf(documents, diagnostics) }, diagnostics };
+};
+
+/** Mistakes in documents that were read all the same, and whether anything else is missing from the plan. */
+const gapsOf = (
+  documents: readonly Document[],
+  diagnostics: readonly Diagnostic[],
+): Pick<Documents, 'mistakes' | 'isIncomplete'> => {
+  const errors = diagnostics.filter(({ severity }) => severity === 'error');
+  const paths = new Set(documents.map(pathOf));
+  const within = errors.filter(({ code, span }) => /^(?:yaml|source)\//u.test(code) && paths.has(span?.file ?? ''));
+  const mistakes = within.flatMap(({ span }) => span ?? []);
   return {
-    value: { files: inOrder(reading.files, (file) => file.path), documents },
-    diagnostics: collector.diagnostics,
+    ...(mistakes.length > 0 && { mistakes }),
+    ...(within.length < errors.length && { isIncomplete: true }),
   };
 };
 
@@ -82,7 +96,7 @@ const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEn
   reading.collector.add(diagnostics);
   const document = { file, root: value.root };
   reading.queue.push(document);
-  if (value.isBroken) return;
+  if (!value.isWhole) return;
   if (isEmpty(value.root)) reading.collector.add([emptyFile(file, isEntry)]);
   else reading.documents.push(document);
 };

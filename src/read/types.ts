@@ -47,6 +47,8 @@ export interface Documents {
   readonly record?: RecordRows;
   /** A file of the plan couldn't be read, so that what it defines isn't known. */
   readonly isIncomplete?: true;
+  /** Places in the documents where a value couldn't be read: what else is wrong on their lines comes of that. */
+  readonly mistakes?: readonly Span[];
 }
 
 /** Each row a map from column to scalar. */

@@ -336,7 +336,7 @@ const reportLeftover = (state: ParseState, column: number): void => {
   } else if (current.kind === 'flow-break') {
     advance(state);
   } else if (current.first && current.tabAt !== -1) {
-    reportTabBefore(state, current);
+    state.lostLine = true;
   } else if (current.first && (column >= 0 || isScalar(current) || current.kind === 'item')) {
     report(state, 'yaml/indent', { span });
   } else {
@@ -344,7 +344,7 @@ const reportLeftover = (state: ParseState, column: number): void => {
   }
 };
 
-/** Tabs before a line are counted by the lexer; here only those between a dash and what it holds. */
+/** Tabs before a line are counted with the tokens; here only those between a dash and what it holds. */
 const reportTabBefore = (state: ParseState, token: Token): void => {
   if (token.first) return;
   let start = token.start;

@@ -44,6 +44,8 @@ export interface ParseState {
   /** The bracket being read is beyond help: what is left of it is skipped without a word. */
   broken: boolean;
   stopped: boolean;
+  /** A line behind a tab was left out, as nothing says what it belongs to. */
+  lostLine: boolean;
 }
 
 export const startParse = (path: string, text: string, tokens: TokenStream, most = mostTokens): ParseState => ({
@@ -61,6 +63,7 @@ export const startParse = (path: string, text: string, tokens: TokenStream, most
   openQuote: -1,
   broken: false,
   stopped: false,
+  lostLine: false,
 });
 
 /** Goes on to the next token and returns the one left behind. */

@@ -75,6 +75,16 @@ describe('the case of', () => {
   });
 });
 
+test('five slips of five kinds in two files come in one run, and nothing else', () => {
+  expect(reported('mixed/five-slips')).toEqual([
+    'yaml/tab-indent',
+    'language/no-such-date',
+    'plan/unknown-name',
+    'language/bare-number',
+    'language/unknown-key',
+  ]);
+});
+
 /** Codes that no plan in a folder brings about, each with the test that does. */
 const ELSEWHERE: Readonly<Record<string, { readonly because: string; readonly test: string }>> = {
   'files/not-a-file': { because: 'git keeps no pipes', test: 'tests/unit/read/load-file.test.ts' },
