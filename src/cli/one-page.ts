@@ -2,8 +2,8 @@
 
 import type { Build } from '../build/types.ts';
 import { boardPage } from '../render/html/boards.ts';
-import { cardSheets } from '../render/html/cards.ts';
-import { page } from '../render/html/document.ts';
+import { cardHalves, createSheets } from '../render/html/cards.ts';
+import { page, PAGE_END, pageStart } from '../render/html/document.ts';
 import type { Paper } from '../render/html/paper.ts';
 import { seasonPages } from '../render/html/season.ts';
 import { renderCalendar } from '../render/ical/calendar.ts';
@@ -27,14 +27,20 @@ function* cardsPage(build: Build, selection: Selection, paper: Paper): Iterable<
   const cardsOf = createCards(build, selection);
   const cards = [...build.athletes].flatMap((built) => cardsOf(built));
   const title = `Cards: ${cards[0]?.name ?? 'no sessions are planned'}`;
-  yield* page({ title, paper, kind: 'cards' }, cardSheets(cards, { paper, mark: build.mark }));
+  const frame = { paper, mark: build.mark };
+  const sheets = createSheets();
+  yield pageStart({ title, paper, kind: 'cards' });
+  for (const card of cards) yield* sheets.add(cardHalves(card, frame));
+  yield* sheets.finish();
+  yield PAGE_END;
 }
 
 function* boardsPage(build: Build, selection: Selection, paper: Paper): Iterable<string> {
   const boards = createBoards(build, selection);
   for (const built of build.athletes) boards.add(built);
   const title = `Session boards: ${build.plan.season.title}`;
-  const pages = [...boards.finish()].map((board) => boardPage(board, build.mark));
+  const { mark } = build;
+  const pages = [...boards.finish()].map((board) => boardPage(board, mark));
   yield* page({ title, paper, kind: 'board' }, pages);
 }
 

@@ -7,7 +7,7 @@ import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
 import { renderCsv } from '../render/csv/csv.ts';
 import { boardPage } from '../render/html/boards.ts';
-import { cardSheets, createSheets } from '../render/html/cards.ts';
+import { cardHalves, createSheets } from '../render/html/cards.ts';
 import type { SheetMaker } from '../render/html/cards.ts';
 import { page, PAGE_END, pageStart, piece } from '../render/html/document.ts';
 import type { PageFrame } from '../render/html/document.ts';
@@ -45,9 +45,11 @@ export interface BuildToWrite {
 
 /** Writes everything; gives control back after every athlete. */
 export async function writeBuild(folder: OutputFolder, job: BuildToWrite): Promise<void> {
-  const { build, selection, findings, progress } = job;
+  const { selection, findings, progress } = job;
+  // The mark of a build is worked out whenever it is asked for: once is enough.
+  const build: Build = { ...job.build };
   const document = createDocument(build, selection);
-  const parts = createParts(folder, job);
+  const parts = createParts(folder, { ...job, build });
   let planFindings: readonly Diagnostic[] = [];
   const text = renderBuild({
     head: document.head,
@@ -128,34 +130,36 @@ function tablePart(folder: OutputFolder, { build, selection }: BuildToWrite, tab
 /** Each athlete's whole season, and for each week the cards of everybody to hand out. */
 function cardPart(folder: OutputFolder, job: BuildToWrite, nameOf: (id: string) => string): Part {
   const { build, selection, paper } = job;
-  const cardsOf = createCards(build, selection);
   const frame = { paper, mark: build.mark };
+  const cardsOf = createCards(build, selection);
   const weeks = new Map<string, SheetMaker>();
-  const addToWeek = (card: Card): void => {
+  const addToWeek = (card: Card, halves: readonly string[]): void => {
     const path = `weeks/${card.starts}.html`;
     let sheets = weeks.get(path);
     if (sheets === undefined) {
-      sheets = createSheets(frame);
+      sheets = createSheets();
       weeks.set(path, sheets);
       folder.append(path, pageStart(frameOf(job, `Cards of week ${card.week}, ${card.dates}`, 'cards', '../')));
     }
-    for (const sheet of sheets.add(card)) folder.append(path, piece(sheet));
+    writeAll(folder, path, sheets.add(halves));
   };
-  return {
-    add: (built) => {
-      const cards = cardsOf(built);
-      const title = `Cards: ${cards[0]?.name ?? built.athlete.id}`;
-      const sheets = cards.length === 0 ? [h('p', {}, 'No sessions are planned.')] : cardSheets(cards, frame);
-      writeAll(folder, `athletes/${nameOf(built.athlete.id)}.html`, page(frameOf(job, title, 'cards', '../'), sheets));
-      for (const card of cards) addToWeek(card);
-    },
-    finish: () => {
-      for (const [path, sheets] of weeks) {
-        for (const sheet of sheets.finish()) folder.append(path, piece(sheet));
-        folder.append(path, PAGE_END);
-      }
-    },
+  const add = (built: BuiltAthlete): void => {
+    const path = `athletes/${nameOf(built.athlete.id)}.html`;
+    const cards = cardsOf(built);
+    const sheets = createSheets();
+    folder.append(path, pageStart(frameOf(job, `Cards: ${cards[0]?.name ?? built.athlete.id}`, 'cards', '../')));
+    if (cards.length === 0) folder.append(path, piece(h('p', {}, 'No sessions are planned.')));
+    for (const card of cards) {
+      const halves = cardHalves(card, frame);
+      writeAll(folder, path, sheets.add(halves));
+      addToWeek(card, halves);
+    }
+    writeAll(folder, path, [...sheets.finish(), PAGE_END]);
   };
+  const finish = (): void => {
+    for (const [path, sheets] of weeks) writeAll(folder, path, [...sheets.finish(), PAGE_END]);
+  };
+  return { add, finish };
 }
 
 function frameOf({ paper }: BuildToWrite, title: string, kind: PageFrame['kind'], home: string): PageFrame {

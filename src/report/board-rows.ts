@@ -31,9 +31,9 @@ export interface BoardExercise {
 
 export interface BoardDose {
   readonly dose: string;
-  /** What differs from the row's usual. */
+  /** A load in the hands, and what differs from the row's usual. */
   readonly differs: readonly string[];
-  /** Names, where it isn't the whole group, with a time or a load of their own. */
+  /** Names, where it isn't the whole group or somebody comes at another time. */
   readonly who?: readonly string[];
 }
 
@@ -129,9 +129,9 @@ function cellOf(entries: readonly Entry[], members: number, row: RowFacts): Boar
   return {
     exercises: exercises.map((those) => ({
       name: those[0]?.sheet.name ?? '',
-      doses: grouped(those, ({ sheet }) => [sheet.dose, ...manner(sheet)].join('|')).flatMap((same) =>
-        doseOf(same, members, row),
-      ),
+      doses: grouped(those, (entry) =>
+        [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet)].join('|'),
+      ).flatMap((same) => doseOf(same, members, row)),
     })),
   };
 }
@@ -156,7 +156,7 @@ function doseOf(entries: readonly Entry[], members: number, { from, usual }: Row
   return [
     {
       dose: first.sheet.dose,
-      differs: manner(first.sheet).filter((words) => !usual.includes(words)),
+      differs: [...loadInHand(first), ...manner(first.sheet).filter((words) => !usual.includes(words))],
       ...((entries.length < members || !isPlain) && { who }),
     },
   ];
@@ -165,9 +165,11 @@ function doseOf(entries: readonly Entry[], members: number, { from, usual }: Row
 /** From here on, in minutes, an athlete's own time is told. */
 const OFF_THE_CLOCK = 15;
 
-/** Loads on a bar stand with its station. */
-function whoWords({ attendance, line, sheet, time }: Entry, from: number): string {
+/** A load that isn't on a bar: those stand with their station. */
+const loadInHand = ({ line, sheet }: Entry): readonly string[] =>
+  sheet.load === undefined || line.barGrams !== undefined ? [] : [sheet.load];
+
+function whoWords({ attendance, time }: Entry, from: number): string {
   const isLate = Math.abs(time.from - from) >= OFF_THE_CLOCK;
-  const load = sheet.load === undefined || line.barGrams !== undefined ? '' : ` ${sheet.load}`;
-  return `${attendance.name}${load}${isLate ? ` at ${Math.round(time.from)}` : ''}`;
+  return isLate ? `${attendance.name} at ${Math.round(time.from)}` : attendance.name;
 }

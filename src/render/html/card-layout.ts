@@ -48,6 +48,8 @@ export const CARD_MEASURES = {
   /** Where the boxes of a line stand in two rows. */
   lowBoxHeight: 4.6,
   boxesInARow: 4,
+  /** Of more sets than these the rest is told by the dose alone. */
+  mostBoxes: 16,
   number: 5.5,
   dose: 19,
 } as const;
@@ -206,8 +208,13 @@ function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace)
   return Math.max(boxes, name + details * m.detailLine) + m.rowPadding;
 }
 
+/** Boxes of a line. */
+export const boxesOf = (sets: number): number => Math.min(sets, CARD_MEASURES.mostBoxes);
+
 /** Boxes side by side for so many sets: all of them, or the half of many. */
-const boxesAcross = (sets: number): number => (sets > CARD_MEASURES.boxesInARow ? Math.ceil(sets / 2) : sets);
+export function boxesAcross(sets: number): number {
+  return sets > CARD_MEASURES.boxesInARow ? Math.ceil(boxesOf(sets) / 2) : sets;
+}
 
 /** Columns of boxes that the lines of a session need. */
 export function boxColumns({ lines }: CardSession): number {

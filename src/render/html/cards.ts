@@ -2,8 +2,18 @@
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Card, CardLine } from '../../report/card.ts';
-import { boxColumns, CARD_MEASURES, detailLines, layOutCard, sessionFacts, sessionTitle } from './card-layout.ts';
+import {
+  boxColumns,
+  boxesAcross,
+  boxesOf,
+  CARD_MEASURES,
+  detailLines,
+  layOutCard,
+  sessionFacts,
+  sessionTitle,
+} from './card-layout.ts';
 import type { CardPart, HalfPage } from './card-layout.ts';
+import { piece } from './document.ts';
 import { box, boxes, groupMark, h, name } from './element.ts';
 import type { Content, Element } from './element.ts';
 import type { Paper } from './paper.ts';
@@ -14,41 +24,37 @@ export interface CardFrame {
   readonly mark: string;
 }
 
-/** Sheets of two half pages, as cards come; an odd half page is alone on the last. */
-export function* cardSheets(cards: Iterable<Card>, frame: CardFrame): Iterable<Element> {
-  const sheets = createSheets(frame);
-  for (const card of cards) yield* sheets.add(card);
-  yield* sheets.finish();
-}
-
-/** Takes cards one at a time and gives the sheets that are full. */
+/** Takes half pages one after the other and gives the sheets that are full, each with two. */
 export interface SheetMaker {
-  readonly add: (card: Card) => readonly Element[];
-  readonly finish: () => readonly Element[];
+  readonly add: (halves: readonly string[]) => readonly string[];
+  /** An odd half page alone on the last sheet. */
+  readonly finish: () => readonly string[];
 }
 
-export function createSheets(frame: CardFrame): SheetMaker {
-  let waiting: Element | undefined;
-  const add = (card: Card): readonly Element[] => {
-    const full: Element[] = [];
-    for (const half of cardHalves(card, frame)) {
+export function createSheets(): SheetMaker {
+  let waiting: string | undefined;
+  const add = (halves: readonly string[]): readonly string[] => {
+    const full: string[] = [];
+    for (const half of halves) {
       if (waiting === undefined) {
         waiting = half;
       } else {
-        full.push(sheet([waiting, half]));
+        full.push(sheet(waiting + half));
         waiting = undefined;
       }
     }
     return full;
   };
-  return { add, finish: () => (waiting === undefined ? [] : [sheet([waiting])]) };
+  return { add, finish: () => (waiting === undefined ? [] : [sheet(waiting)]) };
 }
 
-const sheet = (halves: readonly Element[]): Element => h('div', { class: 'sheet' }, halves);
+/** Around half pages that are HTML already. */
+const sheet = (halves: string): string => `<div class="sheet">\n${halves}</div>\n`;
 
-function cardHalves(card: Card, frame: CardFrame): readonly Element[] {
+/** The half pages of a card as HTML, one where its week fits. */
+export function cardHalves(card: Card, frame: CardFrame): readonly string[] {
   const halves = layOutCard(card, frame.paper);
-  return halves.map((half, index) => cardHalf(card, half, { index, of: halves.length }, frame));
+  return halves.map((half, index) => piece(cardHalf(card, half, { index, of: halves.length }, frame)));
 }
 
 function cardHalf(card: Card, half: HalfPage, part: { index: number; of: number }, { mark }: CardFrame): Element {
@@ -112,7 +118,7 @@ function sessionPart({ session, lines, isFirst, isLast }: CardPart): Element {
 const COLUMN_HEADS = ['No.', 'What to do', 'Sets done'].map((words) => h('th', { scope: 'col' }, words));
 
 function lineRow(line: CardLine): Element {
-  const isMany = line.sets > CARD_MEASURES.boxesInARow;
+  const boxClass = `of-${boxesAcross(line.sets)}${line.sets > CARD_MEASURES.boxesInARow ? ' low' : ''}`;
   return h(
     'tr',
     {},
@@ -123,7 +129,7 @@ function lineRow(line: CardLine): Element {
       h('p', { class: 'what' }, h('span', {}, nameAndLoad(line)), h('span', { class: 'dose' }, line.dose)),
       detailLines(line).map((words) => h('p', { class: 'detail' }, words)),
     ),
-    h('td', { class: isMany ? 'boxes low' : 'boxes' }, boxes(line.sets)),
+    h('td', { class: 'boxes' }, h('span', { class: boxClass }, boxes(boxesOf(line.sets)))),
   );
 }
 

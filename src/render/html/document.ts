@@ -37,7 +37,7 @@ export const PAGE_END = '</main>\n</body>\n</html>\n';
 /** One piece of a page, on lines of its own. */
 export const piece = (content: Element): string => `${render(content)}\n`;
 
-/** A page of few pieces. */
+/** A page of these contents. */
 export function* page(frame: PageFrame, contents: Iterable<Element>): Iterable<string> {
   yield pageStart(frame);
   for (const content of contents) yield piece(content);

@@ -61,9 +61,10 @@ bdi { unicode-bidi: isolate; }
 const cardRules = (paper: Paper): string => {
   const m = CARD_MEASURES;
   const { half, column } = cardSpace(paper);
-  const boxColumns = [1, 2, 3, 4, 5, 6].map(
-    (across) => `.across-${across} col.boxes { width: ${mm(across * m.boxWidth)}; }`,
-  );
+  const boxColumns = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((across) => [
+    `.across-${across} col.boxes { width: ${mm(across * m.boxWidth)}; }`,
+    `.boxes .of-${across} { display: inline-block; width: ${mm(across * m.boxWidth + 0.1)}; }`,
+  ]);
   return `
 .sheet { break-after: page; }
 .sheet:last-child { break-after: auto; }

@@ -7,7 +7,7 @@ import type { ICalEventData } from 'ical-generator';
 import { DateTime } from 'luxon';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import type { Calendar, CalendarEvent } from '../../report/calendar.ts';
-import { calendarDateOf } from '../../util/days.ts';
+import { calendarDateOf, isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import type { LastEvents } from './last-events.ts';
 import { sequenceOf } from './last-events.ts';
@@ -23,22 +23,23 @@ export function renderCalendar(calendar: Calendar, last: LastEvents): string {
   const file = ical({ name: escape(oneLine(calendar.title), false), prodId: PRODUCT });
   file.timezone({ name: null, generator: timeZoneBlock });
   const stamp = new Date(calendar.stamp * MILLISECONDS_A_DAY);
-  for (const event of calendar.events) file.createEvent({ ...eventOf(event, calendar), stamp, sequence: 0 });
-  const events = file.events();
-  calendar.events.forEach(({ uid }, index) => {
-    const event = events[index];
-    const start = event === undefined ? '' : startOf(event.toString());
-    event?.sequence(sequenceOf(last, uid, start));
-  });
+  for (const event of calendar.events) {
+    const sequence = sequenceOf(last, event.uid, startWords(event));
+    file.createEvent({ ...eventOf(event, calendar), stamp, sequence });
+  }
   const text = file.toString();
   return text.endsWith('\r\n') ? text : `${text}\r\n`;
 }
 
 const oneLine = (text: string): string => text.replaceAll(LINE_BREAKS, ' ');
 
-const START = /^DTSTART[^:\r\n]*:(.*)$/mu;
-
-const startOf = (text: string): string => START.exec(text)?.[1]?.trim() ?? '';
+/** When an event begins, as it is written behind the colon of DTSTART. */
+function startWords({ day, time }: CalendarEvent): string {
+  const date = isoDate(day).replaceAll('-', '');
+  if (time === undefined) return date;
+  const [hours, minutes] = [Math.floor(time.at / MINUTES_AN_HOUR), time.at % MINUTES_AN_HOUR];
+  return `${date}T${String(hours).padStart(2, '0')}${String(minutes).padStart(2, '0')}00`;
+}
 
 /** The rules of a zone as a component; null for a zone the library doesn't know, whose name alone is then given. */
 function timeZoneBlock(zone: string): string | null {
