@@ -51,4 +51,11 @@ describe('all-jumps-rise', () => {
       days: [1, 2, 3, 4, 6].map((week) => ({ day: day(week, 0), practiceJumps: 100 })),
     });
   });
+
+  it('leaves no part of a jump over', () => {
+    // A mean of 300.5 allows 390.65 jumps.
+    const days = (last: number) => [100, 100, 100, 102, last];
+    expectSilent(RULE, season([200, 200, 200, 200, 200], days(190)));
+    expect(found(RULE, season([200, 200, 200, 200, 200], days(191)))[0]?.params['most']).toBe(390);
+  });
 });

@@ -35,4 +35,11 @@ describe('congested-week', () => {
     expectFinding(RULE, season(matches, [heavy(1), heavy(4)]), 1);
     expect(found(RULE, season(matches, [heavy(1), heavy(4)]))[0]?.params).toMatchObject({ lifts: 2, most: 1 });
   });
+
+  it('holds its first and its last match day', () => {
+    const matches = [day(1, 0), day(1, 2), day(1, 4)];
+    expectFinding(RULE, season(matches, [jumps(0, 40)]), 1);
+    expectFinding(RULE, season(matches, [jumps(4, 40)]), 1);
+    expectSilent(RULE, season(matches, [jumps(5, 40)]));
+  });
 });

@@ -29,4 +29,17 @@ describe('deload-depth', () => {
   it('has nothing to say of an easy week without jumps', () => {
     expectSilent(RULE, { weeks: [loading(0), loading(0, { kind: 'deload' })] });
   });
+
+  it('leaves loading weeks without jumps out of the run', () => {
+    expectSilent(RULE, season(39, [200, 0]));
+  });
+
+  it('leaves no part of a contact over', () => {
+    expectSilent(RULE, season(120, [201]));
+    expectFinding(RULE, season(121, [201]), 2);
+  });
+
+  it('is about easy weeks alone', () => {
+    expectSilent(RULE, { weeks: [loading(100), loading(150, { kind: 'hold' })] });
+  });
 });

@@ -42,4 +42,8 @@ describe('jumps-alone', () => {
     const pins = [{ range, who: EVERYBODY, effects, because: 'x', span: place(21) }];
     expect(found(RULE, { plan: { pins }, weeks: weeks('power', 5) })[0]?.span).toEqual(place(21));
   });
+
+  it('counts no week of another phase into the block', () => {
+    expectSilent(RULE, { weeks: [...weeks('strength', 3), ...weeks('power', 5), ...weeks('strength', 1)] });
+  });
 });

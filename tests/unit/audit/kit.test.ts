@@ -45,4 +45,10 @@ describe('kit', () => {
     expect(said?.params).toMatchObject({ missing: 'hurdles', place: 'hall', exercise: 'hurdle-hop' });
     expect(said?.related[0]?.span).toEqual(place(2));
   });
+
+  it('wants one piece of each', () => {
+    const one = { counts: new Map([['hurdles', 1] as const]) };
+    expectSilent(RULE, at(one, drill('hurdle-hop', 3, 5)));
+    expectFinding(RULE, at({ counts: new Map([['hurdles', 0] as const]) }, drill('hurdle-hop', 3, 5)), 1);
+  });
 });

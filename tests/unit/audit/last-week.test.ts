@@ -51,4 +51,16 @@ describe('last-week', () => {
     ];
     for (const change of nowhere) expectSilent(RULE, season(change));
   });
+
+  it('is not put off by what bars somebody else, somewhere else or something else', () => {
+    const others = { kind: 'some', squads: ['others'], athletes: [] } as const;
+    const closure = { range: ALWAYS, because: 'x', trained: 'none', span: place(0) } as const;
+    const pin = { range: ALWAYS, who: EVERYBODY, because: 'x', span: place(0) } as const;
+    const plans: NonNullable<SeasonSpec['plan']>[] = [
+      { closures: [{ ...closure, who: others }] },
+      { closures: [{ ...closure, who: EVERYBODY, places: ['track'] }] },
+      { pins: [{ ...pin, effects: [{ kind: 'week-kind', weekKind: 'taper' }] }] },
+    ];
+    for (const plan of plans) expectFinding(RULE, season({ plan: { competitions: [peak], ...plan } }), 1);
+  });
 });

@@ -56,4 +56,30 @@ describe('load-step', () => {
     expect(said?.params).toMatchObject({ found: 120, before: 100, most: 110 });
     expect(said?.span).toEqual(place(17));
   });
+
+  it('takes the heaviest set, wherever in the week it stands', () => {
+    const two = (first: number, second: number): WeekSpec => ({
+      sessions: [first, second].map((kilos, index) => ({
+        on: index === 0 ? 1 : 3,
+        lines: [lift('back-squat', 3, 5, { loadGrams: kilos * 1000 })],
+      })),
+    });
+    expectSilent(RULE, { weeks: [two(100, 60), week(110)] });
+    expectFinding(RULE, { weeks: [two(60, 100), two(111, 60)] }, 2);
+  });
+
+  it('goes up by the next kettlebell', () => {
+    const gym = { ...HALL, kit: { ...KIT, kettlebellsGrams: [12_000, 16_000, 24_000] } };
+    const at = (kilos: number): WeekSpec => ({
+      sessions: [
+        {
+          on: 1,
+          slot: slot(1, { place: gym }),
+          lines: [lift('kettlebell-deadlift', 3, 8, { loadGrams: kilos * 1000 })],
+        },
+      ],
+    });
+    expectSilent(RULE, { weeks: [at(12), at(16)] });
+    expectFinding(RULE, { weeks: [at(12), at(24)] }, 2);
+  });
 });

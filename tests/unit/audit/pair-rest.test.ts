@@ -33,4 +33,12 @@ describe('pair-rest', () => {
     expectSilent(RULE, pair({ restSeconds: 20, note: 'cluster: jumps inside the set' }));
     expectSilent(RULE, pair({ restSeconds: 20 }, { pairedWith: 1, note: 'Cluster' }));
   });
+
+  it('is about jumps, and no second lift', () => {
+    const lines = [
+      lift('back-squat', 3, 3, { percent: 90, restSeconds: 90 }),
+      lift('romanian-deadlift', 3, 5, { pairedWith: 1 }),
+    ];
+    expectSilent(RULE, { weeks: [{ sessions: [{ on: 1, lines }] }] });
+  });
 });

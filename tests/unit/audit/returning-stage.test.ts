@@ -67,4 +67,10 @@ describe('returning-stage', () => {
   it('shows the stage', () => {
     expect(found(RULE, season(1, jumps(1, 31)))[0]?.related[0]?.span).toEqual(place(66));
   });
+
+  it('counts no part of a stage', () => {
+    // Stage 3 of 5 is 2.4 of 4.
+    expectSilent(RULE, season(3, { on: 1, lines: [lift('back-squat', 2, 5)] }, 5));
+    expectFinding(RULE, season(3, { on: 1, lines: [lift('front-squat', 2, 5)] }, 5), 1);
+  });
 });

@@ -41,4 +41,16 @@ describe('session-rise', () => {
   it('leaves a primer alone', () => {
     expectSilent(RULE, { now: [2, 1], weeks: [{ kind: 'empty', sessions: [jumps(4, 20, { kind: 'primer' })] }] });
   });
+
+  it('leaves no part of a contact over', () => {
+    // 202 a week is 101 a session; three quarters are 75.75.
+    expectSilent(RULE, { now: [101, 2], ...week(75, { kind: 'taper' }) });
+    expectFinding(RULE, { now: [101, 2], ...week(76, { kind: 'taper' }) }, 1);
+  });
+
+  it('leaves the sessions of a signed stage to the stage', () => {
+    const returning = [{ stage: 3, of: 4, since: 0, signed: 'physio', span: place(0) }];
+    expectSilent(RULE, { now: [10, 2], athlete: { returning }, ...week(70, { kind: 'return' }) });
+    expectFinding(RULE, { now: [10, 2], athlete: { returning }, ...week(70) }, 1);
+  });
 });

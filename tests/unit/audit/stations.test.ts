@@ -39,4 +39,23 @@ describe('stations', () => {
     const limits = [{ range: ALWAYS, avoid: [], because: 'x', span: place(0) }];
     expectSilent(RULE, season(6, 1, 17, { limits }));
   });
+
+  it('counts nobody who is away or coming back for sure', () => {
+    const away = [{ range: ALWAYS, because: 'x', trained: 'none', span: place(0) } as const];
+    expectSilent(RULE, season(6, 1, 17, { away }));
+    const returning = [{ stage: 2, of: 4, since: ALWAYS.from, signed: 'physio', span: place(0) }];
+    expectSilent(RULE, season(6, 1, 17, { returning }));
+  });
+
+  it("counts no line that is the athlete's own", () => {
+    const spec = season(6, 1, 17);
+    const own = spec.weeks.map((week) => ({
+      ...week,
+      sessions: (week.sessions ?? []).map((session) => ({
+        ...session,
+        lines: (session.lines ?? []).map((line) => ({ ...line, own: true })),
+      })),
+    }));
+    expectSilent(RULE, { ...spec, weeks: own });
+  });
 });

@@ -67,4 +67,19 @@ describe('taper-cut', () => {
     const lost = { ...taper(0), sessions: [jumps(1, 20)] };
     expectSilent(RULE, { weeks: [before, lost], plan: { competitions: [competition(day(2, 3), 'peak')] } });
   });
+
+  it('leaves no part of a contact over', () => {
+    expectSilent(RULE, { now: [201, 1], weeks: [taper(120), taper(100)] });
+    expectFinding(RULE, { now: [201, 1], weeks: [taper(121), taper(100)] }, 1);
+    expectFinding(RULE, { now: [201, 1], weeks: [taper(120), taper(101)] }, 2);
+  });
+
+  it('asks for no hard drills of somebody with a limit or on a signed stage', () => {
+    const before = { phase: 'power', adapted: 200, sessions: [{ on: 1, lines: [drill('tuck-jump', 4, 5)] }] } as const;
+    const weeks = [before, { ...taper(0), sessions: [jumps(1, 20)] }];
+    const limits = [{ range: { from: day(2, 0), until: day(2, 0) }, avoid: [], because: 'x', span: place(0) }];
+    expectSilent(RULE, { weeks, athlete: { limits } });
+    const returning = [{ stage: 3, of: 4, since: day(1, 0), signed: 'physio', span: place(0) }];
+    expectSilent(RULE, { weeks, athlete: { returning } });
+  });
 });

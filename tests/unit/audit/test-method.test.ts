@@ -43,4 +43,11 @@ describe('test-method', () => {
     expect(said.map((one) => one.span)).toEqual([place(101)]);
     expect(said[0]?.related[0]?.span).toEqual(place(100));
   });
+
+  it('compares the arms where a method is missing, and the method where the arms are', () => {
+    expectFinding(RULE, season({ arms: false }, { arms: true, method: 'mat' }), 1);
+    expectFinding(RULE, season({ method: 'mat' }, { arms: true, method: 'reach' }), 1);
+    expectSilent(RULE, season({ arms: false, method: 'mat' }, { method: 'mat' }));
+    expectSilent(RULE, season({ arms: false, method: 'mat' }, { arms: false }));
+  });
 });

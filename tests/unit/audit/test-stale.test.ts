@@ -51,4 +51,18 @@ describe('test-stale', () => {
     const days = [{ day: day(4, 0), test: testOn(day(4, 0), ['back-squat']) }];
     expectSilent(RULE, { ...season(day(1, 0), [empty, empty, empty, at(75)]), days });
   });
+
+  it('takes a maximum that was tested since, and says nothing of kilos without a share', () => {
+    const full: WeekSpec = {
+      sessions: [{ on: 1, lines: [lift('back-squat', 3, 5, { percent: 75, loadGrams: 75_000 })] }],
+    };
+    expectSilent(RULE, season(day(4, 0), [empty, empty, empty, full]));
+    const bare: WeekSpec = { sessions: [{ on: 1, lines: [lift('back-squat', 3, 5, { loadGrams: 75_000 })] }] };
+    expectSilent(RULE, season(day(1, 1) - 84, [bare]));
+  });
+
+  it('counts a test on the day of the session', () => {
+    const days = [{ day: day(1, 1), test: testOn(day(1, 1), ['back-squat']) }];
+    expectSilent(RULE, { ...season(day(1, 1) - 84), days });
+  });
 });

@@ -105,4 +105,23 @@ describe('weekly-rise', () => {
     const said = auditAthlete(plan, built, weeks).diagnostics.filter((one) => one.rule === RULE);
     expect(said.map((one) => one.week)).toEqual([day(2, 0)]);
   });
+
+  it('leaves no part of a contact over', () => {
+    expectSilent(RULE, { now: [205, 1], weeks: [loading(225)] });
+    expectFinding(RULE, { now: [205, 1], weeks: [loading(226)] }, 1);
+  });
+
+  it('leaves easy weeks, ladders and signed stages to their own rules', () => {
+    expectSilent(RULE, { weeks: [loading(400, { kind: 'deload' }), loading(400, { kind: 'taper' })] });
+    const empty = { kind: 'empty', phase: 'closed' } as const;
+    expectSilent(RULE, { weeks: [empty, empty, loading(400, { kind: 'return' })] });
+    const returning = [{ stage: 2, of: 4, since: day(1, 0), signed: 'physio', span: place(0) }];
+    expectSilent(RULE, { athlete: { returning }, weeks: [loading(400, { kind: 'return' })] });
+    expectFinding(RULE, { athlete: { returning }, weeks: [loading(400)] }, 1, 'error');
+  });
+
+  it('holds a week that only calls itself a return', () => {
+    expectSilent(RULE, { weeks: [loading(220, { kind: 'return' })] });
+    expectFinding(RULE, { weeks: [loading(221, { kind: 'return' })] }, 1);
+  });
 });

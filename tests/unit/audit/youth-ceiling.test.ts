@@ -38,4 +38,9 @@ describe('youth-ceiling', () => {
     expectSilent(RULE, season(16, 200));
     expectSilent(RULE, { weeks: [{ sessions: [jumps(1, 200)] }] });
   });
+
+  it('starts those of fourteen with a hundred', () => {
+    expectSilent(RULE, season(14, 100, first));
+    expectFinding(RULE, season(14, 101, first), 1);
+  });
 });
