@@ -26,6 +26,21 @@ const OUTPUTS: Readonly<Record<string, readonly string[]>> = {
   'season.txt': ['build', 'EXAMPLE', '--quiet'],
   'weeks.txt': ['build', 'EXAMPLE', '--table', 'weeks', '--quiet'],
   'check.txt': ['check', 'EXAMPLE'],
+  // The digest of every page, table and calendar, as the folder lists them itself.
+  'out.sha256': [
+    'build',
+    'EXAMPLE',
+    '--out',
+    '"${D:=$(mktemp -d)}/out"',
+    '--quiet',
+    '&&',
+    'cat',
+    '"$D/out/.footfall"',
+    '&&',
+    'rm',
+    '-r',
+    '"$D"',
+  ],
 };
 
 const examples = readdirSync('examples').toSorted();
