@@ -2,15 +2,22 @@
 // terms of the weeks are laid out first, then all weeks are chosen together; the ceiling line is drawn beside them.
 
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
-import { problem } from '../diagnostics/problem.ts';
-import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { Staged } from '../diagnostics/types.ts';
 import { VOLUME } from '../library/volume.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
-import { isoDate } from '../util/days.ts';
-import { boundsOf, mostAllowed, nextVolume, openingVolume, roundDown, sessionBound } from './contacts/bounds.ts';
-import { ceilingLine, searchContacts } from './contacts/search.ts';
+import {
+  boundsOf,
+  holding,
+  mostAllowed,
+  nextVolume,
+  openingVolume,
+  roundDown,
+  sessionBound,
+} from './contacts/bounds.ts';
+import { ceilingLine } from './contacts/search.ts';
 import type { CeilingWeek } from './contacts/search.ts';
+import { meetPins } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
@@ -28,76 +35,8 @@ export function planContacts(
   const start = contactsASession * sessionsAWeek;
   const terms = weekTerms(plan, book, grid, phases, kinds);
   const most = ceilingLine(terms, start);
-  const met = meetPins(grid, terms, start, most);
+  const met = meetPins({ plan, grid, start, released: new Set() }, terms);
   return { value: describe(grid, met.terms, met.contacts, most, start), diagnostics: met.diagnostics };
-}
-
-interface Met {
-  readonly terms: readonly WeekTerms[];
-  readonly contacts: readonly number[];
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-/** The plan of least cost; pins that can't be met are reported and let go, one after the other. */
-function meetPins(grid: AthleteGrid, terms: readonly WeekTerms[], start: number, most: readonly CeilingWeek[]): Met {
-  const found = searchContacts(terms, start);
-  if (found !== undefined) return { terms, contacts: found, diagnostics: [] };
-  const clash = firstClash(terms, start);
-  const rest = terms.map((week, index) => (index === clash.week ? withoutPin(week) : week));
-  const met = meetPins(grid, rest, start, most);
-  return { ...met, diagnostics: [pinConflict(grid, terms, clash, most), ...met.diagnostics] };
-}
-
-function withoutPin(terms: WeekTerms): WeekTerms {
-  const { fixed: _, ...rest } = terms;
-  return rest;
-}
-
-interface Clash {
-  readonly week: number;
-  /** The most that week may have whatever is done before it. */
-  readonly most: number;
-  readonly by: BoundBy;
-}
-
-/** Always the most that targets and pins leave, until a pin asks for more than that. */
-function firstClash(terms: readonly WeekTerms[], start: number): Clash {
-  let adapted = start;
-  for (const [week, one] of terms.entries()) {
-    const opening = openingVolume(one, adapted);
-    const most = mostAllowed(one, opening);
-    if (one.fixed?.kind === 'pin' && one.fixed.contacts > most) {
-      return { week, most, by: holding(boundsOf(one, opening))?.by ?? 'pin' };
-    }
-    adapted = nextVolume(one, opening, one.fixed?.contacts ?? Math.min(most, roundDown(one.reach)));
-  }
-  throw new Error('a plan without a clash was called impossible');
-}
-
-function pinConflict(
-  grid: AthleteGrid,
-  terms: readonly WeekTerms[],
-  clash: Clash,
-  most: readonly CeilingWeek[],
-): Diagnostic {
-  const fixed = terms[clash.week]?.fixed;
-  const wanted = fixed?.contacts ?? 0;
-  const earliest = most.findIndex((ceiling, week) => week > clash.week && ceiling.most >= wanted);
-  return problem('schedule/pin-too-high', {
-    params: {
-      athlete: grid.athlete.name,
-      week: isoDate(grid.weeks[clash.week]?.starts ?? grid.range.from),
-      wanted,
-      most: clash.most,
-      rule: clash.by,
-      earliest: isoDate(grid.weeks[earliest]?.starts ?? grid.range.until),
-      reachable: earliest >= 0,
-    },
-    span: fixed?.span ?? grid.athlete.span,
-    related: [{ span: grid.athlete.span, message: 'the athlete it is for' }],
-    athlete: grid.athlete.id,
-    week: grid.weeks[clash.week]?.starts,
-  });
 }
 
 function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
@@ -184,14 +123,6 @@ function boundByOf(terms: WeekTerms, planned: number, bounds: readonly Bound[]):
   if (terms.target !== undefined && planned > terms.target) return 'reach';
   if (terms.target !== undefined && planned >= roundDown(terms.target)) return 'target';
   return holding(bounds)?.by ?? 'target';
-}
-
-/** The lowest bound in whole steps; of equal ones the first. */
-function holding(bounds: readonly Bound[]): Bound | undefined {
-  return bounds.reduce<Bound | undefined>(
-    (least, bound) => (least === undefined || roundDown(bound.most) < roundDown(least.most) ? bound : least),
-    undefined,
-  );
 }
 
 function reasonsOf(

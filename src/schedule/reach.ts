@@ -1,5 +1,5 @@
 // The weekly rise it would take to have so many contacts in a given week, every other bound standing. Called by
-// `footfall reach`, and where a pin asks for more than is safe.
+// `footfall reach`.
 
 import { ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
@@ -10,7 +10,8 @@ import { layGrid } from './grid.ts';
 import { planPhases } from './phases.ts';
 import { chooseWeekKinds } from './week-kinds.ts';
 
-const MOST_PERCENT = 100;
+/** Rises in per cent that are tried, up to this. */
+export const MOST_PERCENT = 100;
 
 /** Whole per cent; undefined where no rise of 100 % or less does it. `week` counts from 0. */
 export function riseNeeded(plan: Plan, athlete: Athlete, contacts: number, week: number): number | undefined {
@@ -23,12 +24,7 @@ export function riseNeeded(plan: Plan, athlete: Athlete, contacts: number, week:
 }
 
 /** As `riseNeeded`, on the terms of the weeks and A before the first. */
-export function riseFor(
-  terms: readonly WeekTerms[],
-  adapted: number,
-  contacts: number,
-  week: number,
-): number | undefined {
+function riseFor(terms: readonly WeekTerms[], adapted: number, contacts: number, week: number): number | undefined {
   for (let percent = 1; percent <= MOST_PERCENT; percent += 1) {
     const line = ceilingLine(
       terms.slice(0, week + 1).map((one) => withRise(one, percent)),
@@ -39,7 +35,8 @@ export function riseFor(
   return undefined;
 }
 
-function withRise(terms: WeekTerms, percent: number): WeekTerms {
+/** The week as it would be with another weekly rise; less than it has changes nothing. */
+export function withRise(terms: WeekTerms, percent: number): WeekTerms {
   if (terms.growth.kind !== 'rise') return terms;
   return { ...terms, growth: { ...terms.growth, percent: Math.max(percent, terms.growth.percent) } };
 }

@@ -11,36 +11,9 @@ export const scheduleEntries = {
       'A pin fixes a number and the rest is planned round it, but it lifts no rule. By the week of this pin the athlete cannot be used to that much, or the days, the slots or a limit do not hold it. Pin less, pin a later week, or waive the rule with a reason.',
     bad: 'pins: [{ athletes: [mira], week: 2027-01-11, contacts-a-week: 300, because: camp }]',
     good: 'pins: [{ athletes: [mira], week: 2027-01-11, contacts-a-week: 120, because: camp }]',
-    message: ({
-      athlete,
-      week,
-      wanted,
-      most,
-      rule,
-    }: {
-      athlete: string;
-      week: string;
-      wanted: number;
-      most: number;
-      rule: string;
-      earliest: string;
-      reachable: boolean;
-    }) =>
-      `${wanted} contacts are pinned for ${athlete} in the week of ${week}, and ${most} are the most by then (${rule})`,
-    help: ({
-      wanted,
-      most,
-      earliest,
-      reachable,
-    }: {
-      wanted: number;
-      most: number;
-      earliest: string;
-      reachable: boolean;
-    }) =>
-      reachable
-        ? `pin ${most} or less, or wait: ${wanted} is safe from the week of ${earliest} at the earliest`
-        : `pin ${most} or less: ${wanted} is out of reach in this season`,
+    message: ({ athlete, week, wanted, most, rule, others, each }: PinTooHigh) =>
+      `${wanted} contacts are pinned for ${athlete} in the week of ${week}, and ${most} are the most by then (${rule})${standingAgainst(others, each)}`,
+    help: pinHelp,
   },
   'schedule/pin-over-return': {
     severity: 'warning',
@@ -51,6 +24,17 @@ export const scheduleEntries = {
     good: 'pins: [{ week: 2027-02-22, kind: load, because: camp }]    # behind the ladder',
     message: ({ athlete, week, kind }: { athlete: string; week: string; kind: string }) =>
       `the week of ${week} is pinned as ${kind}, and ${athlete} is still on the way back in it`,
+  },
+  'schedule/record-missing': {
+    severity: 'warning',
+    summary: 'weeks of which nothing is recorded',
+    explanation:
+      'A week that is over and has no session in the record is not taken for done: it counts as the lower of what was planned and what was done in the last recorded week. After two of them in a row the next week does not rise either. Record the sessions; one that was left out has 0 contacts, one that was done as written needs no number.',
+    bad: '2027-01-21,mira,session,80,,,,    # and no row of the two weeks behind it',
+    good: '2027-01-26,mira,session,85,,,,\n2027-02-02,mira,session,0,,,,ill',
+    message: ({ athlete, weeks }: { athlete: string; weeks: readonly string[] }) =>
+      `nothing is recorded of what ${athlete} did in the weeks of ${weeks.join(' and ')}, so the volume is held`,
+    help: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
   },
   'schedule/return-in-taper': {
     severity: 'warning',
@@ -147,6 +131,41 @@ export const scheduleEntries = {
       `the week of ${week} has ${String(wanted)} jump sessions for ${athlete}, and its days hold ${String(held)}, ${String(apart)} days apart`,
   },
 } as const satisfies Entries;
+
+type PinTooHigh = {
+  readonly athlete: string;
+  readonly week: string;
+  readonly wanted: number;
+  readonly most: number;
+  /** What holds the week. */
+  readonly rule: string;
+  /** How many other lines can't hold together with the pin. */
+  readonly others: number;
+  /** Whether taking out any one of them is enough. */
+  readonly each: boolean;
+  /** Empty: in no week of the season. */
+  readonly earliest: string;
+  /** Per cent; 0: no rise alone does it. */
+  readonly rise: number;
+  /** Rules to waive; empty: waivers don't do it. */
+  readonly waivers: string;
+};
+
+function standingAgainst(others: number, each: boolean): string {
+  if (others === 0) return '';
+  const lines = others === 1 ? 'one other line' : `${String(others)} other lines`;
+  return `; it can't hold together with ${lines} of the plan${each ? ', and without any one of them it could' : ''}`;
+}
+
+function pinHelp({ wanted, most, earliest, rise, waivers }: PinTooHigh): string {
+  const when =
+    earliest === ''
+      ? `${String(wanted)} is out of reach in this season`
+      : `${String(wanted)} is safe from the week of ${earliest} at the earliest`;
+  const rising = rise === 0 ? '' : `; it would take a weekly rise of ${String(rise)} %`;
+  const waiving = waivers === '' ? '' : `; with ${waivers} waived up to then it could stand`;
+  return `pin ${String(most)} or less: ${when}${rising}${waiving}`;
+}
 
 const BARRED_WORDS: Readonly<Record<string, string>> = {
   'no-slot': 'there is no slot that day',

@@ -121,3 +121,11 @@ export function nextVolume(terms: WeekTerms, adapted: number, contacts: number):
   const { keepOwn, keepPlanned } = VOLUME;
   return Math.max(contacts, Math.floor((adapted * keepOwn + contacts * keepPlanned) / (keepOwn + keepPlanned)));
 }
+
+/** The lowest bound in whole steps; of equal ones the first. */
+export function holding(bounds: readonly Bound[]): Bound | undefined {
+  return bounds.reduce<Bound | undefined>(
+    (least, bound) => (least === undefined || roundDown(bound.most) < roundDown(least.most) ? bound : least),
+    undefined,
+  );
+}

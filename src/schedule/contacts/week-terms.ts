@@ -267,8 +267,7 @@ function primerCeilings({ book, range }: WeekFacts, possible: number): readonly 
   return [{ by: 'open-days', rule: 'last-week', most: getRuleValue(book, 'last-week', 'primer', range) }];
 }
 
-function pinnedContacts({ plan, athlete, range, kind }: WeekFacts): WeekTerms['fixed'] {
-  if (kind.kind === 'empty' || kind.kind === 'transition') return undefined;
+function pinnedContacts({ plan, athlete, range }: WeekFacts): WeekTerms['fixed'] {
   for (const pin of pinsIn(plan, athlete, range)) {
     for (const effect of pin.effects) {
       if (effect.kind === 'contacts') return { contacts: roundDown(effect.contactsAWeek), kind: 'pin', span: pin.span };

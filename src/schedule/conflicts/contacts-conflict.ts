@@ -1,0 +1,150 @@
+// Why a pin of contacts can't be met: a set of lines of the plan that can't all hold, none of them to spare, and what would
+// work instead. Found by taking lines out one by one and planning again (a deletion filter), so it runs only when there
+// is a conflict. Called by ../contacts.ts.
+
+import type { RuleId } from '../../library/rules.ts';
+import { RULES } from '../../library/rules.ts';
+import { ruleBook } from '../../plan/rule-book.ts';
+import type { Waiver } from '../../plan/types.ts';
+import type { Span } from '../../source/types.ts';
+import { searchContacts } from '../contacts/search.ts';
+import type { WeekTerms } from '../contacts/terms.ts';
+import { weekTerms } from '../contacts/week-terms.ts';
+import { layGrid } from '../grid.ts';
+import { planPhases } from '../phases.ts';
+import { MOST_PERCENT, withRise } from '../reach.ts';
+import { chooseWeekKinds } from '../week-kinds.ts';
+import { factsOf, without } from './facts.ts';
+import type { Fact, Season } from './facts.ts';
+
+export interface WantedWeek {
+  /** From 0. */
+  readonly week: number;
+  readonly contacts: number;
+  /** The pin that asks for it. */
+  readonly span: Span;
+}
+
+export interface ContactsConflict {
+  /** Lines that can't all hold beside the pin; without any one of them, and without other lines, they can. */
+  readonly facts: readonly Fact[];
+  /** Whether taking out any one of them alone is enough, whatever else the plan says. */
+  readonly eachIsEnough: boolean;
+  /** First later week, from 0, in which the number can be pinned; absent where there is none. */
+  readonly earliest?: number;
+  /** The weekly rise in per cent that would do it, alone. */
+  readonly rise?: number;
+  /** Rules that would have to be waived, all of them, up to that week; absent where waivers don't do it. */
+  readonly waivers?: readonly RuleId[];
+}
+
+/** The conflict of a pinned week that can't be met. */
+export function contactsConflict(season: Season, wanted: WantedWeek): ContactsConflict {
+  const facts = neededFacts(season, wanted);
+  const earliest = earliestWeek(season, wanted);
+  const rise = riseNeeded(season, wanted);
+  const waivers = waiversNeeded(season, wanted);
+  return {
+    facts,
+    eachIsEnough: facts.every(({ item }) => isPossible(without(season, new Set([item])), wanted)),
+    ...(earliest !== undefined && { earliest }),
+    ...(rise !== undefined && { rise }),
+    ...(waivers !== undefined && { waivers }),
+  };
+}
+
+/**
+ * Taken out one by one for as long as what is left still can't hold. Taking a line out may also make things worse (a
+ * break that was an easy week), so it is gone over again until every line that is left is needed.
+ */
+function neededFacts(season: Season, wanted: WantedWeek): readonly Fact[] {
+  const left = new Set<object>();
+  let facts = factsOf(season).filter((fact) => !isPlace(fact.span, wanted.span));
+  for (let before = facts.length + 1; facts.length < before;) {
+    before = facts.length;
+    for (const { item } of facts) {
+      left.add(item);
+      if (isPossible(without(season, left), wanted)) left.delete(item);
+    }
+    facts = facts.filter(({ item }) => !left.has(item));
+  }
+  return facts;
+}
+
+/** The first later week in which the number can be pinned, the other pins as they are. */
+function earliestWeek(season: Season, { week, contacts, span }: WantedWeek): number | undefined {
+  const terms = termsOf(season).map((one, index) => (index === week ? unpinned(one) : one));
+  for (let later = week + 1; later < terms.length; later += 1) {
+    const moved = terms
+      .slice(0, later + 1)
+      .map((one, index): WeekTerms => (index === later ? { ...one, fixed: { contacts, kind: 'pin', span } } : one));
+    if (searchContacts(moved, startOf(season)) !== undefined) return later;
+  }
+  return undefined;
+}
+
+function unpinned({ fixed, ...rest }: WeekTerms): WeekTerms {
+  return fixed === undefined || fixed.kind === 'pin' ? rest : { ...rest, fixed };
+}
+
+function riseNeeded(season: Season, { week }: WantedWeek): number | undefined {
+  const terms = termsOf(season).slice(0, week + 1);
+  for (let percent = 1; percent <= MOST_PERCENT; percent += 1) {
+    const rising = terms.map((one) => withRise(one, percent));
+    if (searchContacts(rising, startOf(season)) !== undefined) return percent;
+  }
+  return undefined;
+}
+
+const isPlace = (a: Span, b: Span): boolean => a.file === b.file && a.start === b.start;
+
+const startOf = ({ athlete }: Season): number => {
+  const { contactsASession, sessionsAWeek } = athlete.now.value;
+  return contactsASession * sessionsAWeek;
+};
+
+function termsOf({ plan, athlete }: Season): readonly WeekTerms[] {
+  const book = ruleBook(plan, athlete);
+  const grid = layGrid(plan, athlete, book);
+  const phases = planPhases(plan, grid);
+  return weekTerms(plan, book, grid, phases, chooseWeekKinds(plan, book, grid, phases).value);
+}
+
+/** Whether the pins up to the wanted week can all be met. */
+export function isPossible(season: Season, { week }: Pick<WantedWeek, 'week'>): boolean {
+  return searchContacts(termsOf(season).slice(0, week + 1), startOf(season)) !== undefined;
+}
+
+const BOUNDING: ReadonlySet<string> = new Set([
+  'weekly-rise',
+  'session-rise',
+  'session-ceiling',
+  'all-jumps-rise',
+  'deload-depth',
+  'taper-cut',
+  'return-ramp',
+  'budget',
+]);
+
+/** All waivers that can be, then without each that isn't needed. */
+function waiversNeeded(season: Season, wanted: WantedWeek): readonly RuleId[] | undefined {
+  let rules = RULES.filter(({ id, waivable }) => waivable && BOUNDING.has(id)).map(({ id }) => id);
+  if (!isPossible(waiving(season, rules, wanted), wanted)) return undefined;
+  for (const rule of rules) {
+    const fewer = rules.filter((one) => one !== rule);
+    if (isPossible(waiving(season, fewer, wanted), wanted)) rules = fewer;
+  }
+  return rules;
+}
+
+function waiving({ plan, athlete }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
+  const range = { from: plan.season.starts, until: plan.season.ends };
+  const waivers = rules.map((rule): Waiver => ({
+    rule,
+    range,
+    who: { kind: 'some', squads: [], athletes: [athlete.id] },
+    because: '',
+    span,
+  }));
+  return { plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete };
+}

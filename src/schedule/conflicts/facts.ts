@@ -1,0 +1,64 @@
+// The lines of a plan that can stand in the way of an athlete's season, each of which can be taken out to see what is
+// possible without it. Called by contacts-conflict.ts; nothing here changes the plan it is given.
+
+import { appliesTo } from '../../plan/applies.ts';
+import type { Athlete, Pin, Plan, Who } from '../../plan/types.ts';
+import type { Span } from '../../source/types.ts';
+
+/** Lists of the plan whose items can be taken out, those that are least likely meant first. */
+const PLAN_LISTS = ['competitions', 'practice', 'tests', 'ruleChanges', 'uses', 'closures', 'pins'] as const;
+const ATHLETE_LISTS = ['away', 'returning', 'limits'] as const;
+
+export type FactKind = (typeof PLAN_LISTS)[number] | (typeof ATHLETE_LISTS)[number];
+
+export interface Fact {
+  readonly kind: FactKind;
+  readonly span: Span;
+  /** The item itself: it is recognised by being the same object. */
+  readonly item: object;
+}
+
+export interface Season {
+  readonly plan: Plan;
+  readonly athlete: Athlete;
+}
+
+/** All lines that are for the athlete, in the order in which a conflict would rather do without them. */
+export function factsOf({ plan, athlete }: Season): readonly Fact[] {
+  const inPlan = PLAN_LISTS.flatMap((kind) =>
+    plan[kind]
+      .filter((item: { readonly who: Who }) => appliesTo(item.who, athlete))
+      .filter((item) => kind !== 'pins' || bearsOnContacts(item as Pin))
+      .map((item): Fact => ({ kind, span: item.span, item })),
+  );
+  const own = ATHLETE_LISTS.flatMap((kind) => athlete[kind].map((item): Fact => ({ kind, span: item.span, item })));
+  const [others, pins] = [inPlan.filter(({ kind }) => kind !== 'pins'), inPlan.filter(({ kind }) => kind === 'pins')];
+  return [...others, ...own, ...pins];
+}
+
+const BEARING: ReadonlySet<string> = new Set(['contacts', 'phase', 'rest', 'week-kind', 'on']);
+
+const bearsOnContacts = ({ effects }: Pin): boolean => effects.some(({ kind }) => BEARING.has(kind));
+
+/** The season without some of its lines. */
+export function without({ plan, athlete }: Season, out: ReadonlySet<object>): Season {
+  const left = <T extends object>(items: readonly T[]): readonly T[] => items.filter((item) => !out.has(item));
+  return {
+    plan: {
+      ...plan,
+      competitions: left(plan.competitions),
+      practice: left(plan.practice),
+      tests: left(plan.tests),
+      ruleChanges: left(plan.ruleChanges),
+      uses: left(plan.uses),
+      closures: left(plan.closures),
+      pins: left(plan.pins),
+    },
+    athlete: {
+      ...athlete,
+      away: left(athlete.away),
+      returning: left(athlete.returning),
+      limits: left(athlete.limits),
+    },
+  };
+}
