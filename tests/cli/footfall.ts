@@ -9,6 +9,9 @@ import { terminalOf } from '../../src/host/terminal.ts';
 import type { Environment } from '../../src/host/terminal.ts';
 import { isBuilt } from '../tools/build.mjs';
 
+/** A day of 2052: behind every record of the examples, and before the one that is meant to be still to come. */
+const LATE = 30_000;
+
 export const HANDBALL = 'examples/handball-spring';
 
 export interface Ran {
@@ -53,7 +56,7 @@ async function runNow(args: readonly string[], env: Environment): Promise<Ran> {
   const out = memoryOutput();
   const err = memoryOutput();
   const terminal = terminalOf({}, env);
-  const session = { files: fileSystem, out, err, outTerminal: terminal, errTerminal: terminal, today: 1_000_000 };
+  const session = { files: fileSystem, out, err, outTerminal: terminal, errTerminal: terminal, today: LATE };
   const status = await run(args, session);
   return { status, out: out.written(), err: err.written() };
 }
