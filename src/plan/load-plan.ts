@@ -24,7 +24,10 @@ export function loadPlan(documents: Documents, today?: Day): Staged<Plan | undef
 }
 
 /** Without what only follows from a value that couldn't be read: what is on its line, and what lacks in its file. */
-function withoutFollowing({ files, mistakes = [] }: Documents, diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+function withoutFollowing(
+  { files, mistakes = [] }: Documents,
+  diagnostics: readonly Diagnostic[],
+): readonly Diagnostic[] {
   if (mistakes.length === 0) return diagnostics;
   const byPath = new Map(files.map((file) => [file.path, file]));
   const lineOf = ({ file, start }: Span): string => {

@@ -24,9 +24,6 @@ const made: Readonly<Record<string, () => string>> = {
   'source/fifty-megabytes': () => SEASON + `# ${'x'.repeat(98)}\n`.repeat((50 * MEGABYTE) / 101),
 };
 
-/** The names of fixtures whose plan is made. */
-export const madeFixtures: readonly string[] = Object.keys(made);
-
 /** A folder with the plan, if this fixture's plan is made; it is gone when the tests of the file have run. */
 export function madePlan(fixture: string): string | undefined {
   const text = made[fixture];

@@ -93,7 +93,10 @@ const ELSEWHERE: Readonly<Record<string, { readonly because: string; readonly te
   'schedule/pinned-day-not-held': { because: 'the scheduler mostly finds a day', test: 'tests/unit/days/days.test.ts' },
   'schedule/sessions-not-held': { because: 'the scheduler mostly finds a day', test: 'tests/unit/days/days.test.ts' },
   'lines/sets-unmet': { because: 'it hangs on the drills of a session', test: 'tests/unit/lines/sessions.test.ts' },
-  'audit/adapted-volume': { because: 'it would be a mistake of the scheduler', test: 'tests/unit/audit/waivers.test.ts' },
+  'audit/adapted-volume': {
+    because: 'it would be a mistake of the scheduler',
+    test: 'tests/unit/audit/waivers.test.ts',
+  },
   'yaml/too-long': { because: 'it takes millions of words', test: 'tests/unit/read/parse-yaml.test.ts' },
 };
 

@@ -66,6 +66,7 @@ function checkTidy(files: readonly SourceFile[]): void {
   for (const file of files.filter(({ path }) => path.endsWith('.yaml'))) {
     const { value } = tidyYaml(file);
     if (value === undefined) continue;
-    if (tidyYaml(sourceFile(file.path, value)).value !== value) throw new Error(`${file.path} formats to something else twice`);
+    if (tidyYaml(sourceFile(file.path, value)).value !== value)
+      throw new Error(`${file.path} formats to something else twice`);
   }
 }

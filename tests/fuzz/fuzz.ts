@@ -16,7 +16,10 @@ import type { Chance } from './random.ts';
 
 const { values } = parseArgs({
   args: process.argv.slice(2),
-  options: { seconds: { type: 'string', default: '300' }, seed: { type: 'string', default: String(Date.now() % 1_000_000) } },
+  options: {
+    seconds: { type: 'string', default: '300' },
+    seed: { type: 'string', default: String(Date.now() % 1_000_000) },
+  },
 });
 const seconds = Number(values.seconds);
 const seed = Number(values.seed);

@@ -60,7 +60,9 @@ const heavy: Readonly<Record<string, () => string | Uint8Array>> = {
 export function runHeavy(say: (line: string) => void): readonly string[] {
   const folder = mkdtempSync(join(tmpdir(), 'footfall-heavy-'));
   try {
-    return Object.entries(heavy).filter(([name, make]) => !isTaken(name, make(), folder, say)).map(([name]) => name);
+    return Object.entries(heavy)
+      .filter(([name, make]) => !isTaken(name, make(), folder, say))
+      .map(([name]) => name);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

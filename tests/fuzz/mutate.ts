@@ -8,14 +8,105 @@ const latin1 = new TextDecoder('latin1');
 
 /** What means something to YAML, to CSV or to the plan language, and some of what means trouble. */
 const PIECES = [
-  ...['\t', '\r', '\r\n', '\n', '  ', '    ', '\u00A0', '\u200B', '\uFEFF', '\u0000', '\u001B[31m', '\u2028', '🏐', 'e\u0301'],
-  ...[': ', '- ', '? ', ', ', '{', '}', '[', ']', '|', '>', '|9', '"', "'", '#', ' #', '%YAML 1.1', '---', '...', '!!', '!a '],
-  ...['&a ', '*a', '<<: *a', '<<: {}', '@', '`', '\\', '\\u00', '""', ';', '~', 'null', 'no', 'on', 'yes', 'true', '.inf', '.nan'],
-  ...['0', '-1', '1e99', '1_000', '0x10', '92,5', '1.76 kg', '68 kg', '0 kg', '176 cm', '12 in', '90 s', '8 %', '1.5 %', '10 lb'],
-  ...['2027-02-30', '2027-01-04', '0000-00-00', '9999-12-31', '2027-13-01', '04.01.2027', '25:00', 'monday', 'mon', 'peak'],
-  ...['athletes:', 'squads:', 'season:', 'pins:', 'files: [**]', 'files: [../a]', 'roster: a.csv', 'rules:', 'waivers:'],
-  ...['use:', 'programmes:', 'drills:', 'record: { done: a.csv }', '__proto__: 1', 'constructor:', 'toString:', '__proto__'],
-];
+  [
+    '\t',
+    '\r',
+    '\r\n',
+    '\n',
+    '  ',
+    '    ',
+    '\u00A0',
+    '\u200B',
+    '\uFEFF',
+    '\u0000',
+    '\u001B[31m',
+    '\u2028',
+    '🏐',
+    'e\u0301',
+  ],
+  [
+    ': ',
+    '- ',
+    '? ',
+    ', ',
+    '{',
+    '}',
+    '[',
+    ']',
+    '|',
+    '>',
+    '|9',
+    '"',
+    "'",
+    '#',
+    ' #',
+    '%YAML 1.1',
+    '---',
+    '...',
+    '!!',
+    '!a ',
+  ],
+  [
+    '&a ',
+    '*a',
+    '<<: *a',
+    '<<: {}',
+    '@',
+    '`',
+    '\\',
+    '\\u00',
+    '""',
+    ';',
+    '~',
+    'null',
+    'no',
+    'on',
+    'yes',
+    'true',
+    '.inf',
+    '.nan',
+  ],
+  [
+    '0',
+    '-1',
+    '1e99',
+    '1_000',
+    '0x10',
+    '92,5',
+    '1.76 kg',
+    '68 kg',
+    '0 kg',
+    '176 cm',
+    '12 in',
+    '90 s',
+    '8 %',
+    '1.5 %',
+    '10 lb',
+  ],
+  [
+    '2027-02-30',
+    '2027-01-04',
+    '0000-00-00',
+    '9999-12-31',
+    '2027-13-01',
+    '04.01.2027',
+    '25:00',
+    'monday',
+    'mon',
+    'peak',
+  ],
+  ['athletes:', 'squads:', 'season:', 'pins:', 'files: [**]', 'files: [../a]', 'roster: a.csv', 'rules:', 'waivers:'],
+  [
+    'use:',
+    'programmes:',
+    'drills:',
+    'record: { done: a.csv }',
+    '__proto__: 1',
+    'constructor:',
+    'toString:',
+    '__proto__',
+  ],
+].flat();
 
 type Mutation = (bytes: Uint8Array, chance: Chance, other: Uint8Array) => Uint8Array;
 
@@ -59,7 +150,12 @@ const mutations: readonly Mutation[] = [
   byLine((lines, chance, at) => lines.with(at, ' '.repeat(chance.below(7)) + (lines[at] ?? '').trimStart())),
   byLine((lines, _, at) => lines.with(at, `\t${(lines[at] ?? '').trimStart()}`)),
   byLine((lines, chance, at) => lines.with(at, (lines[at] ?? '').replace(/[\w.-]+(?=[^\w.-]*$)/u, chance.of(PIECES)))),
-  byLine((lines, chance, at) => lines.with(at, (lines[at] ?? '').replace(/\d+/u, () => String(chance.below(100_000))))),
+  byLine((lines, chance, at) =>
+    lines.with(
+      at,
+      (lines[at] ?? '').replace(/\d+/u, () => String(chance.below(100_000))),
+    ),
+  ),
 ];
 
 /** Lines as bytes that stay bytes, whatever they are. */
@@ -76,7 +172,8 @@ const MOST_MUTATIONS = 6;
 /** The bytes with one to six mutations; pieces may come from `other`. */
 export function mutate(bytes: Uint8Array, other: Uint8Array, chance: Chance): Uint8Array {
   let changed = bytes;
-  for (let left = 1 + chance.below(MOST_MUTATIONS); left > 0; left -= 1) changed = chance.of(mutations)(changed, chance, other);
+  for (let left = 1 + chance.below(MOST_MUTATIONS); left > 0; left -= 1)
+    changed = chance.of(mutations)(changed, chance, other);
   return changed;
 }
 

@@ -13,7 +13,5 @@ test('a glob that looks through too many files is refused at its place', () => {
     kind: 'file' as const,
   }));
   const { diagnostics } = readPlan('/plan', { ...host, list: () => ({ ok: true, value: many }) });
-  expect(diagnostics.map(({ code, span }) => [code, span?.start])).toEqual([
-    ['files/too-many', text.indexOf('"**')],
-  ]);
+  expect(diagnostics.map(({ code, span }) => [code, span?.start])).toEqual([['files/too-many', text.indexOf('"**')]]);
 });
