@@ -4,6 +4,7 @@
 import { compileAt } from '../../src/cli/open-plan.ts';
 import { planFindings } from '../../src/compile.ts';
 import type { Diagnostic } from '../../src/diagnostics/types.ts';
+import { idlePins } from '../../src/idle-pins.ts';
 import { fileSystem } from '../../src/host/files.ts';
 import type { SourceFile } from '../../src/source/types.ts';
 import { dayOf } from '../../src/util/days.ts';
@@ -20,5 +21,6 @@ export function diagnose(entry: string): Found {
   if (build === undefined) return { files: plan.files, diagnostics };
   const athletes = [...build.athletes];
   const found = athletes.flatMap((athlete) => athlete.diagnostics);
-  return { files: plan.files, diagnostics: [...diagnostics, ...found, ...planFindings(build.plan, athletes)] };
+  const told = [...diagnostics, ...found, ...planFindings(build.plan, athletes)];
+  return { files: plan.files, diagnostics: [...told, ...idlePins(build.plan, told)] };
 }

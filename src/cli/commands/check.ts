@@ -7,6 +7,7 @@ import type { Diagnostic } from '../../diagnostics/types.ts';
 import { diagnosticsJson } from '../../render/diagnostics/diagnostics-json.ts';
 import { diagnosticsSarif } from '../../render/diagnostics/diagnostics-sarif.ts';
 import { diagnosticsText } from '../../render/diagnostics/diagnostics-text.ts';
+import { idlePins } from '../../idle-pins.ts';
 import { createPalette } from '../../render/palette.ts';
 import type { Palette } from '../../render/palette.ts';
 import { hanging } from '../../render/terminal/layout.ts';
@@ -44,6 +45,7 @@ function allDiagnostics({ build, diagnostics }: Compiled): readonly Diagnostic[]
   const walked = walk(build, EVERYTHING, add);
   walked.toEnd();
   add(walked.planFindings());
+  add(idlePins(build.plan, all));
   return all;
 }
 

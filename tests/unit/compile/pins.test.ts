@@ -1,0 +1,127 @@
+// Pins of every kind: each changes what it names, and one that changes nothing is said to.
+
+import { describe, expect, it } from 'vitest';
+import type { BuiltAthlete, BuiltWeek } from '../../../src/build/types.ts';
+import { compilePlan } from '../../../src/compile.ts';
+import { idlePins } from '../../../src/idle-pins.ts';
+import type { PinEffect } from '../../../src/plan/types.ts';
+import { isoDate, weekdayNameOf } from '../../../src/util/days.ts';
+import { planOf } from '../plan/loaded.ts';
+
+const SEASON = `
+footfall: 1
+season: { title: Spring, starts: 2027-01-04 }
+places:
+  hall: { kit: { boxes: [20 cm, 30 cm, 45 cm, 60 cm], hurdles: 8, racks: 4, bars: [20 kg], smallest-plate: 1.25 kg, trap-bars: 1, dumbbells: 6, mats: 4, cones: 10 } }
+slots:
+  - { day: tuesday, minutes: 90, place: hall }
+  - { day: thursday, minutes: 90, place: hall }
+  - { day: saturday, minutes: 90, place: hall }
+competitions:
+  - { name: Cup final, date: 2027-04-24, prepare: peak }
+athletes:
+  mira: { level: intermediate, born: 2003, mass: 68 kg, cleared: [single-leg-high], now: { contacts-a-session: 80, sessions-a-week: 2 }, lifts: { back-squat: { max: 90 kg, on: 2026-12-20 }, trap-bar-deadlift: { max: 110 kg, on: 2026-12-20 } } }
+`;
+
+/** The week of 18 January, with a pin that the text says. */
+function built(pin?: string): {
+  readonly athlete: BuiltAthlete;
+  readonly week: BuiltWeek;
+  readonly told: readonly string[];
+} {
+  const plan = planOf(pin === undefined ? SEASON : `${SEASON}pins:\n  - { ${pin}, because: camp }\n`);
+  const [athlete] = compilePlan(plan).athletes;
+  const week = athlete?.weeks[2];
+  if (athlete === undefined || week === undefined) throw new Error('no third week');
+  return { athlete, week, told: idlePins(plan, athlete.diagnostics).map(({ code }) => code) };
+}
+
+const WEEK = 'week: 2027-01-18';
+const exercises = ({ sessions }: BuiltWeek): readonly string[] =>
+  sessions.flatMap(({ lines }) => lines.map(({ exercise }) => exercise));
+const usual = built();
+const [drill = ''] = usual.week.sessions
+  .flatMap(({ lines }) => lines.filter(({ part }) => part === 'jumps'))
+  .map((line) => line.exercise);
+
+const KINDS: Readonly<Record<PinEffect['kind'], readonly [pin: string, acts: (week: BuiltWeek) => boolean]>> = {
+  contacts: [`${WEEK}, contacts-a-week: 120`, (week) => week.contacts === 120 && week.boundBy === 'pin'],
+  phase: [`${WEEK}, phase: maintenance`, (week) => week.phase === 'maintenance'],
+  'week-kind': [`${WEEK}, kind: deload`, (week) => week.kind === 'deload'],
+  rest: [
+    'date: 2027-01-19, rest: true',
+    (week) => week.sessions.every(({ day, jumps }) => isoDate(day) !== '2027-01-19' || !jumps),
+  ],
+  on: [`${WEEK}, on: [thursday, saturday]`, (week) => jumpDays(week).join(' ') === 'thursday saturday'],
+  swap: [
+    `${WEEK}, swap: { back-squat: trap-bar-deadlift }`,
+    (week) => !exercises(week).includes('back-squat') && exercises(week).includes('trap-bar-deadlift'),
+  ],
+  'leave-out': [`${WEEK}, leave-out: [${drill}]`, (week) => !exercises(week).includes(drill)],
+  keep: [`${WEEK}, keep: [tuck-jump]`, (week) => exercises(week).includes('tuck-jump')],
+  add: [
+    `${WEEK}, add: [{ lift: push-up, sets: 3, reps: 7 }]`,
+    (week) => week.sessions.some(({ lines }) => lines.some((line) => line.exercise === 'push-up' && line.reps === 7)),
+  ],
+  sets: [
+    `${WEEK}, sets: { back-squat: 2 }`,
+    (week) =>
+      week.sessions.flatMap(({ lines }) => lines).every((line) => line.exercise !== 'back-squat' || line.sets === 2),
+  ],
+  load: [
+    `${WEEK}, load: { back-squat: 40 kg }`,
+    (week) =>
+      week.sessions
+        .flatMap(({ lines }) => lines)
+        .every((line) => line.exercise !== 'back-squat' || line.loadGrams === 40_000),
+  ],
+};
+
+const jumpDays = ({ sessions }: BuiltWeek): readonly string[] =>
+  sessions.filter(({ jumps }) => jumps).map(({ day }) => weekdayNameOf(day));
+
+describe.each(Object.entries(KINDS))('a pin of the kind %s', (_, [pin, acts]) => {
+  const pinned = built(pin);
+
+  it('acts, and only with it the week is so', () => {
+    expect(acts(pinned.week)).toBe(true);
+    expect(acts(usual.week)).toBe(false);
+  });
+
+  it('is not said to be idle, and breaks no rule with an error', () => {
+    expect(pinned.told).toEqual([]);
+    expect(pinned.athlete.diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+
+  it('names its line where it acts', () => {
+    const reasons = [
+      ...pinned.week.reasons,
+      ...pinned.week.sessions.flatMap((session) => [
+        ...session.reasons,
+        ...session.lines.flatMap((line) => line.reasons),
+      ]),
+    ];
+    const places = new Set(reasons.flatMap(({ spans }) => spans.map(({ start }) => start)));
+    const quiet = pin.includes('leave-out') || pin.includes('rest');
+    expect(quiet || places.has(SEASON.length + 'pins:\n  - { '.length)).toBe(true);
+  });
+});
+
+describe('a pin that changes nothing', () => {
+  it.each([
+    ['the number that is planned anyway', `${WEEK}, contacts-a-week: ${usual.week.contacts}`],
+    ['the phase that is planned anyway', `${WEEK}, phase: ${usual.week.phase}`],
+    ['rest where nothing is', 'date: 2027-01-20, rest: true'],
+    ['a drill left out that nobody does', `${WEEK}, leave-out: [drop-jump-45]`],
+    ['sets of a lift that nobody does', `${WEEK}, sets: { power-clean: 2 }`],
+    ['a swap of what is not there', `${WEEK}, swap: { power-clean: back-squat }`],
+  ])('is said to: %s', (_, pin) => {
+    expect(built(pin).told).toEqual(['schedule/pin-idle']);
+  });
+
+  it('is left alone where something is told of it already', () => {
+    const { told, athlete } = built(`${WEEK}, contacts-a-week: 900`);
+    expect(athlete.diagnostics.map(({ code }) => code)).toContain('schedule/pin-too-high');
+    expect(told).toEqual([]);
+  });
+});
