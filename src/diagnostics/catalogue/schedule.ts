@@ -15,6 +15,16 @@ export const scheduleEntries = {
       `${wanted} contacts are pinned for ${athlete} in the week of ${week}, and ${most} are the most by then (${rule})${standingAgainst(others, each)}`,
     help: pinHelp,
   },
+  'schedule/pin-idle': {
+    severity: 'warning',
+    summary: 'a pin that changes nothing',
+    explanation:
+      'The season is the same without this pin: what it asks for is planned anyway, or there is nothing in its days that it could act on. Take it out, or look whether its dates, names and athletes are those that were meant.',
+    bad: 'pins: [{ week: 2027-03-15, leave-out: [drop-jump-45], because: no boxes }]    # nobody does it that week',
+    good: 'pins: [{ week: 2027-03-15, leave-out: [hurdle-hop], because: no hurdles }]',
+    message: () => 'the season is the same without this pin',
+    help: () => 'take it out, or check its dates, names and athletes',
+  },
   'schedule/pin-over-return': {
     severity: 'warning',
     summary: 'a pinned kind of week on the way back',
