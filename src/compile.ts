@@ -21,6 +21,8 @@ export interface CompileOptions {
   readonly today?: Day;
   /** The days that sheets already out give the sessions: they move only where a rule makes them. */
   readonly published?: Published;
+  /** Weeks wholly before this day are what the record says; otherwise those before the day after the last record. */
+  readonly asOf?: Day;
 }
 
 /** A plan compiled, or undefined where the plan itself has errors. Athletes are compiled as the build is walked. */
@@ -32,17 +34,32 @@ export function compile(documents: Documents, options: CompileOptions = {}): Sta
 }
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
-export function compilePlan(plan: Plan, options: CompileOptions = {}): Build {
-  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, options.published) };
+export function compilePlan(authored: Plan, options: CompileOptions = {}): Build {
+  const plan = options.asOf === undefined ? authored : knownOn(authored, options.asOf);
+  const asOf = options.asOf ?? dayAfterRecord(plan);
+  const standing = { published: options.published, asOf };
+  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, standing) };
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
     plan,
     get mark() {
-      return buildMark(plan);
+      return buildMark(plan, options.asOf);
     },
     weeks,
     athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },
   };
+}
+
+/** The plan with what was recorded before a day. */
+function knownOn(plan: Plan, day: Day): Plan {
+  const before = <T extends { readonly day: Day }>(rows: readonly T[]): readonly T[] =>
+    rows.filter((row) => row.day < day);
+  return { ...plan, record: { done: before(plan.record.done), tests: before(plan.record.tests) } };
+}
+
+function dayAfterRecord({ record }: Plan): Day | undefined {
+  const last = record.done.at(-1);
+  return last === undefined ? undefined : last.day + 1;
 }
 
 /** What is found once for the plan, when all its athletes are compiled: waivers that freed nothing for anybody. */

@@ -16,12 +16,8 @@ export function isNovice(athlete: Athlete): boolean {
   return small && athlete.levels[0]?.is === 'beginner';
 }
 
-/** Indexes of the first weeks of the season that have jump sessions. */
+/** Indexes of the first weeks of the season that have jump sessions, or had them by the record. */
 export function firstJumpWeeks(season: SeasonReading, count: number): ReadonlySet<number> {
-  const weeks = new Set<number>();
-  for (const session of season.jumpSessions) {
-    if (weeks.size >= count && !weeks.has(session.week)) break;
-    weeks.add(session.week);
-  }
-  return weeks;
+  const jumped = season.weeks.filter((week) => week.jumpSessions.length > 0 || (week.built.done && week.contacts > 0));
+  return new Set(jumped.slice(0, count).map((week) => week.index));
 }

@@ -3,17 +3,21 @@
 
 import { createHash } from 'node:crypto';
 import type { Plan } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
 
 const LENGTH = 7;
 /** Says where something is written, not what it says. */
 const PLACES: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'origin', 'endsOrigin', 'levelOrigin']);
 
-/** Seven hexadecimal characters. */
-export function buildMark(plan: Plan): string {
+/** Seven hexadecimal characters. `asOf` is the day the season was planned on, where it was said. */
+export function buildMark(plan: Plan, asOf?: Day): string {
   const meaning = JSON.stringify(plan, (key: string, value: unknown) => {
     if (PLACES.has(key)) return undefined;
     if (value instanceof Map) return [...value];
     return value instanceof Set ? [...value] : value;
   });
-  return createHash('sha256').update(meaning).digest('hex').slice(0, LENGTH);
+  return createHash('sha256')
+    .update(asOf === undefined ? meaning : `${asOf} ${meaning}`)
+    .digest('hex')
+    .slice(0, LENGTH);
 }

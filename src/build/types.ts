@@ -27,6 +27,7 @@ export type BoundBy =
   | 'hold'
   | 'pin'
   | 'programme'
+  | 'record'
   | 'returning-stage'
   | 'pain-hold'
   | 'last-week'

@@ -3,6 +3,7 @@
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import type { ExitStatus } from './exit-status.ts';
+import { parseDate } from './option-values.ts';
 import type { Session } from './session.ts';
 
 /** What commander leaves of `T`'s options: positional arguments come apart from them. */
@@ -12,6 +13,13 @@ export type Options<T, Positional extends keyof T> = Omit<T, Positional>;
 export type Add = (program: Command, session: Session, done: (status: ExitStatus) => void) => void;
 
 export const PLAN = ['[plan]', "the plan's folder, or its entry file", '.'] as const;
+
+/** The day a season is planned on, given what was done before it. */
+export const asOf = (): Option =>
+  new Option(
+    '--as-of <date>',
+    'weeks wholly before this day are what the record says; otherwise those before the day after the last record',
+  ).argParser(parseDate);
 
 export const formats = (...choices: readonly string[]): Option =>
   new Option('--format <format>', 'what to print').choices(choices).default('text');

@@ -3,6 +3,7 @@
 
 import type { Build } from '../build/types.ts';
 import { compile } from '../compile.ts';
+import type { CompileOptions } from '../compile.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
 import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
@@ -24,9 +25,12 @@ export interface Compiled {
 }
 
 /** Reads and compiles the plan at a path. */
-export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>): Compiled {
+export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>, asOf?: Day): Compiled {
   const documents = readDocuments(path, session.files);
-  const compiled = compileDocuments(documents.value, session.today);
+  const compiled = compileDocuments(documents.value, {
+    today: session.today,
+    ...(asOf !== undefined && { asOf }),
+  });
   const diagnostics = limitKinds([...documents.diagnostics, ...compiled.diagnostics]);
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
@@ -34,15 +38,15 @@ export function compileAt(path: string, session: Pick<Session, 'files' | 'today'
 }
 
 /** Without an entry file there is nothing to compile, and the reading has said why. */
-function compileDocuments(documents: Documents, today: Day): Staged<Build | undefined> {
-  return documents.documents.length === 0 ? { value: undefined, diagnostics: [] } : compile(documents, { today });
+function compileDocuments(documents: Documents, options: CompileOptions): Staged<Build | undefined> {
+  return documents.documents.length === 0 ? { value: undefined, diagnostics: [] } : compile(documents, options);
 }
 
 export type Opened = ({ readonly ok: true } & Required<Compiled>) | { readonly ok: false; readonly status: ExitStatus };
 
 /** As `compileAt`, with the errors of a plan told on standard error. */
-export async function openPlan(path: string, session: Session): Promise<Opened> {
-  const { build, plan, diagnostics } = compileAt(path, session);
+export async function openPlan(path: string, session: Session, asOf?: Day): Promise<Opened> {
+  const { build, plan, diagnostics } = compileAt(path, session, asOf);
   if (build !== undefined) return { ok: true, build, plan, diagnostics };
   await tellFindings(diagnostics, plan, session);
   return { ok: false, status: failureStatus(diagnostics) };

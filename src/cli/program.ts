@@ -8,7 +8,7 @@ import { addDiff } from './declare-diff.ts';
 import { addFormat } from './declare-format.ts';
 import { addJump } from './declare-jump.ts';
 import { addNew } from './declare-new.ts';
-import { formats, PLAN } from './declare.ts';
+import { asOf, formats, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
 import { addReach, addWhy } from './declare-why.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -65,6 +65,7 @@ const addBuild: Add = (program, session, done) => {
     .option('--squad <id>', 'only this squad; likewise', parseNames)
     .option('--from <date>', 'from this day on', parseDate)
     .option('--to <date>', 'up to this day', parseDate)
+    .addOption(asOf())
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addHelpText('after', buildHelp)
@@ -108,6 +109,7 @@ const addCheck: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(formats('text', 'json', 'sarif'))
     .option('--explain <code>', 'what a code means and what to do about it')
+    .addOption(asOf())
     .addOption(strict())
     .addOption(quiet('print errors only'))
     .action(async (plan: string, options: Options<CheckRequest, 'plan'>) => {

@@ -22,12 +22,15 @@ export interface BuildRequest extends SelectionRequest {
   readonly out?: string;
   /** What pages are printed on; A4 unless it is said. */
   readonly paper?: Paper;
+  /** Weeks wholly before it are what the record says. */
+  readonly asOf?: Day;
   readonly strict?: boolean;
   readonly quiet?: boolean;
 }
 
 export interface CheckRequest {
   readonly plan: string;
+  readonly asOf?: Day;
   readonly format: 'text' | 'json' | 'sarif';
   readonly strict?: boolean;
   readonly quiet?: boolean;

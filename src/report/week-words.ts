@@ -18,7 +18,7 @@ export const kindWords = (kind: WeekKind): string => KIND_WORDS[kind];
 
 type Numbers = Pick<
   BuiltWeek,
-  'adaptedBefore' | 'bounds' | 'boundBy' | 'contacts' | 'kind' | 'otherJumps' | 'possible' | 'target'
+  'adaptedBefore' | 'bounds' | 'boundBy' | 'contacts' | 'done' | 'kind' | 'otherJumps' | 'possible' | 'target'
 >;
 
 const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
@@ -40,6 +40,7 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   hold: (week) => `stay fresh between peaks: ${shareOfUsual(week)}`,
   pin: () => "the coach's own number",
   programme: () => 'written by hand',
+  record: ({ done }) => (done ? 'as it was done' : 'no rise while nothing is recorded'),
   'returning-stage': () => 'the stage that is signed allows no more',
   'pain-hold': () => 'no rise after pain the next morning',
   'last-week': () => 'a primer, so that the week is not empty',

@@ -2,6 +2,7 @@
 // each athlete in turn, so that a squad of any size is compiled in the memory of one.
 
 import type { BuiltAthlete, BuiltDay, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { FirstStages } from './first-stages.ts';
 import { scheduleLines } from './lines.ts';
@@ -27,12 +28,19 @@ export function buildAthlete({ plan, groups, firstStages }: ScheduleContext, ath
     days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
     blocked: new Set(),
     freed: new Set(),
-    diagnostics: [...first.diagnostics, ...lines.diagnostics],
+    diagnostics: ahead(first, [...first.diagnostics, ...lines.diagnostics]),
   };
 }
 
+/** Of weeks that are over nothing is said any more. */
+function ahead({ schedule, over }: FirstStages, found: readonly Diagnostic[]): readonly Diagnostic[] {
+  if (over === 0) return found;
+  const from = schedule.grid.weeks[over]?.starts ?? Infinity;
+  return found.filter(({ week = Infinity }) => week >= from);
+}
+
 function layTogether(
-  { schedule, weekReasons }: FirstStages,
+  { schedule, weekReasons, over }: FirstStages,
   sessions: readonly (readonly BuiltSession[])[],
 ): readonly BuiltWeek[] {
   const weeks: BuiltWeek[] = [];
@@ -44,7 +52,14 @@ function layTogether(
     block += changes ? 1 : 0;
     weekOfBlock = changes ? 1 : weekOfBlock + 1;
     const reasons = weekReasons[week.index] ?? [];
-    weeks.push(builtWeek(schedule, week.index, { phase, block, weekOfBlock, reasons }, sessions[week.index] ?? []));
+    weeks.push(
+      builtWeek(
+        schedule,
+        week.index,
+        { phase, block, weekOfBlock, reasons },
+        week.index < over ? undefined : (sessions[week.index] ?? []),
+      ),
+    );
   }
   return weeks;
 }
@@ -53,7 +68,7 @@ function builtWeek(
   schedule: AthleteSchedule,
   index: number,
   standing: Pick<BuiltWeek, 'phase' | 'block' | 'weekOfBlock' | 'reasons'>,
-  sessions: readonly BuiltSession[],
+  sessions: readonly BuiltSession[] | undefined,
 ): BuiltWeek {
   const week = schedule.grid.weeks[index];
   const kind = schedule.kinds[index];
@@ -78,8 +93,9 @@ function builtWeek(
     possible: contacts.possible,
     liftSessionsWanted: days.liftSessionsWanted,
     reasons: [...standing.reasons, ...contacts.reasons, ...days.reasons],
-    sessions,
-    done: false,
+    // What was written for a week that is over is not what was done, and of what was done there are only the contacts.
+    sessions: sessions ?? [],
+    done: sessions === undefined,
   };
 }
 

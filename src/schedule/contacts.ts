@@ -19,21 +19,29 @@ import { ceilingLine } from './contacts/search.ts';
 import type { CeilingWeek } from './contacts/search.ts';
 import { meetPins } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
+import { NO_PAST, withPast } from './contacts/past.ts';
+import type { Past } from './contacts/past.ts';
+import { settleRecord } from './contacts/settle-record.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
 import type { AthleteGrid, AthletePhases, ContactsWeek, KindWeek } from './types.ts';
 
-/** The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. */
+/**
+ * The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. `past` is what is
+ * recorded and hurts; without it nothing is over and nothing hurts.
+ */
 export function planContacts(
   plan: Plan,
   book: RuleBook,
   grid: AthleteGrid,
   phases: AthletePhases,
   kinds: readonly KindWeek[],
+  past: Past = NO_PAST,
 ): Staged<readonly ContactsWeek[]> {
   const { contactsASession, sessionsAWeek } = grid.athlete.now.value;
   const start = contactsASession * sessionsAWeek;
-  const terms = weekTerms(plan, book, grid, phases, kinds);
+  const planned = withPast(weekTerms(plan, book, grid, phases, kinds), past);
+  const terms = settleRecord(planned, start, past.recorded);
   const most = ceilingLine(terms, start);
   const met = meetPins({ plan, grid, start, released: new Set() }, terms);
   return { value: describe(grid, met.terms, met.contacts, most, start), diagnostics: met.diagnostics };
@@ -111,6 +119,7 @@ function runBound({ planned, run }: WeekVolume): readonly Bound[] {
 }
 
 function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
+  if (terms.fixed?.kind === 'record') return [];
   if (terms.fixedSessions !== undefined) return terms.fixedSessions;
   if (terms.primer) return volume.planned > 0 ? [volume.planned] : [];
   const mostASession = Math.min(sessionBound(terms, volume.opening), terms.sessionCeiling);
@@ -118,7 +127,7 @@ function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
 }
 
 function boundByOf(terms: WeekTerms, planned: number, bounds: readonly Bound[]): BoundBy {
-  if (terms.fixed !== undefined) return 'pin';
+  if (terms.fixed !== undefined) return terms.fixed.kind === 'record' ? 'record' : 'pin';
   if (terms.week === 'empty') return 'open-days';
   if (terms.target !== undefined && planned > terms.target) return 'reach';
   if (terms.target !== undefined && planned >= roundDown(terms.target)) return 'target';
@@ -150,7 +159,7 @@ function reasonsOf(
         most: volume.ceiling.most,
         ...(terms.fixed === undefined ? {} : { fixed: terms.fixed.kind }),
       },
-      spans: terms.fixed === undefined ? heldSpans : [terms.fixed.span],
+      spans: terms.fixed === undefined ? heldSpans : [terms.fixed.span].filter((span) => span !== undefined),
     },
   ];
   reasons.push(ceilingReason(terms, volume.ceiling));

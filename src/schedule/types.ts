@@ -58,6 +58,17 @@ export interface AthleteGrid {
   readonly weeks: readonly WeekCells[];
 }
 
+/** What the record says of a week that is over. */
+export interface RecordedWeek {
+  /** Rows of sessions; 0: nothing is recorded. */
+  readonly sessions: number;
+  /** Contacts of the sessions that say how many. */
+  readonly contacts: number;
+  /** Sessions that don't: done as they were written. */
+  readonly asWritten: number;
+  readonly spans: readonly Span[];
+}
+
 export interface PhaseWeek {
   readonly phase: PhaseId;
   /** Which segment of the season, from 0; -1 after the last. */

@@ -20,7 +20,7 @@ import type { Findings, Walk } from '../walk.ts';
 export async function build(request: BuildRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);
-  const opened = await openPlan(request.plan, session);
+  const opened = await openPlan(request.plan, session, request.asOf);
   if (!opened.ok) return opened.status;
   const selected = select(request, opened.build.plan);
   if (!selected.ok) return await refuse(session, selected.problem);

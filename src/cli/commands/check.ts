@@ -27,7 +27,7 @@ import { walk } from '../walk.ts';
 
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
-  const compiled = compileAt(request.plan, session);
+  const compiled = compileAt(request.plan, session, request.asOf);
   const diagnostics = allDiagnostics(compiled);
   const shown = request.quiet === true ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
   const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });

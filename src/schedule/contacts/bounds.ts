@@ -22,7 +22,8 @@ export function openingVolume(terms: WeekTerms, adapted: number): number {
 
 /** Most contacts the week may rise to; `adapted` is A as the week begins. */
 export function growthBound(terms: WeekTerms, adapted: number): number {
-  return growthAt(terms.growth, adapted);
+  const most = growthAt(terms.growth, adapted);
+  return terms.held === undefined ? most : Math.min(most, adapted);
 }
 
 function growthAt(growth: WeekTerms['growth'], adapted: number): number {
@@ -55,7 +56,8 @@ export function mostAllowed(terms: WeekTerms, adapted: number): number {
 /** Every bound of the week by name, for the reasons; the first of the lowest is the one that holds. */
 export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   const bounds: Bound[] = [];
-  if (terms.growth.kind !== 'free') bounds.push(growthTold(terms, terms.growth, adapted));
+  if (terms.growth.kind !== 'free') bounds.push(growthTold(terms.growth, adapted));
+  if (terms.held !== undefined) bounds.push({ ...terms.held, most: adapted });
   bounds.push(...terms.weekCeilings);
   if (terms.primer) return bounds;
   for (const bound of terms.sessionCeilings) {
@@ -67,13 +69,13 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   return bounds;
 }
 
-function growthTold(terms: WeekTerms, growth: Exclude<WeekTerms['growth'], { kind: 'free' }>, adapted: number): Bound {
+function growthTold(growth: Exclude<WeekTerms['growth'], { kind: 'free' }>, adapted: number): Bound {
   const { by, percent, spans } = growth;
   const contacts = growth.kind === 'rise' ? { contacts: growth.contacts } : {};
   const otherwise = growth.kind === 'share' && growth.otherwise !== undefined ? growthAt(growth.otherwise, adapted) : 0;
   return {
     by,
-    most: growthBound(terms, adapted),
+    most: growthAt(growth, adapted),
     params: { percent, adapted, ...contacts },
     spans: spans ?? [],
     ...finite(otherwise),

@@ -58,7 +58,7 @@ function bestOption(terms: WeekTerms, adapted: number, later: ReadonlyMap<number
 function optionsAt(terms: WeekTerms, before: number): readonly Option[] {
   const adapted = openingVolume(terms, before);
   const option = (contacts: number): Option => ({ contacts, adapted: nextVolume(terms, adapted, contacts) });
-  if (terms.fixed?.kind === 'programme') return [option(terms.fixed.contacts)];
+  if (terms.fixed !== undefined && terms.fixed.kind !== 'pin') return [option(terms.fixed.contacts)];
   const most = mostAllowed(terms, adapted);
   if (terms.fixed !== undefined) return terms.fixed.contacts <= most ? [option(terms.fixed.contacts)] : [];
   if (terms.target === undefined) return [option(most)];
@@ -105,7 +105,7 @@ export function ceilingLine(weeks: readonly WeekTerms[], adapted: number): reado
   let state = adapted;
   return weeks.map((terms) => {
     const opening = openingVolume(terms, state);
-    const most = mostAllowed(terms, opening);
+    const most = terms.fixed?.kind === 'record' ? terms.fixed.contacts : mostAllowed(terms, opening);
     state = nextVolume(terms, opening, most);
     return { most, opening };
   });

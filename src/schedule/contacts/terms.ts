@@ -64,8 +64,14 @@ export interface WeekTerms {
   readonly aim?: Aim;
   /** The most a week may be planned at over its target. */
   readonly reach: number;
-  /** Fixed by the coach: a pin keeps the rules, a programme written by hand doesn't ask. */
-  readonly fixed?: { readonly contacts: number; readonly kind: 'pin' | 'programme'; readonly span: Span };
+  /** Fixed by the coach: a pin keeps the rules, a programme written by hand doesn't ask; what is over is over. */
+  readonly fixed?: {
+    readonly contacts: number;
+    readonly kind: 'pin' | 'programme' | 'record';
+    readonly span?: Span;
+  };
+  /** The week may not rise over A: something hurt, or nobody knows what was done. */
+  readonly held?: { readonly by: 'pain-hold' | 'record'; readonly spans: readonly Span[] };
   /** Sizes of a programme's sessions. */
   readonly fixedSessions?: readonly number[];
   /** Nothing usable, and a primer stands in. */

@@ -1,0 +1,105 @@
+// What the record says of the weeks that are over, for one athlete. A week without a session in it is not taken for done;
+// a session of 0 contacts says that there was none. Called by build-athlete.ts, before kinds and contacts are chosen.
+
+import { holds } from '../plan/applies.ts';
+import { doneBy } from '../plan/done-by.ts';
+import { getRuleValue } from '../plan/rule-book.ts';
+import type { RuleBook } from '../plan/rule-book.ts';
+import type { DoneRow, Plan } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
+import type { Day } from '../util/days.ts';
+import type { AthleteGrid, AthletePhases, RecordedWeek, WeekCells } from './types.ts';
+
+const DAYS_A_WEEK = 7;
+/** So many weeks in a row without a record hold the volume, and are asked for. */
+const ASKED_AFTER = 2;
+
+/** One for each week that is wholly before a day; the weeks behind have none. */
+export function recordedWeeks(plan: Plan, grid: AthleteGrid, asOf: Day | undefined): readonly RecordedWeek[] {
+  if (asOf === undefined) return [];
+  const rows = doneBy(plan.record, grid.athlete.id).filter(({ kind }) => kind === 'session');
+  return grid.weeks
+    .filter(({ starts }) => starts + DAYS_A_WEEK <= asOf)
+    .map(({ starts }) => {
+      const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+      return recordedWeek(rows.filter((row) => holds(range, row.day)));
+    });
+}
+
+function recordedWeek(rows: readonly DoneRow[]): RecordedWeek {
+  return {
+    sessions: rows.length,
+    contacts: rows.reduce((sum, { contacts = 0 }) => sum + contacts, 0),
+    asWritten: rows.filter(({ contacts }) => contacts === undefined).length,
+    spans: rows.map(({ span }) => span),
+  };
+}
+
+/**
+ * The grid with weeks that are over and had no jumps as empty ones: they are time away. `contacts` are those that count
+ * of each week. Undefined where there are no more of them than are empty already.
+ */
+export function withTimeOff(
+  grid: AthleteGrid,
+  recorded: readonly RecordedWeek[],
+  contacts: readonly { readonly contacts: number }[],
+): AthleteGrid | undefined {
+  const isOff = ({ index, empty }: WeekCells): boolean =>
+    index < recorded.length && !empty && contacts[index]?.contacts === 0;
+  if (!grid.weeks.some(isOff)) return undefined;
+  return { ...grid, weeks: grid.weeks.map((week) => (isOff(week) ? { ...week, empty: true } : week)) };
+}
+
+export interface PainfulWeek {
+  /** Jumps are stopped, or nothing may rise. */
+  readonly stops: boolean;
+  readonly span: Span;
+}
+
+/**
+ * What the pain an athlete recorded says about each week: strong pain stops the jumping until a later morning is better,
+ * less of it holds for the seven days behind it. G12 (S), as a rule C. Empty where nothing hurts.
+ */
+export function painfulWeeks(plan: Plan, grid: AthleteGrid, book: RuleBook): ReadonlyMap<number, PainfulWeek> {
+  const painful = new Map<number, PainfulWeek>();
+  const rows = doneBy(plan.record, grid.athlete.id).filter(({ pain }) => pain !== undefined);
+  if (rows.length === 0) return painful;
+  for (const { index, starts } of grid.weeks) {
+    const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+    if (book.waiver('pain-hold', range) !== undefined) continue;
+    const found = painIn(rows, starts, {
+      hold: getRuleValue(book, 'pain-hold', 'hold', range),
+      stop: getRuleValue(book, 'pain-hold', 'stop', range),
+    });
+    if (found !== undefined) painful.set(index, found);
+  }
+  return painful;
+}
+
+/** The worst that holds on any day of the week. */
+function painIn(
+  rows: readonly DoneRow[],
+  starts: Day,
+  { hold, stop }: { readonly hold: number; readonly stop: number },
+): PainfulWeek | undefined {
+  let found: PainfulWeek | undefined;
+  for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) {
+    const row = rows.findLast((one) => one.day < day);
+    if (row?.pain === undefined) continue;
+    if (row.pain >= stop) return { stops: true, span: row.span };
+    if (row.pain >= hold && day - row.day <= DAYS_A_WEEK) found = { stops: false, span: row.span };
+  }
+  return found;
+}
+
+/** Of the weeks that are over and had days for jumps the last two, where nothing is recorded of either; else none. */
+export function overdueWeeks(
+  recorded: readonly RecordedWeek[],
+  grid: AthleteGrid,
+  phases: AthletePhases,
+): readonly Day[] {
+  const isOpen = ({ index, empty }: WeekCells): boolean => !empty && phases.weeks[index]?.phase !== 'transition';
+  const open = grid.weeks.filter((week) => recorded[week.index] !== undefined && isOpen(week)).slice(-ASKED_AFTER);
+  const isMissing = open.length === ASKED_AFTER && open.every((week) => recorded[week.index]?.sessions === 0);
+  return isMissing ? open.map(({ starts }) => starts) : [];
+}

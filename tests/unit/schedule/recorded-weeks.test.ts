@@ -1,0 +1,124 @@
+// A season planned on from what was done: the worked values follow from A' = max(V, ⌊(A + 2V)/3⌋) and the bounds of the
+// next week, by hand.
+
+import { describe, expect, it } from 'vitest';
+import type { BuiltWeek } from '../../../src/build/types.ts';
+import { compilePlan } from '../../../src/compile.ts';
+import type { DoneRow, Plan } from '../../../src/plan/types.ts';
+import { athlete, day, HERE, plan } from './make-plan.ts';
+
+const STARTS = day('2027-01-04');
+
+function season(rows: readonly Partial<DoneRow>[], change: Partial<Plan> = {}): Plan {
+  const done = rows.map((row): DoneRow => ({ athlete: 'ada', kind: 'session', day: STARTS, span: HERE, ...row }));
+  return plan(
+    { starts: '2027-01-04', ends: '2027-04-25' },
+    { athletes: [athlete('intermediate', 60)], record: { done, tests: [] }, ...change },
+  );
+}
+
+interface Found {
+  readonly weeks: readonly BuiltWeek[];
+  readonly codes: readonly string[];
+}
+
+function built(planned: Plan, asOf?: string): Found {
+  const [one] = [...compilePlan(planned, asOf === undefined ? {} : { asOf: day(asOf) }).athletes];
+  return { weeks: one?.weeks ?? [], codes: one?.diagnostics.map(({ code }) => code) ?? [] };
+}
+
+const on = (date: string, contacts?: number, pain?: number): Partial<DoneRow> => ({
+  day: day(date),
+  ...(contacts !== undefined && { contacts }),
+  ...(pain !== undefined && { pain }),
+});
+
+describe('weeks that are over', () => {
+  it('are those wholly before the day after the last record, or before the day that is named', () => {
+    const rows = [on('2027-01-05', 80), on('2027-01-07', 80), on('2027-01-12', 80)];
+    expect(
+      built(season(rows))
+        .weeks.map(({ done }) => done)
+        .slice(0, 3),
+    ).toEqual([true, false, false]);
+    expect(
+      built(season(rows), '2027-01-18')
+        .weeks.map(({ done }) => done)
+        .slice(0, 3),
+    ).toEqual([true, true, false]);
+    expect(built(season(rows), '2027-01-08').weeks[0]?.done).toBe(false);
+    expect(built(season([])).weeks.some(({ done }) => done)).toBe(false);
+  });
+
+  it('hold what was recorded, and A follows', () => {
+    const { weeks } = built(season([on('2027-01-05', 60), on('2027-01-07', 30), on('2027-01-11', 0)]));
+    const [first, second] = weeks;
+    expect(first).toMatchObject({ contacts: 90, boundBy: 'record', done: true, sessions: [] });
+    const before = first?.adaptedBefore ?? 0;
+    expect(first?.adapted).toBe(Math.max(90, Math.floor((before + 180) / 3)));
+    expect(second?.contacts).toBeLessThanOrEqual(
+      Math.max(Math.floor(1.1 * (first?.adapted ?? 0)), (first?.adapted ?? 0) + 10),
+    );
+  });
+
+  it('without jumps are time away: two of them lead to a ladder', () => {
+    const rows = [on('2027-01-05', 0), on('2027-01-12', 0), on('2027-01-17', 0)];
+    const { weeks } = built(season(rows));
+    expect(weeks.slice(0, 4).map(({ kind }) => kind)).toEqual(['empty', 'empty', 'return', 'return']);
+    const used = weeks[1]?.adapted ?? 0;
+    expect(weeks[2]?.contacts).toBeLessThanOrEqual(Math.floor(used / 2));
+  });
+
+  it('without a record are not taken for done', () => {
+    const { weeks, codes } = built(season([on('2027-01-05', 50)]), '2027-01-25');
+    expect(weeks.slice(0, 3).map(({ contacts }) => contacts)).toEqual([50, 50, 50]);
+    expect(codes).toContain('schedule/record-missing');
+    expect(weeks[3]?.contacts).toBeLessThanOrEqual(weeks[2]?.adapted ?? 0);
+    expect(built(season([on('2027-01-05', 50)]), '2027-01-18').codes).not.toContain('schedule/record-missing');
+  });
+
+  it('a session without a number was done as it was written', () => {
+    const written = built(season([])).weeks[0]?.contacts ?? 0;
+    const { weeks } = built(season([on('2027-01-05'), on('2027-01-07')]), '2027-01-11');
+    expect(weeks[0]?.contacts).toBe(Math.floor(written / (weeks[0]?.possible ?? 1)) * 2);
+  });
+
+  it('forget what was recorded later than the day that is named', () => {
+    const rows = [on('2027-01-05', 80), on('2027-01-12', 10)];
+    const early = compilePlan(season(rows), { asOf: day('2027-01-11') });
+    const alone = compilePlan(season(rows.slice(0, 1)), { asOf: day('2027-01-11') });
+    expect([...early.athletes].map(({ weeks }) => weeks)).toEqual([...alone.athletes].map(({ weeks }) => weeks));
+    expect(early.mark).toBe(alone.mark);
+    expect(early.mark).not.toBe(compilePlan(season(rows)).mark);
+  });
+});
+
+describe('pain the next morning', () => {
+  it('of 4 or 5 holds the week behind it', () => {
+    const calm = built(season([on('2027-01-05', 50), on('2027-01-10', 50, 3)])).weeks[1];
+    const held = built(season([on('2027-01-05', 50), on('2027-01-10', 50, 4)])).weeks[1];
+    expect(calm?.contacts).toBeGreaterThan(calm?.adaptedBefore ?? Infinity);
+    expect(held?.contacts).toBeLessThanOrEqual(held?.adaptedBefore ?? 0);
+    expect(held?.bounds.map(({ by }) => by)).toContain('pain-hold');
+  });
+
+  it('over 5 stops the jumps until a morning is better', () => {
+    const stopped = built(season([on('2027-01-05', 80), on('2027-01-10', 80, 6)]));
+    expect(stopped.weeks.slice(1).every(({ contacts }) => contacts === 0)).toBe(true);
+    const better = built(season([on('2027-01-05', 80), on('2027-01-10', 80, 6), on('2027-01-17', 0, 1)]));
+    expect(better.weeks[2]?.contacts).toBeGreaterThan(0);
+  });
+
+  it('may be waived by whoever decides', () => {
+    const waiver = {
+      rule: 'pain-hold' as const,
+      range: { from: STARTS, until: day('2027-12-31') },
+      who: { kind: 'everybody' as const },
+      because: 'old scar',
+      decided: 'physio',
+      span: HERE,
+    };
+    const { weeks } = built(season([on('2027-01-05', 80), on('2027-01-10', 80, 6)], { waivers: [waiver] }));
+    expect(weeks[1]?.contacts).toBeGreaterThan(0);
+  });
+});
