@@ -57,7 +57,10 @@ export function namesOf(
   return {
     kind,
     has: (name) => maps.some((map) => map.has(name)),
-    all: () => maps.flatMap((map) => [...map.keys()]),
+    // One by one, as whoever asks mostly needs a few, and there may be ten thousand.
+    *all() {
+      for (const map of maps) yield* map.keys();
+    },
   };
 }
 
@@ -97,9 +100,18 @@ function reportUnknown(scope: Scope, known: KnownNames, name: string, place: Ret
 
 function helpFor(known: KnownNames, near: string | undefined): string | undefined {
   if (near !== undefined) return `did you mean "${near}"?`;
-  const all = [...known.all()];
+  const all = firstOf(known.all(), MOST_LISTED + 1);
   if (all.length === 0) return `the plan names none`;
   return all.length > MOST_LISTED ? known.hint : `known here: ${inWords(all.toSorted(), 'and')}`;
+}
+
+function firstOf(names: Iterable<string>, most: number): readonly string[] {
+  const first: string[] = [];
+  for (const name of names) {
+    if (first.length === most) break;
+    first.push(name);
+  }
+  return first;
 }
 
 /** Names of a list that are all known, or undefined when one isn't. */

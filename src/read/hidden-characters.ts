@@ -31,8 +31,10 @@ const invisible: ReadonlyMap<number, string> = new Map([
   ),
 ]);
 
+const LINE_FEED = 10;
 const hiddenCharacter =
   /[\u0085\u00A0\u00AD\u1680\u2000-\u200B\u200E\u200F\u2028-\u202F\u205F\u2060\u2066-\u2069\u3000\uFEFF]/gu;
+const hiddenRun = new RegExp(`(?:${hiddenCharacter.source})+`, 'gu');
 const controlCharacter = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
 
 /** Problems of one kind in one file that are shown. */
@@ -64,7 +66,14 @@ export const withoutControls = (file: SourceFile): CleanText => {
   return { text, diagnostics };
 };
 
-const loneReturns = (text: string): readonly number[] => (text.includes('\r') ? offsetsOf(text, /\r(?!\n)/gu) : []);
+/** Looked for one by one: a file from an old system may have millions. */
+const loneReturns = (text: string): readonly number[] => {
+  const returns: number[] = [];
+  for (let at = text.indexOf('\r'); at !== -1; at = text.indexOf('\r', at + 1)) {
+    if (text.charCodeAt(at + 1) !== LINE_FEED) returns.push(at);
+  }
+  return returns;
+};
 
 const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>
   Array.from(text.matchAll(pattern), ({ index }) => index);
@@ -88,7 +97,7 @@ export const withoutHidden = (file: SourceFile, text: string, ranges: Ranges): C
     const at = stretch.search(hiddenCharacter);
     if (at === -1) continue;
     if (diagnostics.length < mostShown) diagnostics.push(hiddenProblem(file, text, start + at));
-    pieces.push(text.slice(done, start), stretch.replaceAll(hiddenCharacter, ' '));
+    pieces.push(text.slice(done, start), stretch.replaceAll(hiddenRun, (run) => ' '.repeat(run.length)));
     done = end;
   }
   return { text: pieces.join('') + text.slice(done), diagnostics };

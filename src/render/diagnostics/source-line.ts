@@ -16,15 +16,18 @@ const tabColumns = 4;
 /** Columns of a line that are shown, and how many of them before the mark. */
 const mostColumns = 160;
 const columnsBefore = 60;
+/** Units of a line before a mark, of the mark and behind it that are looked at: enough for what is shown. */
+const mostUnits = 1000;
 
 /** The line with the stretch from `start` to `end` marked, both in UTF-16 units. */
 export const markedLine = (line: string, start: number, end: number): MarkedLine => {
-  const from = displayWidth(line.slice(0, start)) > mostColumns - columnsBefore ? cutBefore(line, start) : 0;
+  const isFar = start > mostUnits || displayWidth(line.slice(0, start)) > mostColumns - columnsBefore;
+  const from = isFar ? cutBefore(line, start) : 0;
   const lead = from > 0 ? '… ' : '';
   const before = lead + shown(line.slice(from, start), displayWidth(lead));
   const indent = displayWidth(before);
-  const marked = shown(line.slice(start, end), indent);
-  const after = shown(line.slice(end), indent + displayWidth(marked));
+  const marked = shown(line.slice(start, Math.min(end, start + mostUnits)), indent);
+  const after = shown(line.slice(end, end + mostUnits), indent + displayWidth(marked));
   const text = fitted(before + marked + after);
   const room = Math.max(1, displayWidth(text) - indent);
   return { text, indent, width: Math.min(Math.max(1, displayWidth(marked)), room) };
