@@ -1,12 +1,13 @@
 // last-week: the week of a peak is never without jumping. C; a short primer helps: S13 (P).
-// Said only where a day of that week, at least a day ahead, is open to the athlete for jumps: where none is, nobody
-// could do better.
+// Said only where a day of that week, at least a day ahead, is open to the athlete for jumps and has room around it: where
+// none is, nobody could do better.
 
 import type { Competition } from '../../plan/types.ts';
 import { appliesTo, holds } from '../../plan/applies.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { isoDate, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
+import { competitionBehind } from '../events.ts';
 import { painOn } from '../pain.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
@@ -24,8 +25,16 @@ export const lastWeek = auditRule('last-week', (season, find) => {
 });
 
 function couldJump(season: SeasonReading, week: WeekReading, peak: Competition): boolean {
-  for (let day = week.range.from; day < peak.range.from; day++) if (isOpen(season, day)) return true;
+  for (let day = week.range.from; day < peak.range.from; day++)
+    if (isOpen(season, day) && hasRoom(season, week, day)) return true;
   return false;
+}
+
+/** No match and no jump session so near that a primer would break another rule. */
+function hasRoom(season: SeasonReading, week: WeekReading, day: Day): boolean {
+  if (competitionBehind(season, day, season.parameter('after-event', 'free-days')(week)) !== undefined) return false;
+  const apart = season.parameter('session-spacing', 'apart')(week);
+  return season.jumpSessions.every((session) => Math.abs(session.day - day) >= apart);
 }
 
 /** A slot for jumps, its place open, the athlete there, nothing that bars jumping altogether. */

@@ -63,4 +63,17 @@ describe('last-week', () => {
     ];
     for (const plan of plans) expectFinding(RULE, season({ plan: { competitions: [peak], ...plan } }), 1);
   });
+
+  it('asks for nothing on a day that another rule keeps free', () => {
+    const tuesday = [slot(1)];
+    const match = competition(day(1, 0), 'through');
+    expectFinding(RULE, season({ plan: { competitions: [peak], slots: tuesday } }), 1);
+    expectSilent(RULE, season({ plan: { competitions: [match, peak], slots: tuesday } }));
+    const monday = { competitions: [peak], slots: [slot(0)] };
+    const before = { sessions: [jumps(6, 40)] };
+    expectSilent(RULE, {
+      plan: { ...monday, competitions: [{ ...peak, range: { from: day(2, 5), until: day(2, 5) } }] },
+      weeks: [before, { kind: 'taper' }],
+    });
+  });
 });
