@@ -28,7 +28,8 @@ export interface Compiled {
 export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>, asOf?: Day): Compiled {
   const documents = readDocuments(path, session.files);
   const compiled = compileDocuments(documents.value, {
-    today: session.today,
+    // Whoever plans on a day that is still to come has a record up to it.
+    today: Math.max(session.today, asOf ?? session.today),
     ...(asOf !== undefined && { asOf }),
   });
   const diagnostics = limitKinds([...documents.diagnostics, ...compiled.diagnostics]);

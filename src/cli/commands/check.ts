@@ -1,6 +1,7 @@
 // `footfall check [plan]`: reads, compiles and audits a plan and prints what was found, as text, JSON or SARIF. The
 // findings are the result here, so they go to standard output.
 
+import type { CompileOptions } from '../../compile.ts';
 import { codes, findEntry } from '../../diagnostics/catalogue.ts';
 import type { Entry } from '../../diagnostics/entry.ts';
 import type { Diagnostic } from '../../diagnostics/types.ts';
@@ -28,7 +29,7 @@ import { walk } from '../walk.ts';
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
   const compiled = compileAt(request.plan, session, request.asOf);
-  const diagnostics = allDiagnostics(compiled);
+  const diagnostics = allDiagnostics(compiled, request.asOf === undefined ? {} : { asOf: request.asOf });
   const shown = request.quiet === true ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
   const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });
   await session.out.write(rendered(request, view, createPalette(session.outTerminal.colours)));
@@ -36,7 +37,7 @@ export async function check(request: CheckRequest, session: Session): Promise<Ex
 }
 
 /** Compiles everybody; of the athletes only what was found is kept. */
-function allDiagnostics({ build, diagnostics }: Compiled): readonly Diagnostic[] {
+function allDiagnostics({ build, diagnostics }: Compiled, options: CompileOptions): readonly Diagnostic[] {
   if (build === undefined) return diagnostics;
   const all = [...diagnostics];
   const add = (found: readonly Diagnostic[]): void => {
@@ -45,7 +46,7 @@ function allDiagnostics({ build, diagnostics }: Compiled): readonly Diagnostic[]
   const walked = walk(build, EVERYTHING, add);
   walked.toEnd();
   add(walked.planFindings());
-  add(idlePins(build.plan, all));
+  add(idlePins(build.plan, all, options));
   return all;
 }
 

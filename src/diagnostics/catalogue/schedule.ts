@@ -129,6 +129,17 @@ export const scheduleEntries = {
     }) =>
       `the week of ${week} has ${String(wanted)} jump sessions for ${athlete}, and its days hold ${String(held)}, ${String(apart)} days apart`,
   },
+  'schedule/record-missing': {
+    severity: 'warning',
+    summary: 'weeks of which nothing is recorded',
+    explanation:
+      'A week that is over and has no session in the record is not taken for done: it counts as the lower of what was planned and what was done in the last recorded week. After two of them in a row the next week does not rise either. Record the sessions; one that was left out has 0 contacts, one that was done as written needs no number.',
+    bad: '2027-01-21,mira,session,80,,,,    # and no row of the two weeks behind it',
+    good: '2027-01-26,mira,session,85,,,,\n2027-02-02,mira,session,0,,,,ill',
+    message: ({ athlete, weeks }: { athlete: string; weeks: readonly string[] }) =>
+      `nothing is recorded of what ${athlete} did in the weeks of ${weeks.join(' and ')}, so the volume is held`,
+    help: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
+  },
 } as const satisfies Entries;
 
 type PinTooHigh = {
