@@ -97,7 +97,10 @@ export const withoutHidden = (file: SourceFile, text: string, ranges: Ranges): C
     const at = stretch.search(hiddenCharacter);
     if (at === -1) continue;
     if (diagnostics.length < mostShown) diagnostics.push(hiddenProblem(file, text, start + at));
-    pieces.push(text.slice(done, start), stretch.replaceAll(hiddenRun, (run) => ' '.repeat(run.length)));
+    pieces.push(
+      text.slice(done, start),
+      stretch.replaceAll(hiddenRun, (run) => ' '.repeat(run.length)),
+    );
     done = end;
   }
   return { text: pieces.join('') + text.slice(done), diagnostics };

@@ -60,7 +60,9 @@ const heavy: Readonly<Record<string, () => string | Uint8Array>> = {
 export function runHeavy(say: (line: string) => void): readonly string[] {
   const folder = mkdtempSync(join(tmpdir(), 'footfall-heavy-'));
   try {
-    return Object.entries(heavy).filter(([name, make]) => !isTaken(name, make(), folder, say)).map(([name]) => name);
+    return Object.entries(heavy)
+      .filter(([name, make]) => !isTaken(name, make(), folder, say))
+      .map(([name]) => name);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -83,7 +85,12 @@ function runOnce(folder: string): Run {
     ['--import', REPORT_USE, 'bin/footfall.js', 'check', folder],
     { env: { ...process.env, USE_REPORT: report }, encoding: 'utf8', maxBuffer: 100_000_000 },
   );
-  return { status, stdout, stderr, ...(JSON.parse(readFileSync(report, 'utf8')) as Pick<Run, 'cpuMilliseconds' | 'peakKilobytes'>) };
+  return {
+    status,
+    stdout,
+    stderr,
+    ...(JSON.parse(readFileSync(report, 'utf8')) as Pick<Run, 'cpuMilliseconds' | 'peakKilobytes'>),
+  };
 }
 
 const isGood = ({ status, stdout, cpuMilliseconds, peakKilobytes }: Run): boolean =>
