@@ -19,3 +19,15 @@ export function holds(range: DayRange, day: Day): boolean {
 export function overlap(a: DayRange, b: DayRange): boolean {
   return a.from <= b.until && b.from <= a.until;
 }
+
+/**
+ * Whether somebody may be meant by both. A squad counts even when it is empty, as an athlete may join it; `squadOf` holds
+ * the squad of each athlete.
+ */
+export function shareAthlete(a: Who, b: Who, squadOf: ReadonlyMap<string, string | undefined>): boolean {
+  if (a.kind === 'everybody' || b.kind === 'everybody') return true;
+  if (a.squads.some((squad) => b.squads.includes(squad))) return true;
+  const isNamed = (id: string, who: typeof a): boolean =>
+    who.athletes.includes(id) || who.squads.includes(squadOf.get(id) ?? '');
+  return a.athletes.some((id) => isNamed(id, b)) || b.athletes.some((id) => isNamed(id, a));
+}

@@ -1,18 +1,28 @@
-// What two items of the calendar can't both be: two slots of one day that nobody can tell apart, two peaks of one athlete
-// on one day. Called by resolve.ts once both sides are resolved. Each item is reported once, against the first it meets.
+// What two items of the calendar can't both be: two slots of one day that an athlete who has both can't tell apart, two
+// peaks of one athlete on one day. Called by resolve.ts once both sides are resolved. Each item is reported once, against the first it meets.
 
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate, weekdayNames } from '../util/days.ts';
-import { overlap } from './applies.ts';
+import { overlap, shareAthlete } from './applies.ts';
 import type { Scope } from './scope.ts';
 import type { Athlete, Competition, Slot } from './types.ts';
 
-/** Two slots on one day of the week, at the same time of the year, need names, and different ones. */
-export function reportSlotClashes(scope: Scope, slots: readonly Slot[]): void {
+/**
+ * Two slots of one athlete on one day of the week, at the same time of the year, need names, and different ones. Slots
+ * that nobody has both of, those of two squads say, are told apart by whom they are for.
+ */
+export function reportSlotClashes(scope: Scope, slots: readonly Slot[], athletes: readonly Athlete[]): void {
+  const squadOf = new Map(athletes.map(({ id, squad }) => [id, squad]));
   for (const [index, slot] of slots.entries()) {
     const other = slots
       .slice(0, index)
-      .find((before) => before.day === slot.day && overlap(before.range, slot.range) && clash(before, slot));
+      .find(
+        (before) =>
+          before.day === slot.day &&
+          clash(before, slot) &&
+          overlap(before.range, slot.range) &&
+          shareAthlete(before.who, slot.who, squadOf),
+      );
     if (other === undefined) continue;
     const related = [{ span: other.span, message: 'the other is here' }];
     const params = { day: weekdayNames[slot.day] };

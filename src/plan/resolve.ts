@@ -70,7 +70,7 @@ function resolveItems(scope: Scope, today: Day | undefined): Omit<Plan, 'files' 
   const programmes = resolveProgrammes(scope);
   if (scope.authored.slots.length === 0 && !scope.authored.misshapen.has('slots'))
     scope.report(problem('plan/no-slots', { span: scope.authored.start }));
-  reportSlotClashes(scope, slots);
+  reportSlotClashes(scope, slots, people.athletes);
   reportPeakClashes(scope, competitions, people.athletes);
   return {
     places,
