@@ -14,3 +14,16 @@ export interface FormatRequest {
   /** Say what would change, and change nothing. */
   readonly check?: boolean;
 }
+
+export interface DoneRequest {
+  readonly plan: string;
+  /** The day whose sessions were done; absent: print what is to confirm. */
+  readonly date?: Day;
+  /** As they were typed: `mira=40`, `mira.pain=3`. */
+  readonly exceptions: readonly string[];
+  readonly athletes: readonly string[];
+  readonly squads: readonly string[];
+  /** The first day of the sheet. */
+  readonly from?: Day;
+  readonly format: 'text' | 'csv' | 'json';
+}

@@ -5,6 +5,7 @@ import { Command, Option } from 'commander';
 import { CAUTIONS } from '../report/cautions.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
 import { addDiff } from './declare-diff.ts';
+import { addDone } from './declare-done.ts';
 import { addFormat } from './declare-format.ts';
 import { addJump } from './declare-jump.ts';
 import { addNew } from './declare-new.ts';
@@ -35,6 +36,7 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
   addWhy(program, session, done);
   addReach(program, session, done);
   addDiff(program, session, done);
+  addDone(program, session, done);
   addJump(program, session, done);
   addNew(program, session, done);
   addFormat(program, session, done);

@@ -14,7 +14,7 @@ import { DONE_COLUMNS, TEST_COLUMNS } from './shapes/record.ts';
 export function readDocuments(entryPath: string, host: FileHost): Staged<Documents> {
   const read = readPlan(entryPath, host);
   const diagnostics: Diagnostic[] = [...read.diagnostics];
-  const rowsOf = (key: string, columns: readonly TableColumn[]): Table => {
+  const rowsOf = (key: 'done' | 'tests', columns: readonly TableColumn[]): Table => {
     const path = recordPath(read.value, key);
     if (path === undefined) return { rows: [] };
     const table = readTable(entryPath, path, columns, host);
@@ -33,7 +33,7 @@ export function readDocuments(entryPath: string, host: FileHost): Staged<Documen
 }
 
 /** The path written under `record:`; what isn't a path is left to the decoding. */
-function recordPath({ documents }: Documents, key: string): ScalarNode | undefined {
+export function recordPath({ documents }: Documents, key: 'done' | 'tests'): ScalarNode | undefined {
   for (const { root } of documents) {
     const record = findEntry(root, 'record')?.value;
     const path = record === undefined ? undefined : findEntry(record, key)?.value;

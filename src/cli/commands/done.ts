@@ -1,0 +1,192 @@
+// `footfall done`: prints which sessions are over and not on the record, or adds a day's sessions to the record. While rows
+// are added no other footfall adds any, so that a day confirmed by two at once is confirmed once.
+
+import type { Build } from '../../build/types.ts';
+import { compile } from '../../compile.ts';
+import { hasErrors } from '../../diagnostics/collector.ts';
+import type { Diagnostic } from '../../diagnostics/types.ts';
+import { appendText } from '../../host/append-text.ts';
+import { whileLocked } from '../../host/file-lock.ts';
+import { readDocuments } from '../../language/read-documents.ts';
+import { loadPlan } from '../../plan/load-plan.ts';
+import type { Plan } from '../../plan/types.ts';
+import type { FileHost } from '../../read/file-host.ts';
+import type { Documents } from '../../read/types.ts';
+import { renderCsv } from '../../render/csv/csv.ts';
+import { renderJsonTable } from '../../render/json/json-table.ts';
+import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedSessions } from '../../report/due-sessions.ts';
+import type { DueSession } from '../../report/due-sessions.ts';
+import { selectsAthlete } from '../../report/selection.ts';
+import type { Selection } from '../../report/selection.ts';
+import { isoDate, startOfWeek } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
+import { addition, findRecordFile, withAddition } from '../record-file.ts';
+import type { RecordFile, RecordRow } from '../record-file.ts';
+import { rowsToAdd } from '../rows-to-add.ts';
+import { DONE } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import type { DoneRequest } from '../file-requests.ts';
+import { failureStatus } from '../open-plan.ts';
+import { select } from '../select.ts';
+import { lined, refuse } from '../session.ts';
+import type { Session } from '../session.ts';
+import { folderOf, tellFindings } from '../tell-findings.ts';
+
+const DAYS_A_WEEK = 7;
+const SHEET_DAYS = 28;
+
+export async function recordDone(request: DoneRequest, session: Session): Promise<ExitStatus> {
+  const { date, exceptions, from, format } = request;
+  if (date === undefined) {
+    if (exceptions.length > 0) return await refuse(session, 'say which day it was: --date 2027-02-02');
+    return await printSheet(request, session);
+  }
+  if (from !== undefined) return await refuse(session, '--from is for the sheet, which is printed without --date');
+  if (format !== 'text') return await refuse(session, '--format is for the sheet, which is printed without --date');
+  if (date > session.today) return await refuse(session, `${isoDate(date)} is still to come: nothing is done yet`);
+  const named = await openRecord(request.plan, session);
+  if (!named.ok) return named.status;
+  return await whileLocked(named.record.location, async () => {
+    const opened = await openRecord(request.plan, session);
+    return opened.ok ? await addRows(date, request, opened, session) : opened.status;
+  });
+}
+
+interface Opened {
+  readonly ok: true;
+  readonly record: RecordFile;
+  readonly documents: Documents;
+  readonly plan: Plan;
+  readonly folder: string;
+}
+
+type Record = Opened | { readonly ok: false; readonly status: ExitStatus };
+
+/** The plan with its record; one that isn't there yet is as good as one without rows. */
+async function openRecord(path: string, session: Session): Promise<Record> {
+  const folder = folderOf(path, session);
+  const named = findRecordFile(readDocuments(path, session.files).value, folder, session.files);
+  const files = named === undefined ? session.files : withAddition(session.files, named, folder, headerFor(named));
+  const read = readPlan(path, files, session.today);
+  if (read.plan === undefined) {
+    await tellFindings(read.diagnostics, { files: read.documents.files, folder }, session);
+    return { ok: false, status: failureStatus(read.diagnostics) };
+  }
+  if (named === undefined)
+    return { ok: false, status: await refuse(session, `${folder} names no record: ${WAY_TO_RECORD}`) };
+  return { ok: true, record: named, documents: read.documents, plan: read.plan, folder };
+}
+
+const WAY_TO_RECORD = 'write  record: { done: record/done.csv }  in its entry file';
+
+const headerFor = (record: RecordFile): string => (record.bytes.length === 0 ? addition(record, []) : '');
+
+interface ReadPlan {
+  readonly documents: Documents;
+  /** Absent where there are errors. */
+  readonly plan?: Plan;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+function readPlan(path: string, files: FileHost, today: Day): ReadPlan {
+  const documents = readDocuments(path, files);
+  const loaded = loadPlan(documents.value, today);
+  const diagnostics = [...documents.diagnostics, ...loaded.diagnostics];
+  const plan = hasErrors(diagnostics) ? undefined : loaded.value;
+  return { documents: documents.value, diagnostics, ...(plan !== undefined && { plan }) };
+}
+
+async function addRows(date: Day, request: DoneRequest, opened: Opened, session: Session): Promise<ExitStatus> {
+  const { plan, record, folder } = opened;
+  const chosen = select(request, plan);
+  if (!chosen.ok) return await refuse(session, chosen.problem);
+  const planned = sessionsOf(opened, startOfWeek(date, plan.season.weekStarts), date, date, session.today);
+  const found = rowsToAdd({ date, plan, planned, selection: chosen.selection, typed: request.exceptions });
+  if (!found.ok) return await refuse(session, found.problem);
+  const text = addition(record, found.rows);
+  const checked = readPlan(request.plan, withAddition(session.files, record, folder, text), session.today);
+  if (checked.plan === undefined) {
+    await tellFindings(checked.diagnostics, { files: checked.documents.files, folder }, session);
+    await session.err.write('footfall: nothing was added to the record\n');
+    return failureStatus(checked.diagnostics);
+  }
+  if (found.rows.length > 0) appendText(record.location, text, record.bytes.length);
+  await session.out.writeAll(lined(found.rows.map(rowWords)));
+  await session.err.write(`footfall: ${toldWords(found.rows.length, found.recorded, record, date)}\n`);
+  return DONE;
+}
+
+const rowWords = ({
+  athlete = '',
+  contacts = '',
+  minutes = '',
+  effort = '',
+  pain = '',
+  note = '',
+}: RecordRow): string =>
+  [
+    `${athlete}: ${contacts} contacts`,
+    ...(minutes === '' ? [] : [`${minutes} min`]),
+    ...(effort === '' ? [] : [`effort ${effort}`]),
+    ...(pain === '' ? [] : [`pain ${pain}`]),
+    ...(note === '' ? [] : [note]),
+  ].join(', ');
+
+function toldWords(added: number, recorded: readonly string[], { path }: RecordFile, date: Day): string {
+  const rows = added === 1 ? '1 row' : `${added} rows`;
+  const before = recorded.length === 0 ? '' : `; on the record already, and left as they are: ${recorded.join(', ')}`;
+  return `${isoDate(date)}: ${added === 0 ? 'nothing' : rows} added to ${path}${before}`;
+}
+
+/** What was planned from one day to another, as the sheets of the week that starts on `monday` had it. */
+function sessionsOf(
+  { documents, plan }: Pick<Opened, 'documents' | 'plan'>,
+  monday: Day,
+  from: Day,
+  until: Day,
+  today: Day,
+): readonly DueSession[] {
+  if (monday > plan.season.ends) return [];
+  const build: Build | undefined = compile(documents, { today, asOf: monday }).value;
+  const due: DueSession[] = [];
+  for (const built of build?.athletes ?? []) due.push(...plannedSessions(built, from, until));
+  return due;
+}
+
+async function printSheet(request: DoneRequest, session: Session): Promise<ExitStatus> {
+  const opened = await openRecord(request.plan, session);
+  if (!opened.ok) return opened.status;
+  const chosen = select(request, opened.plan);
+  if (!chosen.ok) return await refuse(session, chosen.problem);
+  const from = Math.max(request.from ?? session.today - SHEET_DAYS, opened.plan.season.starts);
+  const due = dueSessions(opened, chosen.selection, from, session.today);
+  if (due.length === 0) await session.err.write(`footfall: nothing is to confirm since ${isoDate(from)}\n`);
+  else await session.out.writeAll(rendered(request, due));
+  return DONE;
+}
+
+/** The sessions that are over: of the days before today. */
+function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day): readonly DueSession[] {
+  const { plan } = opened;
+  const due: DueSession[] = [];
+  const last = Math.min(today - 1, plan.season.ends);
+  for (let monday = startOfWeek(from, plan.season.weekStarts); monday <= last; monday += DAYS_A_WEEK) {
+    const until = Math.min(last, monday + DAYS_A_WEEK - 1);
+    due.push(...sessionsOf(opened, monday, Math.max(from, monday), until, today));
+  }
+  return inOrderOfDay(
+    due.filter(({ athlete, day }) => selectsAthlete({ who }, athlete) && !isRecorded(plan.record, athlete.id, day)),
+  );
+}
+
+function rendered({ format, plan }: DoneRequest, due: readonly DueSession[]): Iterable<string> {
+  const where = plan === '.' ? '' : ` --plan ${plan}`;
+  switch (format) {
+    case 'csv':
+      return renderCsv(dueTable(due));
+    case 'json':
+      return renderJsonTable(dueTable(due));
+    case 'text':
+      return lined(dueWords(due, (day) => `footfall done${where} --date ${isoDate(day)}`));
+  }
+}

@@ -1,0 +1,44 @@
+// How `footfall done` is declared.
+
+import type { Add, Options } from './declare.ts';
+import { formats } from './declare.ts';
+import type { DoneRequest } from './file-requests.ts';
+import { parseDate, parseNames } from './option-values.ts';
+
+export const addDone: Add = (program, session, done) => {
+  program
+    .command('done')
+    .description('record what was done; without --date, the sheet of what is still to confirm')
+    .argument('[exceptions...]', 'what was not as written: mira=40, mira=0, mira.pain=3')
+    .option('--date <date>', 'the sessions of this day were done as written, but for the exceptions', parseDate)
+    .option('--plan <plan>', "the plan's folder, or its entry file", '.')
+    .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
+    .option('--squad <id>', 'only this squad; likewise', parseNames)
+    .option('--from <date>', 'the sheet begins here; otherwise four weeks ago', parseDate)
+    .addOption(formats('text', 'csv', 'json'))
+    .addHelpText('after', doneHelp)
+    .action(async (exceptions: readonly string[], { athlete = [], squad = [], ...options }: DoneOptions) => {
+      const { recordDone } = await import('./commands/done.ts');
+      done(await recordDone({ ...options, exceptions, athletes: athlete, squads: squad }, session));
+    });
+};
+
+interface DoneOptions extends Options<DoneRequest, 'exceptions' | 'athletes' | 'squads'> {
+  readonly athlete?: readonly string[];
+  readonly squad?: readonly string[];
+}
+
+const doneHelp = `
+Rows are added to the file that the plan names under record: done:, after they have been checked as
+the plan is; nothing in it is ever changed. A row holds the contacts and minutes of the sheet as it
+was made for that week. Who is on the record for that day already is left as it is.
+
+An exception is WHO=CONTACTS, and 0 for whoever wasn't there. WHO is an athlete, a squad, or
+everybody; an athlete's own comes before the squad's. WHO.FIELD=VALUE says more: minutes, effort
+(0 to 10), pain (0 to 10, the next morning), note. An athlete with nothing planned that day, and
+contacts, trained besides.
+
+  footfall done --plan season
+  footfall done --plan season --date 2027-02-02
+  footfall done --plan season --date 2027-02-02 tuva=0 mira=40 mira.pain=4 everybody.effort=6
+  footfall done --plan season --date 2027-02-02 --squad juniors "lin.note=left early"`;

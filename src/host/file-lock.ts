@@ -1,0 +1,87 @@
+// Lets one footfall at a time write to a file: a hidden file beside it says who does. Whoever comes second waits; what a
+// dead process left is taken over. Throws OutputFailed, in words for the person at the command line.
+
+import {
+  closeSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { OutputFailed } from './output.ts';
+import { isAlive, THIS_MACHINE } from './running-process.ts';
+
+const MOST_WAIT_MILLISECONDS = 60_000;
+const LOOK_EVERY_MILLISECONDS = 20;
+/** From here on nobody's work goes on: a lock of another machine, or one whose writer died before it was signed. */
+const STALE_AFTER_MILLISECONDS = 120_000;
+
+/** Does the work while no other footfall writes to the file, which needn't be there yet; its folders are made. */
+export async function whileLocked<T>(path: string, work: () => Promise<T>): Promise<T> {
+  const lock = join(dirname(path), `.${basename(path)}.lock`);
+  const ours = `${THIS_MACHINE} ${process.pid}\n`;
+  await take(lock, ours, path);
+  try {
+    return await work();
+  } finally {
+    if (contentOf(lock) === ours) rmSync(lock, { force: true });
+  }
+}
+
+async function take(lock: string, ours: string, path: string): Promise<void> {
+  const until = Date.now() + MOST_WAIT_MILLISECONDS;
+  while (!isTaken(lock, ours, path)) {
+    const theirs = contentOf(lock);
+    if (theirs !== undefined && isStale(lock, theirs)) breakOpen(lock, theirs);
+    else if (Date.now() > until)
+      throw new OutputFailed(`another footfall has been writing to ${path} for a minute; if none is, delete ${lock}`);
+    else await pause(LOOK_EVERY_MILLISECONDS);
+  }
+}
+
+function isTaken(lock: string, ours: string, path: string): boolean {
+  try {
+    mkdirSync(dirname(lock), { recursive: true });
+    const file = openSync(lock, 'wx');
+    writeSync(file, ours);
+    closeSync(file);
+    return true;
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
+    throw new OutputFailed(`${path}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
+  }
+}
+
+function contentOf(lock: string): string | undefined {
+  try {
+    return readFileSync(lock, 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+function isStale(lock: string, theirs: string): boolean {
+  const [machine, pid] = theirs.trim().split(' ');
+  if (machine === THIS_MACHINE && pid !== undefined) return !isAlive(Number(pid));
+  const stats = statSync(lock, { throwIfNoEntry: false });
+  return stats !== undefined && Date.now() - stats.mtimeMs > STALE_AFTER_MILLISECONDS;
+}
+
+/** Another may have broken it and taken it in the meantime: then it is put back. */
+function breakOpen(lock: string, theirs: string): void {
+  const aside = `${lock}-${THIS_MACHINE}-${process.pid}`;
+  try {
+    renameSync(lock, aside);
+    if (readFileSync(aside, 'utf8') !== theirs) linkSync(aside, lock);
+  } catch {
+    return;
+  } finally {
+    rmSync(aside, { force: true });
+  }
+}
