@@ -46,6 +46,8 @@ function sessionAt(sessionGrowth: WeekTerms['sessionGrowth'], usualSessions: num
 
 /** The most the week may have, a multiple of the step; never negative. */
 export function mostAllowed(terms: WeekTerms, adapted: number): number {
+  // Without a day there is nothing, however much a waiver would leave to a session.
+  if (terms.possible === 0 && !terms.primer) return 0;
   let most = growthBound(terms, adapted);
   if (!terms.primer)
     most = Math.min(most, terms.possible * Math.min(sessionBound(terms, adapted), terms.sessionCeiling));
@@ -107,7 +109,7 @@ function ruleOf(growth: WeekTerms['sessionGrowth']): Bound['rule'] {
 }
 
 const finite = (otherwise: number): Pick<Bound, 'otherwise'> =>
-  otherwise === 0 || otherwise === Infinity ? {} : { otherwise };
+  otherwise > 0 && otherwise < Infinity ? { otherwise } : {};
 
 /** A session bound holds a week back by itself, or because the week has fewer days than are usual. */
 function sessionBy(terms: WeekTerms): BoundBy {

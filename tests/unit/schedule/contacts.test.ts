@@ -128,6 +128,17 @@ describe('what holds a week', () => {
     expect(week?.contacts).toBe(5 * Math.floor((week?.adaptedBefore ?? 0) / 5));
   });
 
+  it('is the closed hall, though the ceiling of a session is waived', () => {
+    const closed = { from: day('2027-02-01'), until: day('2027-02-07') };
+    const about = { who: EVERYBODY, because: 'camp', span: HERE };
+    const found = numbers({
+      closures: [{ ...about, range: closed, trained: 'none' }],
+      waivers: [{ ...about, rule: 'session-ceiling', range: { from: closed.from - 28, until: closed.until } }],
+    });
+    expect(found[4]).toBe(0);
+    expect(found.filter((contacts) => contacts > 0)).toHaveLength(15);
+  });
+
   it('is the minutes of a short slot', () => {
     const short = numbers({ slots: [slot(1, { minutes: 42, use: 'jumps' }), slot(4, { minutes: 42, use: 'jumps' })] });
     // 42 - 12 = 30 minutes; 4 a minute, then 3.5, 3 and 2.5: 120, 105, 90 and 75 contacts a session.
