@@ -4,6 +4,7 @@
 import type { DoneRow } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonReading } from './season-reading.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface Pain {
   readonly row: DoneRow;
@@ -12,8 +13,6 @@ export interface Pain {
   readonly stops: boolean;
   readonly holds: boolean;
 }
-
-const DAYS_A_WEEK = 7;
 
 /** What the last record of pain before a day says about it; undefined where it says nothing. */
 export function painOn(season: SeasonReading, day: Day): Pain | undefined {

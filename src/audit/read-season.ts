@@ -16,8 +16,7 @@ import { readSession } from './session-reading.ts';
 import type { SessionReading } from './session-reading.ts';
 import { runsAway } from './time-away.ts';
 import { mixOf } from './week-mix.ts';
-
-const DAYS_A_WEEK = 7;
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 /** Takes a built athlete apart. Weeks must follow one another without gaps, as a build's do. */
 export function readSeason(plan: Plan, built: BuiltAthlete): SeasonReading {

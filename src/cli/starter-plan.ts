@@ -4,7 +4,7 @@
 import { planSchema } from '../language/schema.ts';
 import { DONE_COLUMNS, TEST_COLUMNS } from '../language/shapes/record.ts';
 import type { TableColumn } from '../read/read-table.ts';
-import { isoDate, startOfWeek } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 
 export interface StarterFile {
@@ -18,7 +18,6 @@ export interface StarterFile {
 const SCHEMA = 'plan.schema.json';
 const MODELINE = `# yaml-language-server: $schema=${SCHEMA}`;
 const MONDAY = 0;
-const DAYS_A_WEEK = 7;
 /** Four months: a month of each kind of work. */
 const WEEKS = 16;
 const SATURDAY = 5;

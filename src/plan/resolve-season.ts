@@ -8,13 +8,12 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { findSport, SPORTS } from '../library/sports.ts';
 import type { SportProfile } from '../library/types.ts';
-import { isoDate, startOfWeek } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { reportEndBeforeStart } from './scope.ts';
 import type { DayRange, Origin, Season } from './types.ts';
 
-const DAYS_A_WEEK = 7;
 /** Longer seasons are two plans. */
 const MOST_WEEKS = 104;
 const MONDAY: Weekday = 0;

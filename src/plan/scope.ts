@@ -9,7 +9,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Library } from '../library/index.ts';
 import type { SportProfile } from '../library/types.ts';
-import { isoDate, startOfWeek } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import type { DayRange, Who } from './types.ts';
@@ -188,8 +188,6 @@ export function rangeOf(
   if (week !== undefined) return weekOf(scope, week);
   return orderedRange(scope, item, { from: keys.from ?? frame.from, until: keys.until ?? frame.until }, keys);
 }
-
-const DAYS_A_WEEK = 7;
 
 export function weekOf(scope: Pick<Scope, 'weekStarts'>, day: Day): DayRange {
   const from = startOfWeek(day, scope.weekStarts);

@@ -9,7 +9,7 @@ import { VOLUME } from '../library/volume.ts';
 import { appliesTo, overlap } from '../plan/applies.ts';
 import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
-import { isoDate } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import { createGroupMarks } from './group-marks.ts';
@@ -56,8 +56,6 @@ export interface Card {
 
 /** The weeks of an athlete as cards, those without a session left out. */
 export type CardsOf = (built: BuiltAthlete) => readonly Card[];
-
-const DAYS_A_WEEK = 7;
 
 /** What cards are made from; made once for a build. */
 export function createCards({ plan }: Pick<Build, 'plan'>, selection: Selection): CardsOf {

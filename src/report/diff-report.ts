@@ -10,6 +10,7 @@ import type { Point, PointKind, PointWords } from './diff-points.ts';
 import { editNotes } from './edit-words.ts';
 import type { EditNote } from './edit-words.ts';
 import { createPlaces } from './places.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface ReportedEdit {
   readonly words: string;
@@ -113,8 +114,6 @@ function tellAthlete(change: AthleteChange, notes: readonly EditNote[], words: P
     }));
   });
 }
-
-const DAYS_A_WEEK = 7;
 
 /** The edits for this athlete that speak of the week; where none does, all that are for the athlete. */
 function editsBehind(change: AthleteChange, { starts }: WeekChange, notes: readonly EditNote[]): readonly number[] {

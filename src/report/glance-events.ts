@@ -5,8 +5,7 @@ import { appliesTo, overlap } from '../plan/applies.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { shortWeekdayName } from './calendar-words.ts';
-
-const DAYS_A_WEEK = 7;
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface EventRow {
   readonly label: string;

@@ -4,7 +4,7 @@
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { findEntry } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import { isoDate } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import { dateWithYear, dayWords } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, waiversOf } from './decision-words.ts';
@@ -51,7 +51,6 @@ export interface IndexMaker {
 /** The page is the coach's. */
 const fullName: NameOf = ({ name }) => name;
 
-const DAYS_A_WEEK = 7;
 const SEVERITIES = ['error', 'warning', 'notice'] as const;
 
 export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): IndexMaker {

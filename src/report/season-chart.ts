@@ -13,6 +13,7 @@ import type { Decision, NameOf } from './decision-words.ts';
 import { selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface ChartWeek {
   readonly week: number;
@@ -63,8 +64,6 @@ export interface ChartMaker {
   readonly add: (built: BuiltAthlete) => void;
   readonly finish: () => SeasonChart;
 }
-
-const DAYS_A_WEEK = 7;
 
 export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): ChartMaker {
   const { plan } = build;

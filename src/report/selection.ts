@@ -5,8 +5,7 @@ import { appliesTo } from '../plan/applies.ts';
 import type { Athlete, Who } from '../plan/types.ts';
 import type { BuiltAthlete, BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { Day } from '../util/days.ts';
-
-const DAYS_A_WEEK = 7;
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface Selection {
   /** An athlete is meant if named, or in a squad that is named; everybody when nobody is. */

@@ -16,8 +16,7 @@ import type { SessionTold } from './why/sessions-told.ts';
 import type { Told } from './why/told.ts';
 import { weekChain } from './why/week-chain.ts';
 import { kindWords, whyContacts } from './week-words.ts';
-
-const DAYS_A_WEEK = 7;
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface Why {
   readonly athlete: string;

@@ -14,7 +14,7 @@ import type {
   Trained,
 } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
-import { weekdayOf } from '../util/days.ts';
+import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
 import { holds, overlap } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
@@ -22,8 +22,6 @@ import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { AthleteGrid, Barred, DayCell, WeekCells } from './types.ts';
-
-const DAYS_A_WEEK = 7;
 
 /** First day of the week that holds a day, in weeks that start on the season's own weekday. */
 export function weekStart(plan: Plan, day: Day): Day {

@@ -10,7 +10,7 @@ import type { RuleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
 import type { PhaseId, PhaseRow } from '../library/types.ts';
-import { weekdayOf } from '../util/days.ts';
+import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { weekStart } from './grid.ts';
 import type { Aim } from './lines/allot.ts';
@@ -34,8 +34,6 @@ export type { Groups } from './lines/workshop.ts';
 export function chooseGroups(plan: Plan): Groups {
   return openWorkshop(plan);
 }
-
-const DAYS_A_WEEK = 7;
 
 /** The sessions of each week, in order, with their lines. A session's contacts are the sum of its lines'. */
 export function scheduleLines(

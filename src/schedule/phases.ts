@@ -11,8 +11,8 @@ import type { Span } from '../source/types.ts';
 import { choosePath } from './phases/path.ts';
 import type { FixedPhase, PathPhaseId } from './phases/path.ts';
 import type { AthleteGrid, AthletePhases, PhaseWeek, Segment, WeekCells } from './types.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
-const DAYS_A_WEEK = 7;
 const PATH_PHASE_IDS: readonly string[] = ['hypertrophy', 'strength', 'strength-power', 'power'];
 
 /** The phases of one athlete's weeks, and the segments they stand in. */

@@ -9,8 +9,8 @@ import type { DoneRow, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
 import type { AthleteGrid, AthletePhases, RecordedWeek, WeekCells } from './types.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
-const DAYS_A_WEEK = 7;
 /** So many weeks in a row without a record hold the volume, and are asked for. */
 const ASKED_AFTER = 2;
 

@@ -12,14 +12,12 @@ import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
-import { isoDate } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { AthleteGrid, AthletePhases, KindWeek, WeekCells } from './types.ts';
 import { placeDeloads } from './week-kinds/deloads.ts';
 import type { LoadableWeek } from './week-kinds/deloads.ts';
 import { timeAway } from './week-kinds/time-away.ts';
 import type { AwayWeek } from './week-kinds/time-away.ts';
-
-const DAYS_A_WEEK = 7;
 
 /** The kinds of one athlete's weeks. */
 export function chooseWeekKinds(

@@ -8,10 +8,8 @@ import { overlap } from '../plan/applies.ts';
 import { ageOn, returnStageOn } from '../plan/athlete-facts.ts';
 import type { Competition, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
-import { isoDate } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { AthleteGrid, AthletePhases, KindWeek, Segment, WeekCells } from './types.ts';
-
-const DAYS_A_WEEK = 7;
 
 interface Stages {
   readonly grid: AthleteGrid;

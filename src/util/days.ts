@@ -1,6 +1,8 @@
 // Dates as whole days, so that a week is seven and nothing depends on a time zone. Used by every stage that reckons
 // with dates. All of it is the proleptic Gregorian calendar in UTC; no time of day, no locale.
 
+export const DAYS_A_WEEK = 7;
+
 /** Whole days since 1970-01-01; negative before it. */
 export type Day = number;
 

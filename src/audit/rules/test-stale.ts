@@ -3,7 +3,7 @@
 
 import type { LiftMax } from '../../plan/types.ts';
 import type { Lift } from '../../library/types.ts';
-import { isoDate } from '../../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
@@ -12,8 +12,6 @@ import { maxGrams } from '../line-reading.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
-
-const DAYS_A_WEEK = 7;
 
 export const testStale = auditRule(
   'test-stale',

@@ -18,7 +18,7 @@ import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedSessions } from '.
 import type { DueSession } from '../../report/due-sessions.ts';
 import { selectsAthlete } from '../../report/selection.ts';
 import type { Selection } from '../../report/selection.ts';
-import { isoDate, startOfWeek } from '../../util/days.ts';
+import { DAYS_A_WEEK, isoDate, startOfWeek } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { addition, findRecordFile, withAddition } from '../record-file.ts';
 import type { RecordFile, RecordRow } from '../record-file.ts';
@@ -32,7 +32,6 @@ import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { folderOf, tellFindings } from '../tell-findings.ts';
 
-const DAYS_A_WEEK = 7;
 const SHEET_DAYS = 28;
 
 export async function recordDone(request: DoneRequest, session: Session): Promise<ExitStatus> {

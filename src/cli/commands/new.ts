@@ -7,8 +7,7 @@ import type { NewRequest } from '../file-requests.ts';
 import { lined } from '../session.ts';
 import type { Session } from '../session.ts';
 import { starterPlan } from '../starter-plan.ts';
-
-const DAYS_A_WEEK = 7;
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
 /** The season starts next week unless a day is named. Throws OutputFailed where a file is there already. */
 export async function startPlan({ folder, starts }: NewRequest, session: Session): Promise<ExitStatus> {

@@ -5,13 +5,11 @@ import type { Bound, BuiltWeek } from '../../build/types.ts';
 import { findRule } from '../../library/rules.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { Athlete, Plan } from '../../plan/types.ts';
-import { isoDate } from '../../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 import { dateWithYear } from '../calendar-words.ts';
 import type { Places } from '../places.ts';
 import { placesOf } from './told.ts';
 import { barredWords } from './week-chain.ts';
-
-const DAYS_A_WEEK = 7;
 
 export interface Advice {
   readonly words: string;

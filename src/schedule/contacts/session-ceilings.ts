@@ -10,8 +10,8 @@ import { roundDown } from './bounds.ts';
 import { changedBy } from './changed-by.ts';
 import { jumpSlot } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
-const DAYS_A_WEEK = 7;
 const TENTHS = 10;
 
 /** Each a multiple of the step, those of people before those of the place. */

@@ -10,13 +10,11 @@ import { itemsOf } from '../../plan/items-of.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
-import { weekdayOf } from '../../util/days.ts';
+import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
 import { weekProgramme } from './week-programme.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import type { AthleteGrid, AthletePhases, DayCell, KindWeek, WeekCells } from '../types.ts';
-
-const DAYS_A_WEEK = 7;
 
 export interface WeekFacts {
   readonly plan: Plan;

@@ -6,12 +6,10 @@ import { writtenContacts } from '../../plan/line-contacts.ts';
 import { holds } from '../../plan/applies.ts';
 import type { Athlete, Plan, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
-import { weekdayOf } from '../../util/days.ts';
+import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { weekStart } from '../grid.ts';
 import type { DayCell, WeekCells } from '../types.ts';
-
-const DAYS_A_WEEK = 7;
 
 export interface WeekProgramme {
   readonly span: Span;

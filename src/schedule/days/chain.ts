@@ -3,8 +3,9 @@
 // takes only sets that hold as many sessions as the week alone allows; just where no way leads through the whole season
 // so, it is built again with the smaller sets. That is exact, since a session not held outweighs everything else.
 
-import { countDays, DAYS_A_WEEK, firstDay, includesDay, lastDay, listSpacedSets, NO_DAYS } from './day-sets.ts';
+import { countDays, firstDay, includesDay, lastDay, listSpacedSets, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
 /** What is asked of one week, for jumps or for lifts. */
 export interface UseOfWeek {

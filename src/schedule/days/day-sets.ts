@@ -1,10 +1,10 @@
 // Sets of days of one week as bits, so that all sets that fit can be listed once and compared fast. Bit 0 is the first
 // day of the week, whatever weekday that is. Used by the other files of this folder.
 
+import { DAYS_A_WEEK } from '../../util/days.ts';
 /** Seven bits. */
 export type DaySet = number;
 
-export const DAYS_A_WEEK = 7;
 export const NO_DAYS: DaySet = 0;
 const ALL_SETS = 1 << DAYS_A_WEEK;
 

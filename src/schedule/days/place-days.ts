@@ -5,8 +5,9 @@
 import { DAY_PREFERENCES, DAY_STABILITY, JUMP_SHORTFALL, LIFT_SHORTFALL } from '../../library/days.ts';
 import { linkWeeks } from './chain.ts';
 import type { Chain, Link, UseOfWeek } from './chain.ts';
-import { countDays, DAYS_A_WEEK, includesDay, NO_DAYS } from './day-sets.ts';
+import { countDays, includesDay, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
 export interface WeekToPlace {
   readonly jumps: UseOfWeek;

@@ -3,10 +3,9 @@
 
 import { writtenContacts } from '../../plan/line-contacts.ts';
 import type { ProgrammeDay, ProgrammeUse, WrittenLine } from '../../plan/types.ts';
-import { weekdayOf } from '../../util/days.ts';
+import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import { weekStart } from '../grid.ts';
 import type { DayCell, WeekCells } from '../types.ts';
-import { DAYS_A_WEEK } from './day-sets.ts';
 import { isRestDay } from './season-days.ts';
 import type { SeasonDays } from './season-days.ts';
 

@@ -9,10 +9,10 @@ import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekC
 import { crowdedStretches } from './crowded-matches.ts';
 import { dayRules } from './day-rules.ts';
 import type { DayRules } from './day-rules.ts';
-import { DAYS_A_WEEK } from './day-sets.ts';
 import type { PlacedWeek } from './place-days.ts';
 import { standingWeek, usualDays } from './usual-week.ts';
 import type { StandingWeek } from './usual-week.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
 export interface DaysInput {
   readonly grid: AthleteGrid;

@@ -5,6 +5,7 @@
 import type { Athlete, LiftMax } from '../../plan/types.ts';
 import type { Lift } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
 export interface UsableMax {
   readonly max: LiftMax;
@@ -23,7 +24,6 @@ export interface StaleRule {
 }
 
 const PERCENT = 100;
-const DAYS_A_WEEK = 7;
 
 /**
  * The maximum of a lift on a day, or undefined when none is known. `returns` are the days training began again after an

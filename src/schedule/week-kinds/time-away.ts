@@ -5,8 +5,8 @@ import { VOLUME } from '../../library/volume.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { AthleteGrid, AthletePhases, WeekCells } from '../types.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 
-const DAYS_A_WEEK = 7;
 const SHORT_LADDER = 2;
 const LONG_LADDER = 4;
 
