@@ -3,26 +3,21 @@
 
 import type { Reason } from '../build/types.ts';
 import { problem } from '../diagnostics/problem.ts';
-import type { Diagnostic, Staged } from '../diagnostics/types.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { RULES } from '../library/rules.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
-import { ruleBook } from '../plan/rule-book.ts';
-import type { RuleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
-import { isoDate } from '../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { planContacts } from './contacts.ts';
 import type { Past } from './contacts/past.ts';
 import { scheduleDays } from './days.ts';
 import type { Published } from './days.ts';
-import { layGrid } from './grid.ts';
-import { planPhases } from './phases.ts';
-import { overdueWeeks, painfulWeeks, recordedWeeks, withTimeOff } from './recorded-weeks.ts';
-import type { AthleteGrid, AthletePhases, AthleteSchedule, ContactsWeek, KindWeek } from './types.ts';
-import { chooseWeekKinds } from './week-kinds.ts';
+import { seasonTerms } from './season-terms.ts';
+import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
 
 /** Where the season stands when it is planned. */
@@ -89,25 +84,19 @@ function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
 }
 
 function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete): FirstStages {
-  const book = ruleBook(plan, athlete);
-  const calendar = layGrid(plan, athlete, book);
-  // A week lost to illness doesn't lead to other phases: the path to the peak stays, and the volume is what follows.
-  const phases = planPhases(plan, calendar);
-  const recorded = recordedWeeks(plan, calendar, asOf);
-  const past = {
-    recorded,
-    painful: painfulWeeks(plan, calendar, book),
-    overdue: overdueWeeks(recorded, calendar, phases),
-  };
-  const { grid, kinds, contacts } = planVolume(plan, book, calendar, phases, past);
+  const season = seasonTerms(plan, athlete, asOf);
+  const { grid, phases, kinds, past } = season;
+  const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
   const days = scheduleDays(plan, before, published);
+  const ahead = grid.weeks[past.recorded.length]?.starts;
   return {
     schedule: { ...before, days: days.value },
-    over: recorded.length,
+    over: past.recorded.length,
     weekReasons: weekReasons(plan, before),
     diagnostics: [
-      ...notRecorded(athlete, past.overdue, grid.weeks[recorded.length]?.starts),
+      ...notRecorded(athlete, past.overdue, ahead),
+      ...stoppedByPain(athlete, past, ahead),
       ...kinds.diagnostics,
       ...contacts.diagnostics,
       ...days.diagnostics,
@@ -115,23 +104,19 @@ function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete):
   };
 }
 
-interface Volume {
-  readonly grid: AthleteGrid;
-  readonly kinds: Staged<readonly KindWeek[]>;
-  readonly contacts: Staged<readonly ContactsWeek[]>;
-}
-
-/** Kinds and contacts; again where weeks that are over turn out to have had no jumps, as those are time away. */
-function planVolume(plan: Plan, book: RuleBook, grid: AthleteGrid, phases: AthletePhases, past: Past): Volume {
-  const kinds = chooseWeekKinds(plan, book, grid, phases);
-  const contacts = planContacts(plan, book, grid, phases, kinds.value, past);
-  const emptier = withTimeOff(grid, past.recorded, contacts.value);
-  return emptier === undefined ? { grid, kinds, contacts } : planVolume(plan, book, emptier, phases, past);
-}
-
 /** Asks for the record of weeks that nobody has written down. */
 function notRecorded(athlete: Athlete, overdue: readonly Day[], week: Day | undefined): readonly Diagnostic[] {
   if (overdue.length === 0) return [];
   const params = { athlete: athlete.name, weeks: overdue.map(isoDate) };
   return [problem('schedule/record-missing', { params, span: athlete.span, athlete: athlete.id, week })];
+}
+
+/** Once, for the last morning on the record: a season without jumps is no small thing to find out from a table. */
+function stoppedByPain(athlete: Athlete, { recorded, painful }: Past, ahead: Day | undefined): readonly Diagnostic[] {
+  const stop = [...painful].find(([week, { stops }]) => stops && week >= recorded.length);
+  if (stop === undefined || ahead === undefined) return [];
+  const [week, { day, pain, span }] = stop;
+  const from = ahead + DAYS_A_WEEK * (week - recorded.length);
+  const params = { athlete: athlete.name, pain, on: isoDate(day), week: isoDate(from) };
+  return [problem('schedule/pain-stop', { params, span, athlete: athlete.id, week: from })];
 }

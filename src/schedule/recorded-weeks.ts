@@ -8,6 +8,7 @@ import type { RuleBook } from '../plan/rule-book.ts';
 import type { DoneRow, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
+import type { WeekTerms } from './contacts/terms.ts';
 import type { AthleteGrid, AthletePhases, RecordedWeek, WeekCells } from './types.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
 
@@ -36,16 +37,16 @@ function recordedWeek(rows: readonly DoneRow[]): RecordedWeek {
 }
 
 /**
- * The grid with weeks that are over and had no jumps as empty ones: they are time away. `contacts` are those that count
- * of each week. Undefined where there are no more of them than are empty already.
+ * The grid with weeks that are over and had no jumps as empty ones: they are time away. The terms hold what counts of
+ * each week. Undefined where there are no more of them than are empty already.
  */
 export function withTimeOff(
   grid: AthleteGrid,
   recorded: readonly RecordedWeek[],
-  contacts: readonly { readonly contacts: number }[],
+  terms: readonly WeekTerms[],
 ): AthleteGrid | undefined {
   const isOff = ({ index, empty }: WeekCells): boolean =>
-    index < recorded.length && !empty && contacts[index]?.contacts === 0;
+    index < recorded.length && !empty && terms[index]?.fixed?.contacts === 0;
   if (!grid.weeks.some(isOff)) return undefined;
   return { ...grid, weeks: grid.weeks.map((week) => (isOff(week) ? { ...week, empty: true } : week)) };
 }
@@ -53,6 +54,9 @@ export function withTimeOff(
 export interface PainfulWeek {
   /** Jumps are stopped, or nothing may rise. */
   readonly stops: boolean;
+  /** The morning that says so. */
+  readonly day: Day;
+  readonly pain: number;
   readonly span: Span;
 }
 
@@ -86,8 +90,9 @@ function painIn(
   for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) {
     const row = rows.findLast((one) => one.day < day);
     if (row?.pain === undefined) continue;
-    if (row.pain >= stop) return { stops: true, span: row.span };
-    if (row.pain >= hold && day - row.day <= DAYS_A_WEEK) found = { stops: false, span: row.span };
+    const { pain, span } = row;
+    if (pain >= stop) return { stops: true, day: row.day, pain, span };
+    if (pain >= hold && day - row.day <= DAYS_A_WEEK) found = { stops: false, day: row.day, pain, span };
   }
   return found;
 }

@@ -129,6 +129,17 @@ export const scheduleEntries = {
     }) =>
       `the week of ${week} has ${String(wanted)} jump sessions for ${athlete}, and its days hold ${String(held)}, ${String(apart)} days apart`,
   },
+  'schedule/pain-stop': {
+    severity: 'warning',
+    summary: 'jumps are stopped by pain',
+    explanation:
+      'Pain the next morning over what the rule pain-hold allows stops the jumps of that athlete, from the next day until a later morning on the record hurts less. Nobody is taken for well because time went by. Record how the next mornings are; whether the way back may begin is for those who may judge it.',
+    bad: '2027-01-21,mira,session,80,,,7,    # and no later morning',
+    good: '2027-01-21,mira,session,80,,,7,\n2027-02-02,mira,session,0,,,2,back with the physio',
+    message: ({ athlete, pain, on, week }: { athlete: string; pain: number; on: string; week: string }) =>
+      `pain of ${pain} on ${on} stops the jumps of ${athlete} from the week of ${week} on`,
+    help: () => 'record a later morning that hurts less, once whoever treats the athlete allows jumping',
+  },
   'schedule/record-missing': {
     severity: 'warning',
     summary: 'weeks of which nothing is recorded',
