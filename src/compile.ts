@@ -42,6 +42,7 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
     plan,
+    ...(asOf !== undefined && { asOf }),
     get mark() {
       return buildMark(plan, options.asOf);
     },

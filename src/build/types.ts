@@ -34,6 +34,9 @@ export type BoundBy =
   | 'transition'
   | 'empty';
 
+/** What can hold a week's contacts down; the rest of BoundBy says where else they come from. */
+export type BoundRule = Exclude<BoundBy, 'target' | 'reach' | 'pin' | 'programme' | 'transition' | 'empty'>;
+
 /** One step of the chain behind a number: data, put into words by the report. */
 export interface Reason {
   /** `phase`, `kind`, `adapted`, `target`, `grow`, `session`, `ceiling`, `possible`, `sessions`, `day`, `drill`, `load`, `minutes` … */
@@ -47,11 +50,11 @@ export interface Reason {
 
 /** A bound on a week's contacts that was in force, whether or not it was the one that held. */
 export interface Bound {
-  readonly by: BoundBy;
+  readonly by: BoundRule;
   /** Contacts a week. */
   readonly most: number;
   /** The rule it comes from, where `by` isn't that rule itself. */
-  readonly rule?: RuleId;
+  readonly rule?: BoundRule & RuleId;
   /** The numbers it was made of: `percent`, `contacts`, `adapted`, `session`, `possible`, `usual`, `minutes`, `jumps` … */
   readonly params?: Readonly<Record<string, number>>;
   /** The bound that takes its place where its rule is waived; absent where none does. */
@@ -176,6 +179,8 @@ export interface Build {
   readonly plan: Plan;
   /** Digest of the plan's meaning and the version, 7 characters: an old sheet is recognised by it. */
   readonly mark: string;
+  /** Weeks wholly before this day are what the record says; absent where nothing is recorded. */
+  readonly asOf?: Day;
   readonly weeks: readonly BuildWeek[];
   /** May be walked more than once; each walk gives the same. */
   readonly athletes: Iterable<BuiltAthlete>;

@@ -2,7 +2,7 @@
 
 import { Argument } from 'commander';
 import type { Add, Options } from './declare.ts';
-import { formats, PLAN } from './declare.ts';
+import { asOf, formats, PLAN } from './declare.ts';
 import { parseContacts, parseDate } from './option-values.ts';
 import type { ReachRequest, WhyRequest } from './why-requests.ts';
 
@@ -15,6 +15,7 @@ export const addWhy: Add = (program, session, done) => {
     .argument(...ATHLETE)
     .addArgument(new Argument('<date>', 'a day of the week; its sessions are told line by line').argParser(parseDate))
     .argument(...PLAN)
+    .addOption(asOf())
     .addOption(formats('text', 'json'))
     .addHelpText('after', whyHelp)
     .action(async (athlete: string, on: number, plan: string, options: Options<WhyRequest, Positional>) => {
@@ -38,6 +39,7 @@ export const addReach: Add = (program, session, done) => {
     .argument(...ATHLETE)
     .addArgument(new Argument('<contacts>', 'contacts a week').argParser(parseContacts))
     .argument(...PLAN)
+    .addOption(asOf())
     .addOption(formats('text', 'json'))
     .action(
       async (athlete: string, contacts: number, plan: string, options: Options<ReachRequest, ReachPositional>) => {

@@ -2,17 +2,20 @@
 
 import type { Day } from '../util/days.ts';
 
-export interface WhyRequest {
-  readonly athlete: string;
-  readonly on: Day;
+export interface AthleteRequest {
   readonly plan: string;
+  readonly athlete: string;
+  /** The day the season is planned on. */
+  readonly asOf?: Day;
+}
+
+export interface WhyRequest extends AthleteRequest {
+  readonly on: Day;
   readonly format: 'text' | 'json';
 }
 
-export interface ReachRequest {
-  readonly athlete: string;
+export interface ReachRequest extends AthleteRequest {
   /** A week. */
   readonly contacts: number;
-  readonly plan: string;
   readonly format: 'text' | 'json';
 }

@@ -42,10 +42,11 @@ export function reportReach(
 ): Reach {
   const places = createPlaces(plan.files);
   const { id, name } = built.athlete;
-  const [first, ...rest] = built.weeks;
+  const ahead = built.weeks.filter(({ done }) => !done);
+  const [first, ...rest] = ahead.length > 0 ? ahead : built.weeks;
   if (first === undefined) throw new Error('a season without weeks');
   const highest = rest.reduce((best, week) => (week.mostContacts > best.mostContacts ? week : best), first);
-  const earliest = built.weeks.find((week) => week.mostContacts >= contacts);
+  const earliest = ahead.find((week) => week.mostContacts >= contacts);
   const until = earliest ?? highest;
   const percent = earliest === undefined ? riseTo(highest.week - 1) : undefined;
   return {
@@ -54,14 +55,15 @@ export function reportReach(
     contacts,
     ...(earliest !== undefined && { earliest: weekTold(earliest, places) }),
     highest: weekTold(highest, places),
-    inTheWay: notRising(built.weeks, until.week).map((week) => weekTold(week, places)),
+    inTheWay: notRising(ahead, until.week).map((week) => weekTold(week, places)),
     ...(percent !== undefined && { rise: { percent, byWeek: highest.week } }),
   };
 }
 
 function notRising(weeks: readonly BuiltWeek[], until: number): readonly BuiltWeek[] {
   let highest = 0;
-  return weeks.slice(0, until).filter(({ mostContacts }) => {
+  return weeks.filter(({ week, mostContacts }) => {
+    if (week > until) return false;
     const rises = mostContacts > highest;
     highest = Math.max(highest, mostContacts);
     return !rises;

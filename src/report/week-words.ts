@@ -42,7 +42,8 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   programme: () => 'written by hand',
   record: ({ done }) => (done ? 'as it was done' : 'no rise while nothing is recorded'),
   'returning-stage': () => 'the stage that is signed allows no more',
-  'pain-hold': () => 'no rise after pain the next morning',
+  'pain-hold': ({ contacts }) =>
+    contacts === 0 ? 'no jumps after strong pain' : 'no rise after pain the next morning',
   'last-week': () => 'a primer, so that the week is not empty',
   transition: () => 'rest from jumping',
   empty: () => 'no day for jumps',

@@ -4,7 +4,6 @@
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
 import type { Staged } from '../diagnostics/types.ts';
 import { VOLUME } from '../library/volume.ts';
-import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
 import {
   boundsOf,
@@ -19,31 +18,19 @@ import { ceilingLine } from './contacts/search.ts';
 import type { CeilingWeek } from './contacts/search.ts';
 import { meetPins } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
-import { NO_PAST, withPast } from './contacts/past.ts';
-import type { Past } from './contacts/past.ts';
-import { settleRecord } from './contacts/settle-record.ts';
 import type { WeekTerms } from './contacts/terms.ts';
-import { weekTerms } from './contacts/week-terms.ts';
-import type { AthleteGrid, AthletePhases, ContactsWeek, KindWeek } from './types.ts';
+import type { Day } from '../util/days.ts';
+import type { SeasonTerms } from './season-terms.ts';
+import type { AthleteGrid, ContactsWeek } from './types.ts';
 
-/**
- * The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. `past` is what is
- * recorded and hurts; without it nothing is over and nothing hurts.
- */
+/** The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. */
 export function planContacts(
   plan: Plan,
-  book: RuleBook,
-  grid: AthleteGrid,
-  phases: AthletePhases,
-  kinds: readonly KindWeek[],
-  past: Past = NO_PAST,
+  { grid, terms, start }: Pick<SeasonTerms, 'grid' | 'terms' | 'start'>,
+  asOf: Day | undefined,
 ): Staged<readonly ContactsWeek[]> {
-  const { contactsASession, sessionsAWeek } = grid.athlete.now.value;
-  const start = contactsASession * sessionsAWeek;
-  const planned = withPast(weekTerms(plan, book, grid, phases, kinds), past);
-  const terms = settleRecord(planned, start, past.recorded);
   const most = ceilingLine(terms, start);
-  const met = meetPins({ plan, grid, start, released: new Set() }, terms);
+  const met = meetPins({ plan, grid, start, asOf, released: new Set() }, terms);
   return { value: describe(grid, met.terms, met.contacts, most, start), diagnostics: met.diagnostics };
 }
 
@@ -127,7 +114,7 @@ function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
 }
 
 function boundByOf(terms: WeekTerms, planned: number, bounds: readonly Bound[]): BoundBy {
-  if (terms.fixed !== undefined) return terms.fixed.kind === 'record' ? 'record' : 'pin';
+  if (terms.fixed !== undefined) return terms.fixed.kind;
   if (terms.week === 'empty') return 'open-days';
   if (terms.target !== undefined && planned > terms.target) return 'reach';
   if (terms.target !== undefined && planned >= roundDown(terms.target)) return 'target';

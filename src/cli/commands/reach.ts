@@ -13,11 +13,14 @@ import type { Session } from '../session.ts';
 import type { ReachRequest } from '../why-requests.ts';
 
 export async function reach(request: ReachRequest, session: Session): Promise<ExitStatus> {
-  const opened = await openAthlete(request.plan, request.athlete, session);
+  const opened = await openAthlete(request, session);
   if (!opened.ok) return opened.status;
-  const { plan, built } = opened;
+  const { build, built } = opened;
+  const { plan, asOf } = build;
   const { contacts } = request;
-  const told = reportReach(plan, built, contacts, (week) => riseNeeded(plan, built.athlete, contacts, week));
+  const told = reportReach(plan, built, contacts, (week) =>
+    riseNeeded({ plan, athlete: built.athlete, asOf }, contacts, week),
+  );
   const canvas = { palette: createPalette(session.outTerminal.colours), width: session.outTerminal.width };
   await (request.format === 'json'
     ? session.out.write(renderReachJson(told))

@@ -13,9 +13,10 @@ import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
 export async function why(request: WhyRequest, session: Session): Promise<ExitStatus> {
-  const opened = await openAthlete(request.plan, request.athlete, session);
+  const opened = await openAthlete(request, session);
   if (!opened.ok) return opened.status;
-  const { plan, built } = opened;
+  const { build, built } = opened;
+  const { plan } = build;
   const week = findWeek(built, request.on);
   if (week === undefined) {
     const { starts, ends } = plan.season;

@@ -23,7 +23,7 @@ export function renderWhy(why: Why, canvas: Canvas): readonly string[] {
       ? hanging('', 'An error keeps this week from being written: footfall check says which.', width)
       : []),
     ...why.chain.flatMap((step) => toldLines(step, step.about, canvas)),
-    ...heading('bounds, contacts a week', canvas),
+    ...(why.bounds.length === 0 ? [] : heading('bounds, contacts a week', canvas)),
     ...why.bounds.flatMap((bound) => boundLines(bound, canvas)),
     ...heading('what would change it', canvas),
     ...why.advice.flatMap((advice) => adviceLines(advice, canvas)),

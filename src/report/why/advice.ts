@@ -38,10 +38,12 @@ interface Asked {
 /** Never empty. */
 export function adviceOf(plan: Plan, athlete: Athlete, week: BuiltWeek, places: Places): readonly Advice[] {
   const asked: Asked = { plan, athlete, week, places };
+  if (week.done) return [correctRecord(asked)];
   if (week.kind === 'empty') return [openAgain(asked)];
   if (week.kind === 'transition') return [endTransition(asked)];
   const fixed = week.reasons.find(({ about }) => about === 'contacts')?.params['fixed'];
   if (fixed !== undefined) return fixedAdvice(asked, fixed === 'programme');
+  if (week.boundBy === 'pain-hold' && week.contacts === 0) return freeing(asked);
   const more = [...moreAsItIs(asked), ...freeing(asked), ...otherKind(asked)];
   return more.length > 0 ? more : [fewer(asked)];
 }
@@ -95,6 +97,8 @@ function freeOne(asked: Asked, bound: Bound, holding: readonly Bound[]): readonl
   const own = ownAdvice(asked, bound, id);
   if (rule === undefined || !rule.waivable || bound.by === 'slot-minutes' || id === 'last-week') return [own];
   if (id === 'return-ramp') return [own, waiveReturn(asked)];
+  // Whether somebody who hurts may do more is for those who can judge it; no number is offered for it.
+  if (id === 'pain-hold') return [own];
   const alone = holding.every((other) => (other.rule ?? other.by) === id);
   return alone ? [...(own.places.length > 0 ? [own] : []), waiveAndPin(asked, id)] : [own];
 }
@@ -123,6 +127,11 @@ const OWN: Readonly<Record<string, (asked: Asked, bound: Bound) => string>> = {
   'last-week': () => 'only a primer fits before the event: an open day further from it makes room for a session',
   budget: () => 'the budget itself is yours to change',
   'return-ramp': ({ week }) => `the way back goes on by itself in the week after ${dateWithYear(week.starts)}`,
+  'pain-hold': (_, { params }) =>
+    params === undefined
+      ? 'a later morning on the record with less pain lets the jumps begin again'
+      : 'it ends by itself a week after the morning that hurt, or with a later one on the record that hurts less',
+  record: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
   hold: () => 'a pin of another phase ends the hold',
   rule: () => 'the number of the rule is yours to change, under `rules:`',
 };
@@ -187,6 +196,16 @@ function fixedAdvice(asked: Asked, byHand: boolean): readonly Advice[] {
   const most = mostNow(week);
   const room = most > week.contacts ? `; up to ${most} is safe` : '';
   return [{ words: `the number is pinned: change or take out the pin${room}`, places: where, adds: [] }];
+}
+
+/** What is over can't be planned; a record can be put right. */
+function correctRecord({ week, places }: Asked): Advice {
+  const rows = placesOf(week.reasons.find(({ about }) => about === 'contacts')?.spans ?? [], places);
+  const words =
+    rows.length > 0
+      ? 'the week is over, and its contacts are those on the record: put the rows right if they are wrong'
+      : 'the week is over and nothing is recorded of it, so it counts for no more than the last one that was: record it';
+  return { words, places: rows, adds: [] };
 }
 
 function openAgain({ week, places }: Asked): Advice {

@@ -1,7 +1,7 @@
 // The bounds on a week's contacts, each with the number it allows and the numbers it was made of, lowest first. Called by
 // ../why.ts.
 
-import type { Bound, BuiltWeek } from '../../build/types.ts';
+import type { Bound, BoundRule, BuiltWeek } from '../../build/types.ts';
 import type { Places } from '../places.ts';
 import { counted } from '../quantities.ts';
 import { numberOf, placesOf, ruleMark } from './told.ts';
@@ -15,7 +15,9 @@ export interface BoundTold extends Told {
   readonly held: boolean;
 }
 
-export function boundsTold({ bounds, boundBy, contacts }: BuiltWeek, places: Places): readonly BoundTold[] {
+/** None for a week that is over: what was done asked no bound. */
+export function boundsTold({ bounds, boundBy, contacts, done }: BuiltWeek, places: Places): readonly BoundTold[] {
+  if (done) return [];
   const held = boundBy === 'target' || boundBy === 'reach' ? undefined : bounds.find(({ by }) => by === boundBy);
   const lowest = bounds.reduce<Bound | undefined>(
     (least, bound) => (bound.by === boundBy && (least === undefined || bound.most < least.most) ? bound : least),
@@ -39,13 +41,10 @@ export function boundsTold({ bounds, boundBy, contacts }: BuiltWeek, places: Pla
 const WITHOUT_RULE: ReadonlySet<string> = new Set(['hold', 'slot-minutes', 'open-days']);
 
 function boundWords(bound: Bound): string {
-  const params = bound.params ?? {};
-  const words = WORDS[bound.rule ?? bound.by];
-  if (words === undefined) throw new Error(`no words for a bound by ${bound.rule ?? bound.by}`);
-  return words(params);
+  return WORDS[bound.rule ?? bound.by](bound.params ?? {});
 }
 
-const WORDS: Readonly<Record<string, (params: Params) => string>> = {
+const WORDS: Readonly<Record<BoundRule, (params: Params) => string>> = {
   'weekly-rise': ({ adapted, percent, contacts }) =>
     `${adapted} and ${percent} % more, or ${contacts} contacts more, whichever is more`,
   'all-jumps-rise': ({ adapted }) => `other jumps rise this week, so no more than the usual ${adapted}`,
@@ -61,6 +60,11 @@ const WORDS: Readonly<Record<string, (params: Params) => string>> = {
   hold: easy,
   'return-ramp': ({ adapted, percent }) => `${percent} % of ${adapted}, a step of the way back`,
   budget: ({ jumps, other }) => `${jumps} jumps of every kind, less ${other} in practice, matches and tests`,
+  'pain-hold': ({ adapted }) =>
+    adapted === undefined
+      ? 'no jumps after pain like this, until a later morning is better'
+      : `no rise after pain the next morning, so no more than the usual ${adapted}`,
+  record: ({ adapted }) => `no rise while nothing is recorded, so no more than the usual ${adapted}`,
   'last-week': () => 'a short primer before the event',
   'open-days': (params) => (params['usual'] === undefined ? 'no day is open' : easy(params)),
 };

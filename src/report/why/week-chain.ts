@@ -19,11 +19,11 @@ export function weekChain(built: BuiltAthlete, week: BuiltWeek, places: Places):
     ...(phase === undefined ? [] : [phaseTold(week, phase, places)]),
     ...(kind === undefined ? [] : [kindTold(week, kind, places)]),
     usedToTold(built, week, places),
-    ...(target === undefined ? [] : [wantsTold(built, week, target, places)]),
+    ...(target === undefined || week.done ? [] : [wantsTold(built, week, target, places)]),
     ...waiversTold(week, places),
     contactsTold(week, places),
     afterTold(week),
-    ...liftsTold(week, places),
+    ...(week.done ? [] : liftsTold(week, places)),
   ];
 }
 
@@ -99,6 +99,8 @@ const KIND: Readonly<Record<string, (params: Params) => string>> = {
 };
 
 function kindTold(week: BuiltWeek, { by, params, spans }: Reason, places: Places): Told {
+  if (week.done && by === 'empty')
+    return { about: 'kind', words: `${kindWords(week.kind)}: none were done`, places: [] };
   const words = KIND[by];
   if (words === undefined) throw new Error(`no words for a kind by ${by}`);
   const mark = by === 'taper' ? ruleMark('taper-cut') : ruleMark(by);
@@ -155,8 +157,7 @@ const waiversTold = (week: BuiltWeek, places: Places): readonly Told[] =>
 
 function contactsTold(week: BuiltWeek, places: Places): Told {
   const reason = week.reasons.find(({ about }) => about === 'contacts');
-  const written = reason?.params['fixed'] === 'programme' ? 'written by hand' : whyContacts(week);
-  const words = `${week.contacts} contacts: ${written}`;
+  const words = `${week.contacts} contacts: ${whyContacts(week)}`;
   return { about: 'so', words, places: placesOf(reason?.spans ?? [], places), ...ruleMark(week.boundBy) };
 }
 

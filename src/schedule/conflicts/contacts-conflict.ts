@@ -4,16 +4,14 @@
 
 import type { RuleId } from '../../library/rules.ts';
 import { RULES } from '../../library/rules.ts';
-import { ruleBook } from '../../plan/rule-book.ts';
 import type { Waiver } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
 import { searchContacts } from '../contacts/search.ts';
 import type { WeekTerms } from '../contacts/terms.ts';
-import { weekTerms } from '../contacts/week-terms.ts';
-import { layGrid } from '../grid.ts';
-import { planPhases } from '../phases.ts';
+import { BOUNDING_RULES } from '../contacts/week-terms.ts';
 import { MOST_PERCENT, withRise } from '../reach.ts';
-import { chooseWeekKinds } from '../week-kinds.ts';
+import { seasonTerms } from '../season-terms.ts';
+import type { SeasonTerms } from '../season-terms.ts';
 import { factsOf, without } from './facts.ts';
 import type { Fact, Season } from './facts.ts';
 
@@ -73,12 +71,13 @@ function neededFacts(season: Season, wanted: WantedWeek): readonly Fact[] {
 
 /** The first later week in which the number can be pinned, the other pins as they are. */
 function earliestWeek(season: Season, { week, contacts, span }: WantedWeek): number | undefined {
-  const terms = termsOf(season).map((one, index) => (index === week ? unpinned(one) : one));
+  const { terms: pinned, start } = seasonOf(season);
+  const terms = pinned.map((one, index) => (index === week ? unpinned(one) : one));
   for (let later = week + 1; later < terms.length; later += 1) {
     const moved = terms
       .slice(0, later + 1)
       .map((one, index): WeekTerms => (index === later ? { ...one, fixed: { contacts, kind: 'pin', span } } : one));
-    if (searchContacts(moved, startOf(season)) !== undefined) return later;
+    if (searchContacts(moved, start) !== undefined) return later;
   }
   return undefined;
 }
@@ -88,43 +87,25 @@ function unpinned({ fixed, ...rest }: WeekTerms): WeekTerms {
 }
 
 function riseNeeded(season: Season, { week }: WantedWeek): number | undefined {
-  const terms = termsOf(season).slice(0, week + 1);
+  const { terms, start } = seasonOf(season);
   for (let percent = 1; percent <= MOST_PERCENT; percent += 1) {
-    const rising = terms.map((one) => withRise(one, percent));
-    if (searchContacts(rising, startOf(season)) !== undefined) return percent;
+    const rising = terms.slice(0, week + 1).map((one) => withRise(one, percent));
+    if (searchContacts(rising, start) !== undefined) return percent;
   }
   return undefined;
 }
 
 const isPlace = (a: Span, b: Span): boolean => a.file === b.file && a.start === b.start;
 
-const startOf = ({ athlete }: Season): number => {
-  const { contactsASession, sessionsAWeek } = athlete.now.value;
-  return contactsASession * sessionsAWeek;
-};
-
-function termsOf({ plan, athlete }: Season): readonly WeekTerms[] {
-  const book = ruleBook(plan, athlete);
-  const grid = layGrid(plan, athlete, book);
-  const phases = planPhases(plan, grid);
-  return weekTerms(plan, book, grid, phases, chooseWeekKinds(plan, book, grid, phases).value);
-}
+const seasonOf = ({ plan, athlete, asOf }: Season): SeasonTerms => seasonTerms(plan, athlete, asOf);
 
 /** Whether the pins up to the wanted week can all be met. */
 export function isPossible(season: Season, { week }: Pick<WantedWeek, 'week'>): boolean {
-  return searchContacts(termsOf(season).slice(0, week + 1), startOf(season)) !== undefined;
+  const { terms, start } = seasonOf(season);
+  return searchContacts(terms.slice(0, week + 1), start) !== undefined;
 }
 
-const BOUNDING: ReadonlySet<string> = new Set([
-  'weekly-rise',
-  'session-rise',
-  'session-ceiling',
-  'all-jumps-rise',
-  'deload-depth',
-  'taper-cut',
-  'return-ramp',
-  'budget',
-]);
+const BOUNDING: ReadonlySet<string> = new Set(BOUNDING_RULES);
 
 /** All waivers that can be, then without each that isn't needed. */
 function waiversNeeded(season: Season, wanted: WantedWeek): readonly RuleId[] | undefined {
@@ -137,7 +118,7 @@ function waiversNeeded(season: Season, wanted: WantedWeek): readonly RuleId[] | 
   return rules;
 }
 
-function waiving({ plan, athlete }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
+function waiving({ plan, athlete, asOf }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
   const range = { from: plan.season.starts, until: plan.season.ends };
   const waivers = rules.map((rule): Waiver => ({
     rule,
@@ -146,5 +127,5 @@ function waiving({ plan, athlete }: Season, rules: readonly RuleId[], { span }: 
     because: '',
     span,
   }));
-  return { plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete };
+  return { plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete, asOf };
 }

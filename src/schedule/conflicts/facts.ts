@@ -4,6 +4,7 @@
 import { appliesTo } from '../../plan/applies.ts';
 import type { Athlete, Pin, Plan, Who } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
+import type { Day } from '../../util/days.ts';
 
 /** Lists of the plan whose items can be taken out, those that are least likely meant first. */
 const PLAN_LISTS = ['competitions', 'practice', 'tests', 'ruleChanges', 'uses', 'closures', 'pins'] as const;
@@ -21,6 +22,8 @@ export interface Fact {
 export interface Season {
   readonly plan: Plan;
   readonly athlete: Athlete;
+  /** Weeks wholly before this day are what the record says; no line can be taken out of that. */
+  readonly asOf: Day | undefined;
 }
 
 /** All lines that are for the athlete, in the order in which a conflict would rather do without them. */
@@ -41,9 +44,10 @@ const BEARING: ReadonlySet<string> = new Set(['contacts', 'phase', 'rest', 'week
 const bearsOnContacts = ({ effects }: Pin): boolean => effects.some(({ kind }) => BEARING.has(kind));
 
 /** The season without some of its lines. */
-export function without({ plan, athlete }: Season, out: ReadonlySet<object>): Season {
+export function without({ plan, athlete, asOf }: Season, out: ReadonlySet<object>): Season {
   const left = <T extends object>(items: readonly T[]): readonly T[] => items.filter((item) => !out.has(item));
   return {
+    asOf,
     plan: {
       ...plan,
       competitions: left(plan.competitions),

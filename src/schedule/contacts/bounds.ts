@@ -1,7 +1,7 @@
 // The bounds of one week at a given A, and what A becomes. Every bound rises with A, which is what makes the search in
 // search.ts exact over A alone. Integer arithmetic throughout.
 
-import type { Bound, BoundBy } from '../../build/types.ts';
+import type { Bound, BoundRule } from '../../build/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { WeekTerms } from './terms.ts';
 
@@ -59,7 +59,7 @@ export function mostAllowed(terms: WeekTerms, adapted: number): number {
 export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   const bounds: Bound[] = [];
   if (terms.growth.kind !== 'free') bounds.push(growthTold(terms.growth, adapted));
-  if (terms.held !== undefined) bounds.push({ ...terms.held, most: adapted });
+  if (terms.held !== undefined) bounds.push({ ...terms.held, most: adapted, params: { adapted } });
   bounds.push(...terms.weekCeilings);
   if (terms.primer) return bounds;
   for (const bound of terms.sessionCeilings) {
@@ -112,7 +112,7 @@ const finite = (otherwise: number): Pick<Bound, 'otherwise'> =>
   otherwise > 0 && otherwise < Infinity ? { otherwise } : {};
 
 /** A session bound holds a week back by itself, or because the week has fewer days than are usual. */
-function sessionBy(terms: WeekTerms): BoundBy {
+function sessionBy(terms: WeekTerms): BoundRule {
   if (terms.possible < terms.usualSessions) return 'open-days';
   return terms.sessionGrowth.kind === 'share' ? terms.sessionGrowth.by : 'session-rise';
 }

@@ -7,6 +7,7 @@ import type { Diagnostic } from '../../diagnostics/types.ts';
 import type { Pin, Plan } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
 import { isoDate } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import { contactsConflict } from '../conflicts/contacts-conflict.ts';
 import { without } from '../conflicts/facts.ts';
 import type { Fact } from '../conflicts/facts.ts';
@@ -26,6 +27,8 @@ export interface PinTask {
   readonly grid: AthleteGrid;
   /** A before the first week. */
   readonly start: number;
+  /** Weeks wholly before this day are what the record says. */
+  readonly asOf: Day | undefined;
   /** Pins that could not be met and are let go. */
   readonly released: ReadonlySet<Pin>;
 }
@@ -71,12 +74,12 @@ function firstClash(terms: readonly WeekTerms[], start: number): Clash {
   throw new Error('a plan without a clash was called impossible');
 }
 
-function pinConflict({ plan, grid, released }: PinTask, terms: readonly WeekTerms[], clash: Clash): Diagnostic {
+function pinConflict({ plan, grid, asOf, released }: PinTask, terms: readonly WeekTerms[], clash: Clash): Diagnostic {
   const { athlete } = grid;
   const fixed = terms[clash.week]?.fixed;
   const span = fixed?.span ?? athlete.span;
   const wanted = fixed?.contacts ?? 0;
-  const season = without({ plan, athlete }, released);
+  const season = without({ plan, athlete, asOf }, released);
   const conflict = contactsConflict(season, { week: clash.week, contacts: wanted, span });
   return problem('schedule/pin-too-high', {
     params: {

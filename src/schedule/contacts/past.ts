@@ -15,8 +15,6 @@ export interface Past {
   readonly overdue: readonly Day[];
 }
 
-export const NO_PAST: Past = { recorded: [], painful: new Map(), overdue: [] };
-
 /** Pain stops or holds its weeks; the first week ahead doesn't rise while the last ones aren't recorded. */
 export function withPast(terms: readonly WeekTerms[], { recorded, painful, overdue }: Past): readonly WeekTerms[] {
   if (painful.size === 0 && overdue.length === 0) return terms;

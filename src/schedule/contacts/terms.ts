@@ -1,7 +1,7 @@
 // What a week's contacts may be, as a function of the one thing that moves: A, the weekly contacts an athlete is used to.
 // Plain data made by week-terms.ts, read by bounds.ts, search.ts and split.ts; all numbers are whole contacts.
 
-import type { Bound, BoundBy } from '../../build/types.ts';
+import type { Bound, BoundRule } from '../../build/types.ts';
 import type { RuleId } from '../../library/rules.ts';
 import type { Level, PhaseId, WeekKind } from '../../library/types.ts';
 import type { Span } from '../../source/types.ts';
@@ -14,9 +14,14 @@ interface Written {
 /** How far a week may go from A. What holds `otherwise` is what a waiver of its rule leaves. */
 export type Growth =
   /** The larger of a percentage of A and A plus a number. */
-  | ({ readonly kind: 'rise'; readonly by: BoundBy; readonly percent: number; readonly contacts: number } & Written)
+  | ({ readonly kind: 'rise'; readonly by: BoundRule; readonly percent: number; readonly contacts: number } & Written)
   /** A percentage of A. */
-  | ({ readonly kind: 'share'; readonly by: BoundBy; readonly percent: number; readonly otherwise?: Growth } & Written)
+  | ({
+      readonly kind: 'share';
+      readonly by: BoundRule;
+      readonly percent: number;
+      readonly otherwise?: Growth;
+    } & Written)
   /** A waiver leaves it out. */
   | { readonly kind: 'free' };
 
@@ -25,7 +30,7 @@ export type SessionGrowth =
   | ({ readonly kind: 'rise'; readonly percent: number; readonly contacts: number } & Written)
   | ({
       readonly kind: 'share';
-      readonly by: BoundBy;
+      readonly by: BoundRule;
       readonly percent: number;
       readonly otherwise?: SessionGrowth;
     } & Written)

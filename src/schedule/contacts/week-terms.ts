@@ -138,8 +138,8 @@ function goalOf({ athlete, level, book, range }: WeekFacts): number {
   return Math.min(athlete.goal?.value ?? GOAL_FOOT[level], getRuleValue(book, 'session-ceiling', level, range));
 }
 
-/** Rules that bound a week's contacts. */
-const BOUNDING = [
+/** Rules that bound a week's contacts and can be waived. */
+export const BOUNDING_RULES = [
   'weekly-rise',
   'session-rise',
   'session-ceiling',
@@ -151,7 +151,7 @@ const BOUNDING = [
 ] as const;
 
 function waivedIn({ book, range }: WeekFacts): NonNullable<WeekTerms['waived']> {
-  return BOUNDING.flatMap((rule) => {
+  return BOUNDING_RULES.flatMap((rule) => {
     const waiver = book.waiver(rule, range);
     return waiver === undefined ? [] : [{ rule, span: waiver.span }];
   });

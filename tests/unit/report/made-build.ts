@@ -74,7 +74,7 @@ export function week(number: number, sessions: readonly BuiltSession[], change: 
     adapted: 110,
     otherJumps: 60,
     boundBy: 'target',
-    bounds: [{ by: 'target', most: contacts }],
+    bounds: [{ by: 'weekly-rise', most: contacts }],
     possible: 2,
     liftSessionsWanted: 2,
     reasons: [],

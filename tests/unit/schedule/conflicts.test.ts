@@ -42,7 +42,7 @@ const FOUR_MONTHS = { starts: '2027-01-04', ends: '2027-04-25' };
 
 function season(change: Partial<Plan>, who: Parameters<typeof athlete>[2] = {}): Season {
   const of = plan(FOUR_MONTHS, { competitions: [peak('2027-04-24')], ...change });
-  return { plan: of, athlete: athlete('intermediate', 80, who) };
+  return { plan: of, athlete: athlete('intermediate', 80, who), asOf: undefined };
 }
 
 const WEEK_6 = '2027-02-08';

@@ -3,18 +3,14 @@
 import type { Athlete, Plan } from '../../../src/plan/types.ts';
 import { ruleBook } from '../../../src/plan/rule-book.ts';
 import { planContacts } from '../../../src/schedule/contacts.ts';
-import { layGrid } from '../../../src/schedule/grid.ts';
-import { planPhases } from '../../../src/schedule/phases.ts';
-import { chooseWeekKinds } from '../../../src/schedule/week-kinds.ts';
+import { seasonTerms } from '../../../src/schedule/season-terms.ts';
 
 export function stages(plan: Plan, athlete: Athlete) {
-  const book = ruleBook(plan, athlete);
-  const grid = layGrid(plan, athlete, book);
-  const phases = planPhases(plan, grid);
-  const kinds = chooseWeekKinds(plan, book, grid, phases);
-  const contacts = planContacts(plan, book, grid, phases, kinds.value);
+  const season = seasonTerms(plan, athlete, undefined);
+  const { grid, phases, kinds } = season;
+  const contacts = planContacts(plan, season, undefined);
   return {
-    book,
+    book: ruleBook(plan, athlete),
     grid,
     phases,
     kinds: kinds.value,

@@ -1,0 +1,55 @@
+// The terms of an athlete's whole season, what is recorded included: what every question about contacts is asked of, by
+// the planning itself (first-stages.ts), by `footfall reach` and by the search for the lines behind a conflict.
+
+import { ruleBook } from '../plan/rule-book.ts';
+import type { RuleBook } from '../plan/rule-book.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
+import type { Staged } from '../diagnostics/types.ts';
+import type { Day } from '../util/days.ts';
+import { withPast } from './contacts/past.ts';
+import type { Past } from './contacts/past.ts';
+import { settleRecord } from './contacts/settle-record.ts';
+import type { WeekTerms } from './contacts/terms.ts';
+import { weekTerms } from './contacts/week-terms.ts';
+import { layGrid } from './grid.ts';
+import { planPhases } from './phases.ts';
+import { overdueWeeks, painfulWeeks, recordedWeeks, withTimeOff } from './recorded-weeks.ts';
+import type { AthleteGrid, AthletePhases, KindWeek } from './types.ts';
+import { chooseWeekKinds } from './week-kinds.ts';
+
+export interface SeasonTerms {
+  readonly grid: AthleteGrid;
+  readonly phases: AthletePhases;
+  readonly kinds: Staged<readonly KindWeek[]>;
+  readonly past: Past;
+  readonly terms: readonly WeekTerms[];
+  /** A before the first week. */
+  readonly start: number;
+}
+
+/** Weeks wholly before `asOf` are what the record says. */
+export function seasonTerms(plan: Plan, athlete: Athlete, asOf: Day | undefined): SeasonTerms {
+  const book = ruleBook(plan, athlete);
+  const calendar = layGrid(plan, athlete, book);
+  // A week lost to illness doesn't lead to other phases: the path to the peak stays, and the volume is what follows.
+  const phases = planPhases(plan, calendar);
+  const recorded = recordedWeeks(plan, calendar, asOf);
+  const past = {
+    recorded,
+    painful: painfulWeeks(plan, calendar, book),
+    overdue: overdueWeeks(recorded, calendar, phases),
+  };
+  const { contactsASession, sessionsAWeek } = athlete.now.value;
+  return termsWith(plan, book, { grid: calendar, phases, past, start: contactsASession * sessionsAWeek });
+}
+
+type Standing = Pick<SeasonTerms, 'grid' | 'phases' | 'past' | 'start'>;
+
+/** Again where weeks that are over turn out to have had no jumps, as those are time away and change the kinds. */
+function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms {
+  const { grid, phases, past, start } = standing;
+  const kinds = chooseWeekKinds(plan, book, grid, phases);
+  const terms = settleRecord(withPast(weekTerms(plan, book, grid, phases, kinds.value), past), start, past.recorded);
+  const emptier = withTimeOff(grid, past.recorded, terms);
+  return emptier === undefined ? { ...standing, kinds, terms } : termsWith(plan, book, { ...standing, grid: emptier });
+}
