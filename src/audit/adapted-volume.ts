@@ -5,6 +5,7 @@
 import type { Athlete, Competition, Plan, Waiver } from '../plan/types.ts';
 import { holds, overlap } from '../plan/applies.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
+import type { RuleId } from '../library/rules.ts';
 import { VOLUME } from '../library/volume.ts';
 import { planIndex } from './plan-index.ts';
 import type { Parameter, Parameters } from './parameters.ts';
@@ -47,15 +48,17 @@ export function adaptedWeeks(season: Circumstances): readonly AdaptedWeek[] {
 type ReadLadder = (weeksAway: number, week: WeekReading) => Ladder | undefined;
 
 function weekOf(
-  { athlete, waivers }: Circumstances,
+  season: Circumstances,
   week: WeekReading,
   adapted: number,
   run: RunAway | undefined,
   ladder: Ladder | undefined,
   ladders: ReadLadder,
 ): AdaptedWeek {
+  const { athlete, waivers } = season;
   const open = week.built.done;
-  const after = (kept: number): number => Math.max(week.contacts, kept);
+  const earned = isTooMuch(season, week, adapted) ? Math.min(week.contacts, adapted) : week.contacts;
+  const after = (kept: number): number => Math.max(earned, kept);
   if (run !== undefined) {
     const stays = run.trained === 'full' || ladders(run.counted, week) !== undefined;
     return { before: adapted, after: after(stays ? adapted : share(VOLUME.leftAfterEmpty, adapted)), open };
@@ -66,13 +69,22 @@ function weekOf(
   if (returnStageOn(athlete, week.range.from) !== undefined) {
     return { before: adapted, after: after(adapted), open: true };
   }
-  if (ladder !== undefined) return { ...onLadder(week, adapted, ladder), open: open || isWaived(waivers, week) };
-  const kept = week.built.kind === 'load' ? keptByLoading(adapted, week.contacts) : adapted;
+  if (ladder !== undefined)
+    return { ...onLadder(week, adapted, ladder), open: open || isWaived(waivers, 'return-ramp', week) };
+  const kept = week.built.kind === 'load' ? keptByLoading(adapted, earned) : adapted;
   return { before: adapted, after: after(kept), open };
 }
 
-function isWaived(waivers: readonly Waiver[], week: WeekReading): boolean {
-  return waivers.some((waiver) => waiver.rule === 'return-ramp' && overlap(waiver.range, week.range));
+function isWaived(waivers: readonly Waiver[], rule: RuleId, week: WeekReading): boolean {
+  return waivers.some((waiver) => waiver.rule === rule && overlap(waiver.range, week.range));
+}
+
+/** Whether the week rises so far that it isn't written. Nobody gets used to what the sheets don't ask for. R1 (C). */
+function isTooMuch({ parameters, waivers }: Circumstances, week: WeekReading, adapted: number): boolean {
+  if (isWaived(waivers, 'weekly-rise', week)) return false;
+  const value = (name: string): number => parameters.parameter('weekly-rise', name)(week);
+  const isOver = week.contacts > Math.max(share(PERCENT + value('most'), adapted), adapted + value('contacts'));
+  return isOver && week.contacts * PERCENT > (PERCENT + value('severe')) * adapted;
 }
 
 /** A loading week under A lets it fall towards what was planned. */
@@ -122,7 +134,7 @@ function onLadder(
   const most = below === undefined ? before : share(Math.floor((percent * PERCENT) / below), adapted);
   return {
     before,
-    after: Math.max(week.contacts, before),
+    after: week.contacts > most ? before : Math.max(week.contacts, before),
     ladder: { number: taken + 1, of: percents.length, weeksAway },
     ladderMost: most,
   };

@@ -1,6 +1,6 @@
 // weekly-rise: a loading week at most a step over the adapted volume, which is worked out anew. R1 (C), R2 (P).
-// Weeks with a bound of their own (easy weeks, ladders, signed stages) are left to their rules; every other week with
-// contacts is held to this one, whatever its kind is called.
+// Ladders and signed stages have rules of their own; every other week with contacts is held to this one, whatever its kind
+// is called: an easy week written by hand may be anything but easy.
 
 import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { ruleChangePlaces, weekPlace } from '../places.ts';
@@ -26,7 +26,6 @@ export const weeklyRise = auditRule('weekly-rise', (season, find) => {
 });
 
 function isHeld(season: SeasonReading, week: WeekReading): boolean {
-  const { kind } = week.built;
-  if (kind === 'deload' || kind === 'taper' || season.adapted[week.index]?.ladder !== undefined) return false;
-  return kind !== 'return' || returnStageOn(season.athlete, week.range.from) === undefined;
+  if (season.adapted[week.index]?.ladder !== undefined) return false;
+  return week.built.kind !== 'return' || returnStageOn(season.athlete, week.range.from) === undefined;
 }

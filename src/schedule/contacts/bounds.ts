@@ -121,9 +121,18 @@ function sessionBy(terms: WeekTerms): BoundRule {
 export function nextVolume(terms: WeekTerms, adapted: number, contacts: number): number {
   const { keep } = terms;
   if (keep.kind === 'fade') return share(keep.leftPercent, adapted);
-  if (keep.kind === 'stay') return Math.max(contacts, adapted);
+  const earned = isTooMuchByHand(terms, adapted, contacts) ? Math.min(contacts, adapted) : contacts;
+  if (keep.kind === 'stay') return Math.max(earned, adapted);
   const { keepOwn, keepPlanned } = VOLUME;
-  return Math.max(contacts, Math.floor((adapted * keepOwn + contacts * keepPlanned) / (keepOwn + keepPlanned)));
+  return Math.max(earned, Math.floor((adapted * keepOwn + earned * keepPlanned) / (keepOwn + keepPlanned)));
+}
+
+/** A week written by hand that rises so far that it isn't written: nobody is used to it for having been asked. */
+function isTooMuchByHand({ fixed, growth }: WeekTerms, adapted: number, contacts: number): boolean {
+  const { blocked } = fixed ?? {};
+  if (blocked === undefined) return false;
+  if (growth.kind === 'share' && growth.by === 'return-ramp') return contacts > growthAt(growth, adapted);
+  return contacts > growthAt(blocked.rise, adapted) && contacts * 100 > (100 + blocked.severe) * adapted;
 }
 
 /** The lowest bound in whole steps; of equal ones the first. */

@@ -22,8 +22,9 @@ export function settleRecord(
     if (record.sessions > 0) last = contacts;
     const [span] = record.spans;
     const { fixedSessions: _, ...rest } = week;
-    settled[index] = { ...rest, fixed: { contacts, kind: 'record', ...(span !== undefined && { span }) } };
-    state = nextVolume(week, openingVolume(week, state), contacts);
+    const over: WeekTerms = { ...rest, fixed: { contacts, kind: 'record', ...(span !== undefined && { span }) } };
+    settled[index] = over;
+    state = nextVolume(over, openingVolume(over, state), contacts);
   }
   return settled;
 }

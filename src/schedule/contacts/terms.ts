@@ -73,6 +73,8 @@ export interface WeekTerms {
   readonly fixed?: {
     readonly contacts: number;
     readonly kind: 'pin' | 'programme' | 'record';
+    /** Of a programme: over this rise, and by more than so many per cent over A, the week isn't written. */
+    readonly blocked?: { readonly rise: Growth; readonly severe: number };
     readonly span?: Span;
   };
   /** The week may not rise over A: something hurt, or nobody knows what was done. */

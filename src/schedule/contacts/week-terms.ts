@@ -80,7 +80,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
   const aim = aimOf(facts, ceilings, primer);
   const target = targetOf(facts, possible, aim);
   const { programme } = facts;
-  const fixed = programme === undefined ? pinnedContacts(facts) : programmeContacts(programme);
+  const fixed = programme === undefined ? pinnedContacts(facts) : programmeContacts(programme, facts);
   return {
     week: kind.kind,
     phase: phase.id,
@@ -165,23 +165,24 @@ function reachOf({ phase, kind }: WeekFacts, target: number | undefined): number
 
 function growthOf(facts: WeekFacts): Growth {
   const { kind, book, range } = facts;
+  const otherwise = loadingGrowth(facts);
   if (kind.kind === 'taper') {
-    if (book.waiver('taper-cut', range) !== undefined) return { kind: 'free' };
+    if (book.waiver('taper-cut', range) !== undefined) return otherwise;
     const last = kind.step === kind.steps;
     const percent = getRuleValue(book, 'taper-cut', last ? 'last' : 'first', range);
-    return { kind: 'share', by: 'taper-cut', percent, spans: changedBy(book, 'taper-cut', range) };
+    return { kind: 'share', by: 'taper-cut', percent, otherwise, spans: changedBy(book, 'taper-cut', range) };
   }
   if (kind.kind === 'deload') {
-    if (book.waiver('deload-depth', range) !== undefined) return { kind: 'free' };
+    if (book.waiver('deload-depth', range) !== undefined) return otherwise;
     const percent = getRuleValue(book, 'deload-depth', 'most', range);
-    return { kind: 'share', by: 'deload-depth', percent, spans: changedBy(book, 'deload-depth', range) };
+    return { kind: 'share', by: 'deload-depth', percent, otherwise, spans: changedBy(book, 'deload-depth', range) };
   }
   if (kind.kind === 'hold') return { kind: 'share', by: 'hold', percent: VOLUME.hold };
   if (kind.kind === 'return' && kind.step !== undefined) {
     const spans = changedBy(book, 'return-ramp', range);
     return { kind: 'share', by: 'return-ramp', percent: ladderRise(facts, kind.step), spans };
   }
-  return loadingGrowth(facts);
+  return otherwise;
 }
 
 function loadingGrowth(facts: WeekFacts): Growth {
@@ -276,9 +277,10 @@ function pinnedContacts({ plan, athlete, range }: WeekFacts): WeekTerms['fixed']
   return undefined;
 }
 
-function programmeContacts(programme: WeekProgramme): NonNullable<WeekTerms['fixed']> {
+function programmeContacts(programme: WeekProgramme, facts: WeekFacts): NonNullable<WeekTerms['fixed']> {
   const contacts = programme.sessions.reduce((sum, session) => sum + session.contacts, 0);
-  return { contacts, kind: 'programme', span: programme.span };
+  const severe = getRuleValue(facts.book, 'weekly-rise', 'severe', facts.range);
+  return { contacts, kind: 'programme', span: programme.span, blocked: { rise: weeklyRise(facts), severe } };
 }
 
 function sizesOf(programme: WeekProgramme): readonly number[] {

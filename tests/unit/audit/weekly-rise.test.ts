@@ -71,10 +71,16 @@ describe('weekly-rise', () => {
       sessions: [jumps(1, contacts), jumps(3, contacts)],
     }));
     const said = found(RULE, { now: [90, 2], weeks });
-    expect(said.map((one) => [one.week, one.severity])).toEqual([
-      [day(2, 0), 'error'],
-      [day(4, 0), 'warning'],
-    ]);
+    // The second week rises by a third and isn't written, so the ones behind it still rise from 180.
+    expect(said.map((one) => [one.week, one.severity])).toEqual([2, 3, 4, 5, 6].map((week) => [day(week, 0), 'error']));
+    const waived = found(RULE, { now: [90, 2], weeks, plan: { waivers: [waiver(RULE, 2)] } });
+    expect(waived.map((one) => [one.week, one.severity])).toEqual([[day(4, 0), 'warning']]);
+  });
+
+  it('counts a week that rises too far to be written as one that nobody got used to', () => {
+    const weeks = (contacts: number) => [loading(261), loading(contacts)];
+    expect(found(RULE, { weeks: weeks(220) }).map((one) => one.week)).toEqual([day(1, 0)]);
+    expect(found(RULE, { weeks: weeks(221) }).map((one) => one.week)).toEqual([day(1, 0), day(2, 0)]);
   });
 
   it('stays silent through the worked seasons', () => {
@@ -111,8 +117,13 @@ describe('weekly-rise', () => {
     expectFinding(RULE, { now: [205, 1], weeks: [loading(226)] }, 1);
   });
 
-  it('leaves easy weeks, ladders and signed stages to their own rules', () => {
-    expectSilent(RULE, { weeks: [loading(400, { kind: 'deload' }), loading(400, { kind: 'taper' })] });
+  it.each(['deload', 'taper', 'hold'] as const)('holds a week that only calls itself a %s', (kind) => {
+    expectSilent(RULE, { weeks: [loading(220, { kind })] });
+    expectFinding(RULE, { weeks: [loading(221, { kind })] }, 1, 'warning');
+    expectFinding(RULE, { weeks: [loading(261, { kind })] }, 1, 'error');
+  });
+
+  it('leaves ladders and signed stages to their own rules', () => {
     const empty = { kind: 'empty', phase: 'closed' } as const;
     expectSilent(RULE, { weeks: [empty, empty, loading(400, { kind: 'return' })] });
     const returning = [{ stage: 2, of: 4, since: day(1, 0), signed: 'physio', span: place(0) }];
