@@ -6,7 +6,7 @@ import { buildMark } from './build/mark.ts';
 import type { Build, BuildWeek, BuiltAthlete } from './build/types.ts';
 import type { Diagnostic, Staged } from './diagnostics/types.ts';
 import { loadPlan } from './plan/load-plan.ts';
-import type { Plan, Waiver } from './plan/types.ts';
+import type { Athlete, Plan, Waiver } from './plan/types.ts';
 import type { Documents } from './read/types.ts';
 import { buildAthlete } from './schedule/build-athlete.ts';
 import type { ScheduleContext } from './schedule/build-athlete.ts';
@@ -48,6 +48,7 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
     },
     weeks,
     athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },
+    athlete: (athlete) => compileAthlete(context, weeks, athlete),
   };
 }
 
@@ -71,7 +72,11 @@ export function planFindings(plan: Plan, athletes: Iterable<Pick<BuiltAthlete, '
 }
 
 function* compileAthletes(context: ScheduleContext, weeks: readonly BuildWeek[]): Generator<BuiltAthlete> {
-  for (const athlete of context.plan.athletes) yield audited(context.plan, buildAthlete(context, athlete), weeks);
+  for (const athlete of context.plan.athletes) yield compileAthlete(context, weeks, athlete);
+}
+
+function compileAthlete(context: ScheduleContext, weeks: readonly BuildWeek[], athlete: Athlete): BuiltAthlete {
+  return audited(context.plan, buildAthlete(context, athlete), weeks);
 }
 
 function audited(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): BuiltAthlete {

@@ -1,13 +1,14 @@
 // Pins that change nothing: the season is compiled without each, and where nobody's weeks differ the coach is told.
-// Compiling again is the only sure way, as a pin may act through weeks far off; it stops at the first athlete who
-// differs. Called by `footfall check`.
+// Compiling again is the only sure way, as a pin may act through weeks far off; it is done for the athletes of the squads
+// it reaches, and stops at the first who differs. Called by `footfall check`.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/types.ts';
 import { compilePlan } from './compile.ts';
 import type { CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
-import type { Pin, Plan } from './plan/types.ts';
+import { appliesTo } from './plan/applies.ts';
+import type { Athlete, Pin, Plan } from './plan/types.ts';
 import type { Span } from './source/types.ts';
 
 /** What is idle among the pins. Those of which something is told already are left alone. */
@@ -28,27 +29,25 @@ const spansOf = ({ span, effects }: Pin): readonly Span[] => [
 
 const placeKey = ({ file, start }: Span): string => `${file} ${start}`;
 
-function isIdle(plan: Plan, pin: Pin, usual: (index: number) => string | undefined, options: CompileOptions): boolean {
+/** Those whom the pin is for come first; the others of their squads may only differ by what they do side by side. */
+function isIdle(plan: Plan, pin: Pin, usual: Usual, options: CompileOptions): boolean {
   const without = compilePlan({ ...plan, pins: plan.pins.filter((one) => one !== pin) }, options);
-  let index = 0;
-  for (const built of without.athletes) {
-    if (keyOf(built) !== usual(index)) return false;
-    index += 1;
-  }
-  return true;
+  const meant = plan.athletes.filter((athlete) => appliesTo(pin.who, athlete));
+  const squads = new Set(meant.map(({ squad }) => squad));
+  const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(pin.who, athlete));
+  return [...meant, ...beside].every((athlete) => keyOf(without.athlete(athlete)) === usual(athlete));
 }
 
-/** The athletes of the plan as it is, compiled as far as they are asked for. */
-function remembered(plan: Plan, options: CompileOptions): (index: number) => string | undefined {
-  const athletes = compilePlan(plan, options).athletes[Symbol.iterator]();
-  const known: string[] = [];
-  return (index) => {
-    while (known.length <= index) {
-      const next = athletes.next();
-      if (next.done === true) return undefined;
-      known.push(keyOf(next.value));
-    }
-    return known[index];
+type Usual = (athlete: Athlete) => string;
+
+/** The athletes of the plan as it is, each compiled when it is first asked for. */
+function remembered(plan: Plan, options: CompileOptions): Usual {
+  const build = compilePlan(plan, options);
+  const known = new Map<string, string>();
+  return (athlete) => {
+    const key = known.get(athlete.id) ?? keyOf(build.athlete(athlete));
+    known.set(athlete.id, key);
+    return key;
   };
 }
 

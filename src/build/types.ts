@@ -184,4 +184,6 @@ export interface Build {
   readonly weeks: readonly BuildWeek[];
   /** May be walked more than once; each walk gives the same. */
   readonly athletes: Iterable<BuiltAthlete>;
+  /** One of the plan's athletes, without compiling the others; the same as a walk gives. */
+  readonly athlete: (athlete: Athlete) => BuiltAthlete;
 }

@@ -1,5 +1,5 @@
-// One athlete of a plan, from the path and the id to what was built, for the commands that ask about one. Nobody behind
-// that athlete is compiled; a wrong id is refused with the nearest that there is.
+// One athlete of a plan, from the path and the id to what was built, for the commands that ask about one. Nobody else
+// is compiled; a wrong id is refused with the nearest that there is.
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -20,9 +20,9 @@ export async function openAthlete(
   const opened = await openPlan(path, session, asOf);
   if (!opened.ok) return opened;
   const { build } = opened;
-  const { plan, athletes } = build;
-  const problem = unknown([id], 'athlete', new Set(plan.athletes.map((athlete) => athlete.id)));
-  if (problem !== undefined) return { ok: false, status: await refuse(session, problem) };
-  for (const built of athletes) if (built.athlete.id === id) return { ok: true, build, built };
-  throw new Error(`the athlete ${id} of the plan was not built`);
+  const { athletes } = build.plan;
+  const athlete = athletes.find((one) => one.id === id);
+  if (athlete !== undefined) return { ok: true, build, built: build.athlete(athlete) };
+  const problem = unknown([id], 'athlete', new Set(athletes.map((one) => one.id))) ?? '';
+  return { ok: false, status: await refuse(session, problem) };
 }

@@ -49,8 +49,9 @@ export interface Walk {
 export function walk(build: Build, selection: Selection, tell: (diagnostics: readonly Diagnostic[]) => void): Walk {
   const freed = new Set<Waiver>();
   function* passing(): Generator<BuiltAthlete> {
-    for (const built of build.athletes) {
-      if (!selectsAthlete(selection, built.athlete)) continue;
+    for (const athlete of build.plan.athletes) {
+      if (!selectsAthlete(selection, athlete)) continue;
+      const built = build.athlete(athlete);
       for (const waiver of built.freed) freed.add(waiver);
       tell(built.diagnostics);
       yield built;
@@ -59,10 +60,12 @@ export function walk(build: Build, selection: Selection, tell: (diagnostics: rea
   return {
     build: {
       plan: build.plan,
+      ...(build.asOf !== undefined && { asOf: build.asOf }),
       weeks: build.weeks,
       get mark() {
         return build.mark;
       },
+      athlete: build.athlete,
       athletes: { [Symbol.iterator]: passing },
     },
     toEnd: () => {

@@ -102,6 +102,11 @@ export function madeBuild(athletes: readonly BuiltAthlete[], planned: Plan = mad
     mark: 'abc1234',
     weeks: [1, 2, 3, 4].map((number) => ({ week: number, starts: STARTS + 7 * (number - 1) })),
     athletes,
+    athlete: ({ id }) => {
+      const found = athletes.find((one) => one.athlete.id === id);
+      if (found === undefined) throw new Error(`${id} was not made`);
+      return found;
+    },
   };
 }
 
