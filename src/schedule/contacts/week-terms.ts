@@ -7,7 +7,7 @@ import { VOLUME } from '../../library/volume.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
-import type { Plan } from '../../plan/types.ts';
+import type { Plan, Who } from '../../plan/types.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
@@ -268,13 +268,15 @@ function primerCeilings({ book, range }: WeekFacts, possible: number): readonly 
   return [{ by: 'open-days', rule: 'last-week', most: getRuleValue(book, 'last-week', 'primer', range) }];
 }
 
+/** Of several pins the one that is nearest to the athlete: by name before by squad before everybody's; then the least. */
 function pinnedContacts({ plan, athlete, range }: WeekFacts): WeekTerms['fixed'] {
-  for (const pin of pinsIn(plan, athlete, range)) {
-    for (const effect of pin.effects) {
-      if (effect.kind === 'contacts') return { contacts: roundDown(effect.contactsAWeek), kind: 'pin', span: pin.span };
-    }
-  }
-  return undefined;
+  const pins = pinsIn(plan, athlete, range).flatMap(({ who, effects, span }) =>
+    effects.flatMap((effect) => (effect.kind === 'contacts' ? { who, span, contacts: effect.contactsAWeek } : [])),
+  );
+  const distance = ({ who }: { readonly who: Who }): number =>
+    who.kind === 'everybody' ? 2 : who.athletes.includes(athlete.id) ? 0 : 1;
+  const [pin] = pins.toSorted((a, b) => distance(a) - distance(b) || a.contacts - b.contacts);
+  return pin === undefined ? undefined : { contacts: roundDown(pin.contacts), kind: 'pin', span: pin.span };
 }
 
 function programmeContacts(programme: WeekProgramme, facts: WeekFacts): NonNullable<WeekTerms['fixed']> {

@@ -125,3 +125,23 @@ describe('a pin that changes nothing', () => {
     expect(told).toEqual([]);
   });
 });
+
+describe('several pins of contacts on a week', () => {
+  const contactsWith = (...pins: readonly string[]): number | undefined => {
+    const items = pins.map((pin) => `  - { ${pin}, week: 2027-01-18, because: camp }\n`);
+    const [athlete] = compilePlan(planOf(`${SEASON}pins:\n${items.join('')}`)).athletes;
+    return athlete?.weeks[2]?.contacts;
+  };
+  const everybody = (contacts: number): string => `contacts-a-week: ${contacts}`;
+  const mira = (contacts: number): string => `athletes: [mira], contacts-a-week: ${contacts}`;
+
+  it('are met by the one that names the athlete, wherever it stands', () => {
+    expect(contactsWith(everybody(100), mira(120))).toBe(120);
+    expect(contactsWith(mira(120), everybody(100))).toBe(120);
+  });
+
+  it('are met by the least of those that are as near', () => {
+    expect(contactsWith(mira(120), mira(100))).toBe(100);
+    expect(contactsWith(everybody(100), everybody(120))).toBe(100);
+  });
+});
