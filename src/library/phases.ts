@@ -193,4 +193,6 @@ export const SEASON_SHAPE = {
   foundationUnderAge: 14,
   /** … and beginners whose sessions have been under this many contacts. */
   foundationUnderContacts: 30,
+  /** So many weeks in a row that nobody recorded hold the volume, and are asked for. */
+  askedAfterWeeks: 2,
 } as const;

@@ -1,6 +1,7 @@
 // What the record says of the weeks that are over, for one athlete. A week without a session in it is not taken for done;
-// a session of 0 contacts says that there was none. Called by build-athlete.ts, before kinds and contacts are chosen.
+// a session of 0 contacts says that there was none. Called by season-terms.ts, before kinds and contacts are chosen.
 
+import { SEASON_SHAPE } from '../library/phases.ts';
 import { holds } from '../plan/applies.ts';
 import { doneBy } from '../plan/done-by.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
@@ -11,9 +12,6 @@ import type { Day } from '../util/days.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import type { AthleteGrid, AthletePhases, RecordedWeek, WeekCells } from './types.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
-
-/** So many weeks in a row without a record hold the volume, and are asked for. */
-const ASKED_AFTER = 2;
 
 /** One for each week that is wholly before a day; the weeks behind have none. */
 export function recordedWeeks(plan: Plan, grid: AthleteGrid, asOf: Day | undefined): readonly RecordedWeek[] {
@@ -104,7 +102,10 @@ export function overdueWeeks(
   phases: AthletePhases,
 ): readonly Day[] {
   const isOpen = ({ index, empty }: WeekCells): boolean => !empty && phases.weeks[index]?.phase !== 'transition';
-  const open = grid.weeks.filter((week) => recorded[week.index] !== undefined && isOpen(week)).slice(-ASKED_AFTER);
-  const isMissing = open.length === ASKED_AFTER && open.every((week) => recorded[week.index]?.sessions === 0);
+  const open = grid.weeks
+    .filter((week) => recorded[week.index] !== undefined && isOpen(week))
+    .slice(-SEASON_SHAPE.askedAfterWeeks);
+  const isMissing =
+    open.length === SEASON_SHAPE.askedAfterWeeks && open.every((week) => recorded[week.index]?.sessions === 0);
   return isMissing ? open.map(({ starts }) => starts) : [];
 }
