@@ -17,7 +17,8 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { OutputFailed } from './output.ts';
 import { isAlive, THIS_MACHINE } from './running-process.ts';
 
-const MOST_WAIT_MILLISECONDS = 60_000;
+/** So many looks, so far apart: a minute. */
+const MOST_LOOKS = 3_000;
 const LOOK_EVERY_MILLISECONDS = 20;
 /** From here on nobody's work goes on: a lock of another machine, or one whose writer died before it was signed. */
 const STALE_AFTER_MILLISECONDS = 120_000;
@@ -35,11 +36,10 @@ export async function whileLocked<T>(path: string, work: () => Promise<T>): Prom
 }
 
 async function take(lock: string, ours: string, path: string): Promise<void> {
-  const until = Date.now() + MOST_WAIT_MILLISECONDS;
-  while (!isTaken(lock, ours, path)) {
+  for (let looks = 0; !isTaken(lock, ours, path); looks += 1) {
     const theirs = contentOf(lock);
     if (theirs !== undefined && isStale(lock, theirs)) breakOpen(lock, theirs);
-    else if (Date.now() > until)
+    else if (looks > MOST_LOOKS)
       throw new OutputFailed(`another footfall has been writing to ${path} for a minute; if none is, delete ${lock}`);
     else await pause(LOOK_EVERY_MILLISECONDS);
   }
