@@ -5,6 +5,8 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { compareContacts } from '../oracle/contacts/compare.ts';
+import { loadSolver } from '../oracle/contacts/integer-program.ts';
 import { measure, median } from './measure.ts';
 import type { Use } from './measure.ts';
 import { writePlan } from './write-plan.ts';
@@ -105,19 +107,38 @@ function benchGrowth(command: readonly string[], sizes: readonly number[], folde
   print(rows);
 }
 
+const ORACLE_PLANS = 100;
+const ORACLE_SEED = 7;
+
+/** The search for a season's contacts against a mixed-integer solver that finds seasons as good. */
+async function benchSearch(): Promise<void> {
+  const { plans, weeks, impossible, milliseconds } = compareContacts(await loadSolver(), ORACLE_PLANS, ORACLE_SEED);
+  print([
+    [`contacts of ${plans} random seasons, ${weeks} weeks`, 'time', 'times ours'],
+    ['footfall', `${milliseconds.search.toFixed(0)} ms`, '1'],
+    [
+      `solver, equal in all levels, ${impossible} impossible by both`,
+      `${milliseconds.solver.toFixed(0)} ms`,
+      (milliseconds.solver / milliseconds.search).toFixed(0),
+    ],
+  ]);
+}
+
 function sizesWanted(words: readonly string[]): readonly number[] {
   const sizes = words.map(Number);
   if (sizes.some((size) => !Number.isInteger(size) || size < 1)) throw new Error('sizes are whole numbers of athletes');
   return sizes.length === 0 ? SIZES : sizes.toSorted((a, b) => a - b);
 }
 
-function main(): void {
+async function main(): Promise<void> {
   const sizes = sizesWanted(process.argv.slice(2));
   if (!existsSync('dist/main.js')) throw new Error('dist/main.js is missing: run `npm run build` first');
   const folder = mkdtempSync(join(tmpdir(), 'footfall-bench-'));
   try {
     console.log(`${cpus()[0]?.model.trim() ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
     benchSmall(folder);
+    console.log('');
+    await benchSearch();
     for (const command of [['check'], ['build', '--table', 'weeks', '--format', 'csv']]) {
       console.log('');
       benchGrowth(command, sizes, folder);
@@ -128,7 +149,7 @@ function main(): void {
 }
 
 try {
-  main();
+  await main();
 } catch (error) {
   console.error(`bench: ${error instanceof Error ? error.message : String(error)}`);
   process.exitCode = 1;

@@ -21,8 +21,6 @@ export interface Compared {
   /** In which the solver was asked for one as good and lexicographically less, and proved that there is none. */
   readonly least: number;
   readonly milliseconds: { readonly search: number; readonly solver: number };
-  /** The longest of one plan. */
-  readonly longest: { readonly search: number; readonly solver: number };
 }
 
 /** Compares so many seasons; throws at the first in which the two differ. */
@@ -36,10 +34,6 @@ export function compareContacts(solve: Solve, plans: number, seed: number): Comp
     short: sum((one) => ((one.worth?.shortfall ?? 0) > 0 ? 1 : 0)),
     least: sum((one) => (one.least ? 1 : 0)),
     milliseconds: { search: sum((one) => one.search), solver: sum((one) => one.solver) },
-    longest: {
-      search: Math.max(...found.map((one) => one.search)),
-      solver: Math.max(...found.map((one) => one.solver)),
-    },
   };
 }
 

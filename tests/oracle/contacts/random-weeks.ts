@@ -9,7 +9,7 @@ import type { Level } from '../../../src/library/types.ts';
 import { ruleBook } from '../../../src/plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, RuleChange, Waiver } from '../../../src/plan/types.ts';
 import type { WeekTerms } from '../../../src/schedule/contacts/terms.ts';
-import { weekTerms } from '../../../src/schedule/contacts/week-terms.ts';
+import { BOUNDING_RULES, weekTerms } from '../../../src/schedule/contacts/week-terms.ts';
 import { layGrid } from '../../../src/schedule/grid.ts';
 import { planPhases } from '../../../src/schedule/phases.ts';
 import { chooseWeekKinds } from '../../../src/schedule/week-kinds.ts';
@@ -43,18 +43,8 @@ const pin: fc.Arbitrary<Pin> = fc
     effects: [{ kind: 'contacts', contactsAWeek: steps * 5 }],
   }));
 
-const WAIVED: readonly RuleId[] = [
-  'weekly-rise',
-  'session-rise',
-  'session-ceiling',
-  'all-jumps-rise',
-  'deload-depth',
-  'taper-cut',
-  'return-ramp',
-];
-
 const waiver: fc.Arbitrary<Waiver> = fc
-  .record({ rule: fc.constantFrom(...WAIVED), range })
+  .record({ rule: fc.constantFrom(...BOUNDING_RULES), range })
   .map((one) => ({ ...about, ...one, decided: 'the coach' }));
 
 const change = (rule: RuleId, name: string, least: number, most: number): fc.Arbitrary<RuleChange> =>
