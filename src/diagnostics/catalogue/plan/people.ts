@@ -1,0 +1,144 @@
+// What is wrong with athletes and squads: levels, ages, maxima, limits, stages, the weeks before the season.
+
+import type { Entries } from '../../entry.ts';
+
+export const peopleEntries = {
+  'plan/no-athletes': {
+    severity: 'error',
+    summary: 'a plan without athletes',
+    explanation: 'There is nobody to plan for. Athletes stand under `athletes:` or in a roster.',
+    bad: 'athletes: {}',
+    good: 'athletes: { mira: { level: intermediate } }',
+    message: () => 'this plan has no athletes',
+  },
+  'plan/no-level': {
+    severity: 'error',
+    summary: 'an empty list of levels',
+    explanation: 'A dated level has at least one step. Leave `level:` out to mean beginner.',
+    bad: 'level: []',
+    good: 'level: [{ is: beginner }, { is: intermediate, from: 2027-03-01 }]',
+    message: () => 'this list of levels is empty',
+  },
+  'plan/levels-undated': {
+    severity: 'error',
+    summary: 'two levels from one day',
+    explanation: 'Each level after the first has a date of its own: the day it was signed off.',
+    bad: 'level: [{ is: beginner }, { is: intermediate }]',
+    good: 'level: [{ is: beginner }, { is: intermediate, from: 2027-03-01 }]',
+    message: ({ level, other }: { level: string; other: string }) => `${level} and ${other} begin on the same day`,
+    help: () => 'add `from:` with the day of the sign-off',
+  },
+  'plan/level-steps-down': {
+    severity: 'error',
+    summary: 'a level that steps down',
+    explanation:
+      'A level is what an athlete has learned, so that it only goes up. Somebody who can do less for a while has a limit, or comes back by stages.',
+    bad: 'level: [{ is: advanced }, { is: intermediate, from: 2027-03-01 }]',
+    good: 'level: advanced\nlimits: [{ from: 2027-03-01, avoid: [drops], because: long break }]',
+    message: ({ level, before }: { level: string; before: string }) =>
+      `the level steps down from ${before} to ${level}`,
+    help: () => 'write a limit with a reason instead, or correct the first level',
+  },
+  'plan/max-or-did': {
+    severity: 'error',
+    summary: 'a lift with both a maximum and a set, or neither',
+    explanation: 'A maximum is lifted (`max:`) or estimated from a hard set (`did:`). One of them is written.',
+    bad: 'back-squat: { max: 92.5 kg, did: 80 kg x 5 }',
+    good: 'back-squat: { max: 92.5 kg }',
+    message: ({ lift }: { lift: string }) => `${lift} needs either \`max\` or \`did\``,
+  },
+  'plan/too-many-reps': {
+    severity: 'error',
+    summary: 'a set too long to estimate a maximum from',
+    explanation: 'The equations for the one-repetition maximum hold for sets of up to ten repetitions.',
+    bad: 'romanian-deadlift: { did: 50 kg x 15 }',
+    good: 'romanian-deadlift: { did: 70 kg x 5 }',
+    message: ({ reps, most }: { reps: number; most: number }) =>
+      `a maximum can't be estimated from ${String(reps)} repetitions: ${String(most)} are the most`,
+  },
+  'plan/limit-of-nothing': {
+    severity: 'error',
+    summary: 'a limit that limits nothing',
+    explanation: 'A limit says what to avoid, or how many contacts a session or a week may have.',
+    bad: 'limits: [{ until: 2027-02-01, because: left knee }]',
+    good: 'limits: [{ until: 2027-02-01, avoid: [drops], because: left knee }]',
+    message: () => 'this limit has neither `avoid` nor contacts, so that it limits nothing',
+  },
+  'plan/stage-over': {
+    severity: 'error',
+    summary: 'a stage beyond the last',
+    explanation: 'Stages are counted from 1 to `of`.',
+    bad: 'returning: { stage: 5, of: 4, since: 2027-01-10, signed: physio }',
+    good: 'returning: { stage: 4, of: 4, since: 2027-01-10, signed: physio }',
+    message: ({ stage, of }: { stage: number; of: number }) =>
+      `stage ${String(stage)} is beyond the last, ${String(of)}`,
+  },
+  'plan/stages-clash': {
+    severity: 'error',
+    summary: 'stages of a return that clash',
+    explanation: 'Each stage has a day of its own on which it was signed off, and all count to the same last stage.',
+    bad: 'returning: [{ stage: 2, of: 4, since: 2027-01-10, signed: physio }, { stage: 3, of: 4, since: 2027-01-10, signed: physio }]',
+    good: 'returning: [{ stage: 2, of: 4, since: 2027-01-10, signed: physio }, { stage: 3, of: 4, since: 2027-02-01, signed: physio }]',
+    message: ({ stage, other }: { stage: number; other: number }) =>
+      `stages ${String(other)} and ${String(stage)} have the same day, or count to different last stages`,
+  },
+  'plan/too-young': {
+    severity: 'error',
+    summary: 'an athlete under 8',
+    explanation:
+      'No season of planned jumps is made for a child under 8. A year or month of birth is read as its last day, so that a child who is older needs the date.',
+    bad: 'athletes: { bo: { born: 2020 } }',
+    good: 'athletes: { bo: { born: 2016-05-30 } }',
+    message: ({ athlete, age, least, on }: { athlete: string; age: number; least: number; on: string }) =>
+      `${athlete} is ${String(age)} on ${on}, and nothing is planned for a child under ${String(least)}`,
+    help: () => 'correct the birth, or write it to the day if the child is older',
+  },
+  'plan/impossible-age': {
+    severity: 'error',
+    summary: 'an age nobody has',
+    explanation:
+      'The birth lies after the start of the season or more than a century before it. Mostly a digit is wrong.',
+    bad: 'athletes: { mira: { born: 2203-06 } }',
+    good: 'athletes: { mira: { born: 2003-06 } }',
+    message: ({ athlete, age, on }: { athlete: string; age: number; on: string }) =>
+      age < 0 ? `${athlete} is not born yet on ${on}` : `${athlete} would be ${String(age)} on ${on}`,
+  },
+  'plan/now-needed': {
+    severity: 'error',
+    summary: 'an athlete with a limit or a return and no `now`',
+    explanation:
+      'Somebody who is hurt or comes back starts from what was really done in the last weeks. What is usual for the level is no guide to it.',
+    bad: 'athletes: { mira: { limits: [{ until: 2027-02-01, avoid: [drops], because: left knee }] } }',
+    good: 'athletes:\n  mira:\n    now: { contacts-a-session: 40, sessions-a-week: 2 }\n    limits: [{ until: 2027-02-01, avoid: [drops], because: left knee }]',
+    message: ({ athlete }: { athlete: string }) => `${athlete} has a limit or comes back, and has no \`now\``,
+    help: () => 'write `now: { contacts-a-session: …, sessions-a-week: … }` as the last weeks really were',
+  },
+  'plan/level-left-out': {
+    severity: 'notice',
+    summary: 'a level that is not written',
+    explanation: 'Without a level an athlete is planned for as a beginner, which is the most cautious.',
+    bad: 'athletes: { mira: { mass: 68 kg } }',
+    good: 'athletes: { mira: { mass: 68 kg, level: beginner } }',
+    message: ({ athletes }: { athletes: string }) => `no level is written for ${athletes}: planned for as a beginner`,
+  },
+  'plan/now-left-out': {
+    severity: 'notice',
+    summary: 'last weeks that are not written',
+    explanation:
+      'The rise of a season starts from what was done before it. Where `now` is left out a cautious number for the level is taken (common practice, no source).',
+    bad: 'athletes: { mira: { level: intermediate } }',
+    good: 'athletes: { mira: { level: intermediate, now: { contacts-a-session: 80, sessions-a-week: 2 } } }',
+    message: ({
+      athletes,
+      level,
+      contacts,
+      sessions,
+    }: {
+      athletes: string;
+      level: string;
+      contacts: number;
+      sessions: number;
+    }) =>
+      `no last weeks (\`now\`) are written for ${athletes}: starting from ${String(contacts)} contacts a session, ${String(sessions)} sessions a week, as usual for ${level}`,
+  },
+} as const satisfies Entries;
