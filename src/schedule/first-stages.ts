@@ -85,7 +85,7 @@ function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
 
 function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete): FirstStages {
   const season = seasonTerms(plan, athlete, asOf);
-  const { grid, phases, kinds, past } = season;
+  const { calendar, grid, phases, kinds, past } = season;
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
   const days = scheduleDays(plan, before, published);
@@ -93,7 +93,7 @@ function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete):
   return {
     schedule: { ...before, days: days.value },
     over: past.recorded.length,
-    weekReasons: weekReasons(plan, before),
+    weekReasons: weekReasons(plan, { ...before, grid: calendar }),
     diagnostics: [
       ...notRecorded(athlete, past.overdue, ahead),
       ...stoppedByPain(athlete, past, ahead),

@@ -18,6 +18,9 @@ import type { AthleteGrid, AthletePhases, KindWeek } from './types.ts';
 import { chooseWeekKinds } from './week-kinds.ts';
 
 export interface SeasonTerms {
+  /** The weeks as the calendar has them, on which the phases stand. */
+  readonly calendar: AthleteGrid;
+  /** The same, and empty where the record says that there were no jumps. */
   readonly grid: AthleteGrid;
   readonly phases: AthletePhases;
   readonly kinds: Staged<readonly KindWeek[]>;
@@ -40,10 +43,10 @@ export function seasonTerms(plan: Plan, athlete: Athlete, asOf: Day | undefined)
     overdue: overdueWeeks(recorded, calendar, phases),
   };
   const { contactsASession, sessionsAWeek } = athlete.now.value;
-  return termsWith(plan, book, { grid: calendar, phases, past, start: contactsASession * sessionsAWeek });
+  return termsWith(plan, book, { calendar, grid: calendar, phases, past, start: contactsASession * sessionsAWeek });
 }
 
-type Standing = Pick<SeasonTerms, 'grid' | 'phases' | 'past' | 'start'>;
+type Standing = Pick<SeasonTerms, 'calendar' | 'grid' | 'phases' | 'past' | 'start'>;
 
 /** Again where weeks that are over turn out to have had no jumps, as those are time away and change the kinds. */
 function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms {

@@ -168,7 +168,8 @@ const AFTER: Readonly<Record<string, string>> = {
 };
 
 function afterTold(week: BuiltWeek): Told {
-  const keep = week.reasons.find(({ about }) => about === 'adapted')?.by ?? 'stay';
+  const told = week.reasons.find(({ about }) => about === 'adapted')?.by ?? 'stay';
+  const keep = told === 'fade' && week.adapted === week.adaptedBefore ? 'stay' : told;
   return { about: 'then', words: `used to ${week.adapted} a week: ${AFTER[keep] ?? keep}`, places: [], mark: 'C' };
 }
 

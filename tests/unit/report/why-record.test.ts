@@ -72,6 +72,12 @@ describe('why', () => {
     expect(words).not.toContain('no day is free');
   });
 
+  it('tells the path that the phases took, whatever fell out', () => {
+    const path = (rows: readonly string[], asOf: string): string | undefined =>
+      whyOf(season(rows), 3, asOf).chain.find(({ about }) => about === 'phase')?.words;
+    expect(path([...WEEK_1, ...NO_WEEK_2], '2027-01-18')).toBe(path([], '2027-01-04'));
+  });
+
   it('says of a week nobody wrote down what it counts for', () => {
     const words = wordsOf(whyOf(season(WEEK_1), 2, '2027-01-18'));
     expect(words).toContain('nothing is recorded of it, so it counts for no more than the last one that was');
