@@ -38,10 +38,10 @@ export interface ChartPanel {
 /** Numbers of the middle athlete. */
 export interface PanelWeek {
   readonly kind: WeekKind;
-  /** Planned jumps of the week. */
+  /** Planned jumps of the week, or those done where it is over. */
   readonly planned: number;
-  /** In the fullest session. */
-  readonly aSession: number;
+  /** In the fullest session; absent where the week is over, of which only the sum is known. */
+  readonly aSession?: number;
   /** The most that is safe. */
   readonly most: number;
   /** With practice, matches and tests. */
@@ -105,7 +105,7 @@ const athleteWeek = (week: BuiltWeek): AthleteWeek => ({
   phase: week.phase,
   kind: week.kind,
   planned: week.contacts,
-  aSession: week.sessions.reduce((most, { contacts }) => Math.max(most, contacts), 0),
+  ...(!week.done && { aSession: week.sessions.reduce((most, { contacts }) => Math.max(most, contacts), 0) }),
   most: week.mostContacts,
   all: week.contacts + week.otherJumps,
 });
@@ -137,8 +137,8 @@ function panelOf(squad: string, rows: readonly (readonly AthleteWeek[])[], count
 function middleWeek(weeks: readonly AthleteWeek[]): PanelWeek {
   const middle = weeks.toSorted((a, b) => a.planned - b.planned)[Math.floor((weeks.length - 1) / 2)];
   if (middle === undefined) return { kind: 'empty', planned: 0, aSession: 0, most: 0, all: 0 };
-  const { planned, aSession, most, all } = middle;
-  return { kind: mostCommon(weeks.map(({ kind }) => kind)) ?? middle.kind, planned, aSession, most, all };
+  const { phase: _, ...numbers } = middle;
+  return { ...numbers, kind: mostCommon(weeks.map(({ kind }) => kind)) ?? middle.kind };
 }
 
 const PHASE_WORDS: Readonly<Record<PhaseId, string>> = {

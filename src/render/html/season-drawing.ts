@@ -226,7 +226,7 @@ function phaseBands({ phases }: ChartPanel, across: Across, top: number): readon
 /** Where a number that stands upright begins, below the line. */
 const BELOW = 5.6;
 
-/** The number under a bar is the fullest session of the week. */
+/** The number under a bar is the fullest session of the week; what is over has none. */
 function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {
   const width = round(across.width * 0.72);
   return weeks.map(({ planned, aSession }, index) => {
@@ -235,11 +235,13 @@ function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => numbe
     const top = y(planned);
     const middle = across.middle(index);
     const label =
-      across.width < WIDE_WEEK
-        ? text(middle + 1.1, y(0) + BELOW, SMALL, aSession, {
-            transform: `rotate(-90 ${round(middle + 1.1)} ${round(y(0) + BELOW)})`,
-          })
-        : text(middle, y(0) + SMALL, SMALL, aSession, { ...centred, ...bold });
+      aSession === undefined
+        ? null
+        : across.width < WIDE_WEEK
+          ? text(middle + 1.1, y(0) + BELOW, SMALL, aSession, {
+              transform: `rotate(-90 ${round(middle + 1.1)} ${round(y(0) + BELOW)})`,
+            })
+          : text(middle, y(0) + SMALL, SMALL, aSession, { ...centred, ...bold });
     return h('g', {}, h('rect', { x, y: top, width, height: round(y(0) - top), class: 'outline white heavy' }), label);
   });
 }

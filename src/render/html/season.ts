@@ -73,11 +73,15 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       ' match · ',
       h('b', {}, 'T'),
       ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete, with ' +
-        'the fullest session below. Broken line: the most that is safe. Dots: all jumps, with practice and matches. ',
+        `the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
       CAUTIONS.join(' '),
     ),
   );
 }
+
+/** Some of its weeks are over and on the record. */
+const isUnderWay = ({ panels }: SeasonChart): boolean =>
+  panels.some(({ weeks }) => weeks.some(({ aSession }) => aSession === undefined));
 
 function listsPage(chart: SeasonChart): Element {
   return h(
@@ -141,7 +145,7 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
           `${at?.date ?? ''} ${at?.month ?? ''}`,
           KIND_WORDS[week.kind],
           week.planned,
-          week.aSession,
+          week.aSession ?? '',
           week.most,
           week.all,
           [...(at?.events ?? []), ...(at?.closed === true ? ['closed'] : [])].join(', '),
