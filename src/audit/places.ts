@@ -37,9 +37,14 @@ function firstWritten(session: SessionReading, isMeant: (line: LineReading) => b
   return undefined;
 }
 
-/** What made a week's volume: the coach's number, the coach's kind of week, or the first jumps written by hand. */
+/**
+ * What made a week's volume: the coach's number, the coach's kind of week, or the first jumps written by hand. Of a week
+ * that a programme writes the pins say nothing, as its lines are its contacts.
+ */
 export function weekPlace(season: SeasonReading, week: WeekReading): Span | undefined {
-  return pinPlace(season, week, 'contacts') ?? pinPlace(season, week, 'week-kind') ?? writtenJumps(week);
+  const written = writtenJumps(week);
+  if (written !== undefined && week.built.boundBy === 'programme') return written;
+  return pinPlace(season, week, 'contacts') ?? pinPlace(season, week, 'week-kind') ?? written;
 }
 
 /** The pin with such an effect in the week, if there is one. */
