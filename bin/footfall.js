@@ -1,3 +1,29 @@
 #!/usr/bin/env node
-// What the shell starts. The program itself is bundled from src/cli/main.ts into dist/ by `npm run build`.
-import '../dist/main.js';
+// What the shell starts: runs the program that `npm run build` bundled from src/cli/main.ts into dist/, with the machine
+// code that V8 kept of it there, where this is the V8 that made it. CommonJS, as that starts sooner than a module.
+
+'use strict';
+
+const { readFileSync } = require('node:fs');
+const { join } = require('node:path');
+const { setFlagsFromString } = require('node:v8');
+const { Script } = require('node:vm');
+
+// A run is mostly over before optimised code pays for its making: V8 is to think of that later than it does by itself.
+setFlagsFromString('--interrupt-budget=1000000');
+
+const dist = join(__dirname, '../dist');
+const filename = join(dist, 'main.js');
+
+/** Helps and versions are answered from the little they need, all else from what a whole build needs. */
+function keptCode() {
+  const kept = /^[a-z]/u.test(process.argv[2] ?? '') && !process.argv.includes('--help') ? 'build' : 'help';
+  try {
+    return readFileSync(join(dist, `${kept}.code`));
+  } catch {
+    return undefined;
+  }
+}
+
+const program = new Script(readFileSync(filename, 'latin1'), { filename, cachedData: keptCode() });
+program.runInThisContext()(require);

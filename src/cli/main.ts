@@ -7,13 +7,12 @@ import { errorTerminal, outputTerminal } from '../host/terminal.ts';
 import { today } from '../host/time.ts';
 import { run } from './run.ts';
 
-setExitStatus(
-  await run(programArguments(), {
-    today: today(),
-    files: fileSystem,
-    out: standardOutput(),
-    err: standardError(),
-    outTerminal: outputTerminal(),
-    errTerminal: errorTerminal(),
-  }),
-);
+const ended = run(programArguments(), {
+  today: today(),
+  files: fileSystem,
+  out: standardOutput(),
+  err: standardError(),
+  outTerminal: outputTerminal(),
+  errTerminal: errorTerminal(),
+});
+void ended.then(setExitStatus);
