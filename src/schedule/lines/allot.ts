@@ -102,7 +102,10 @@ function optionsOf(candidate: Candidate, contacts: number, mode: Mode): readonly
   );
 }
 
-/** Depth first over the options of each drill in turn, leaving out the branches that already cost `most` or the best. */
+/**
+ * Depth first over the options of each drill in turn, leaving out the branches that cost as much as `most` or the best
+ * even if what is left were shared out as the target would have it. Of equally good ones the first found stays.
+ */
 function search(
   candidates: readonly Candidate[],
   options: readonly (readonly Choice[])[],
@@ -113,37 +116,105 @@ function search(
 ): Found | undefined {
   const last = candidates.length - 1;
   const reach = furthest(options);
+  const rests = candidates.map((_, index) => restFrom(candidates, index));
   const evenPart = contacts / candidates.length;
   const target = targetOf(week, contacts, aim);
   const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
   let best: Found | undefined;
   let bestCost = most;
 
-  const visit = (index: number, left: number, sums: Sums, cost: number): void => {
-    if (cost >= bestCost) return;
+  const visit = (
+    index: number,
+    left: number,
+    vertical: number,
+    horizontal: number,
+    fast: number,
+    cost: number,
+  ): void => {
+    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
     if (index > last) {
-      const total = left === 0 ? cost + departure(sums, target) : bestCost;
-      if (total < bestCost) {
-        bestCost = total;
-        best = { choices: [...chosen], cost: total };
-      }
+      if (left > 0) return;
+      const total = cost + departure({ vertical, horizontal, lateral, fast }, target);
+      if (total >= bestCost) return;
+      bestCost = total;
+      best = { choices: [...chosen], cost: total };
       return;
     }
-    const drill = candidates[index]?.drill;
-    if (drill === undefined || left > (reach[index] ?? 0)) return;
+    const candidate = candidates[index];
+    const rest = rests[index];
+    if (candidate === undefined || rest === undefined || left > (reach[index] ?? 0)) return;
+    if (cost + leastDeparture(rest, left, vertical, horizontal, lateral, fast, target) >= bestCost) return;
+    const { direction, cycle } = candidate.drill;
     for (const choice of options[index] ?? []) {
-      if (choice.contacts > left) break;
-      if (index === last && choice.contacts < left) continue;
+      const part = choice.contacts;
+      if (part > left) break;
+      if (index === last && part < left) continue;
       chosen[index] = choice;
-      const uneven = (choice.contacts - evenPart) ** 2 * ALLOTTING.even;
-      visit(index + 1, left - choice.contacts, plus(sums, drill, choice.contacts), cost + choice.cost + uneven);
+      visit(
+        index + 1,
+        left - part,
+        vertical + direction.vertical * part,
+        horizontal + direction.horizontal * part,
+        fast + (cycle === 'fast' ? part : 0),
+        cost + choice.cost + (part - evenPart) ** 2 * ALLOTTING.even,
+      );
     }
     chosen[index] = undefined;
-    if (candidates[index]?.keep === false && (index < last || left === 0))
-      visit(index + 1, left, sums, cost + ALLOTTING.leftOut);
+    if (!candidate.keep && (index < last || left === 0))
+      visit(index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
   };
-  visit(0, contacts, NOTHING, 0);
+  visit(0, contacts, 0, 0, 0, 0);
   return best;
+}
+
+/** Least and most of each share, in per cents, that the drills from one on can give the contacts that are left. */
+interface Rest {
+  readonly vertical: Range;
+  readonly horizontal: Range;
+  readonly lateral: Range;
+  readonly fast: Range;
+}
+
+function restFrom(candidates: readonly Candidate[], index: number): Rest {
+  const drills = candidates.slice(index).map(({ drill }) => drill);
+  const spread = (shareOf: (drill: Drill) => number): Range => {
+    const shares = drills.map(shareOf);
+    return { from: Math.min(...shares), to: Math.max(...shares) };
+  };
+  return {
+    vertical: spread(({ direction }) => direction.vertical),
+    horizontal: spread(({ direction }) => direction.horizontal),
+    lateral: spread(({ direction }) => direction.lateral),
+    fast: spread(({ cycle }) => (cycle === 'fast' ? 1 : 0)),
+  };
+}
+
+/** No more than the departure of any way to share out what is left: each share taken as near its target as it can come. */
+function leastDeparture(
+  rest: Rest,
+  left: number,
+  vertical: number,
+  horizontal: number,
+  lateral: number,
+  fast: number,
+  target: Target,
+): number {
+  const outside = Math.max(
+    0,
+    target.fastFrom - (fast + rest.fast.to * left),
+    fast + rest.fast.from * left - target.fastTo,
+  );
+  return (
+    directionCost(nearest(vertical - target.vertical, rest.vertical, left), target) +
+    directionCost(nearest(horizontal - target.horizontal, rest.horizontal, left), target) +
+    directionCost(nearest(lateral - target.lateral, rest.lateral, left), target) +
+    fastCost(outside, target)
+  );
+}
+
+/** How far off a share must stay, being so far off now, whichever of the rest's shares the contacts left have. */
+function nearest(off: number, share: Range, left: number): number {
+  return Math.max(0, off + share.from * left) + Math.min(0, off + share.to * left);
 }
 
 /** The most contacts that the drills from each index on can take. */
@@ -210,10 +281,12 @@ function departure(sums: Sums, target: Target): number {
     directionCost(sums.vertical - target.vertical, target) +
     directionCost(sums.horizontal - target.horizontal, target) +
     directionCost(sums.lateral - target.lateral, target) +
-    outside ** 2 * ALLOTTING.fast +
-    (target.last && outside > 0 ? ALLOTTING.fastNamed : 0)
+    fastCost(outside, target)
   );
 }
+
+const fastCost = (outside: number, { last }: Target): number =>
+  outside ** 2 * ALLOTTING.fast + (last && outside > 0 ? ALLOTTING.fastNamed : 0);
 
 const outsideBand = (sums: Sums, target: Target): number =>
   Math.max(0, target.fastFrom - sums.fast, sums.fast - target.fastTo);
