@@ -7,6 +7,7 @@
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import * as esbuild from 'esbuild';
@@ -68,6 +69,27 @@ function licences(inputs) {
     .join(`\n${'-'.repeat(80)}\n\n`);
 }
 
+/**
+ * Of Node's own modules some take long to load, and most runs never use them: whoever imports one gets a stand-in that
+ * loads it when the first name is asked for.
+ * @type {esbuild.Plugin}
+ */
+const loadedLate = {
+  name: 'loaded late',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^(?:node:)?(?:child_process|crypto)$/ }, ({ path, namespace }) =>
+      namespace === 'loaded-late'
+        ? undefined
+        : { path: path.replace(/^(?:node:)?/u, 'node:'), namespace: 'loaded-late' },
+    );
+    onLoad({ filter: /.*/, namespace: 'loaded-late' }, ({ path }) => {
+      const names = Object.keys(createRequire(import.meta.url)(path));
+      const getters = names.map((name) => `get ${name}(){return require('${path}').${name}}`);
+      return { contents: `module.exports={${getters.join(',')}}`, loader: 'js' };
+    });
+  },
+};
+
 /** Bundles into a folder and gives the files that went in. Ends the process when the source has mistakes, which are told. */
 async function bundle(/** @type {string} */ folder) {
   const result = esbuild.build({
@@ -83,6 +105,7 @@ async function bundle(/** @type {string} */ folder) {
     banner: { js: '(function(require){var module={exports:{}};' },
     footer: { js: '})' },
     legalComments: 'none',
+    plugins: [loadedLate],
     metafile: true,
     logLevel: 'warning',
   });
