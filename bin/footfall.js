@@ -13,7 +13,7 @@ const { Script } = require('node:vm');
 setFlagsFromString('--interrupt-budget=1000000');
 
 const dist = join(__dirname, '../dist');
-const filename = join(dist, 'main.js');
+const filename = join(dist, 'main.cjs');
 
 /** Helps and versions are answered from the little they need, all else from what a whole build needs. */
 function keptCode() {

@@ -9,6 +9,9 @@ import { isScalar } from './nodes.ts';
 import { leaf, refuse } from './reading.ts';
 import type { JsonShape, Reading } from './reading.ts';
 
+// Otherwise each shape is first compiled to code of its own, which takes longer than to read a squad without.
+z.config({ jitless: true });
+
 const MOST_LETTERS = 1000;
 const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
 

@@ -27,10 +27,10 @@ test('holds the program, its schemas and its licences, and no more', () => {
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name).slice(unpacked.length + 1));
   const expected =
-    /^(bin\/footfall\.js|bin\/package\.json|dist\/main\.js|dist\/(build|help)\.code|dist\/licences\.txt|dist\/source\.sha256|schemas\/[a-z.-]+\.json|LICENSE|README\.md|package\.json)$/;
+    /^(bin\/footfall\.js|bin\/package\.json|dist\/main\.cjs|dist\/(build|help)\.code|dist\/licences\.txt|dist\/source\.sha256|schemas\/[a-z.-]+\.json|LICENSE|README\.md|package\.json)$/;
   expect(files.filter((file) => !expected.test(file))).toEqual([]);
   expect(files).toEqual(
-    expect.arrayContaining(['bin/footfall.js', 'dist/main.js', 'dist/licences.txt', 'LICENSE', 'package.json']),
+    expect.arrayContaining(['bin/footfall.js', 'dist/main.cjs', 'dist/licences.txt', 'LICENSE', 'package.json']),
   );
 });
 

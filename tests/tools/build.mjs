@@ -1,4 +1,4 @@
-// Bundles src/cli/main.ts into dist/main.js: one script, a function of `require`, so that V8 can keep what it compiled of
+// Bundles src/cli/main.ts into dist/main.cjs: one script, a function of `require`, so that V8 can keep what it compiled of
 // it (keep-code.mjs) and bin/footfall.js start from there. A command's code is still run when it is used and not before.
 // Names are kept, so that the trace in a bug report can be read; that costs no time one can measure.
 // Called by `npm run build`, by npm before packing, and by ready.mjs when dist/ is stale. Everything is bundled, so the
@@ -94,7 +94,7 @@ const loadedLate = {
 async function bundle(/** @type {string} */ folder) {
   const result = esbuild.build({
     entryPoints: ['src/cli/main.ts'],
-    outfile: join(folder, 'main.js'),
+    outfile: join(folder, 'main.cjs'),
     bundle: true,
     minifyWhitespace: true,
     minifySyntax: true,

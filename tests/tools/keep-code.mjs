@@ -15,7 +15,7 @@ const commands = words
 
 // V8 drops code that hasn't run for a while; all that ran is to be kept. Kept code is refused under other flags.
 setFlagsFromString('--no-flush-bytecode');
-const filename = join(dist, 'main.js');
+const filename = join(dist, 'main.cjs');
 const program = new Script(readFileSync(filename, 'latin1'), { filename });
 const start = program.runInThisContext();
 
