@@ -1,5 +1,5 @@
 // Bundles src/cli/main.ts into dist/main.cjs: one script, a function of `require`, so that V8 can keep what it compiled of
-// it (keep-code.mjs) and bin/footfall.js start from there. A command's code is still run when it is used and not before.
+// it, by keep-code.mjs, and bin/footfall.js start from there. A command's code is still run when it is used and not before.
 // Names are kept, so that the trace in a bug report can be read; that costs no time one can measure.
 // Called by `npm run build`, by npm before packing, and by ready.mjs when dist/ is stale. Everything is bundled, so the
 // installed package has no dependencies; the licences of what went in travel along in dist/licences.txt.
@@ -76,13 +76,13 @@ function licences(inputs) {
  */
 const loadedLate = {
   name: 'loaded late',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^(?:node:)?(?:child_process|crypto)$/ }, ({ path, namespace }) =>
+  setup: (bundler) => {
+    bundler.onResolve({ filter: /^(?:node:)?(?:child_process|crypto)$/ }, ({ path, namespace }) =>
       namespace === 'loaded-late'
         ? undefined
         : { path: path.replace(/^(?:node:)?/u, 'node:'), namespace: 'loaded-late' },
     );
-    onLoad({ filter: /.*/, namespace: 'loaded-late' }, ({ path }) => {
+    bundler.onLoad({ filter: /.*/, namespace: 'loaded-late' }, ({ path }) => {
       const names = Object.keys(createRequire(import.meta.url)(path));
       const getters = names.map((name) => `get ${name}(){return require('${path}').${name}}`);
       return { contents: `module.exports={${getters.join(',')}}`, loader: 'js' };
