@@ -35,9 +35,9 @@ export function adaptedWeeks(season: Circumstances): readonly AdaptedWeek[] {
   let ladder: Ladder | undefined;
   for (const week of weeks) {
     const run = runs[week.index];
-    if (run !== undefined) ladder = ladders(run.counted, week) ?? ladder;
+    if (run !== undefined) ladder = ladders.behind(run) ?? ladder;
     const climbs = run === undefined && week.built.kind !== 'transition' ? ladder : undefined;
-    if (climbs !== undefined) ladder = nextStep(climbs);
+    if (climbs !== undefined) ladder = nextStep(season, climbs, week, ladders);
     const next = settled(season, week, weekOf(season, week, adapted, run, climbs, ladders));
     made.push(next);
     adapted = next.after;
@@ -45,22 +45,20 @@ export function adaptedWeeks(season: Circumstances): readonly AdaptedWeek[] {
   return markTapers(season, made);
 }
 
-type ReadLadder = (weeksAway: number, week: WeekReading) => Ladder | undefined;
-
 function weekOf(
   season: Circumstances,
   week: WeekReading,
   adapted: number,
   run: RunAway | undefined,
   ladder: Ladder | undefined,
-  ladders: ReadLadder,
+  ladders: Ladders,
 ): AdaptedWeek {
   const { athlete, waivers } = season;
   const open = week.built.done;
   const earned = isTooMuch(season, week, adapted) ? Math.min(week.contacts, adapted) : week.contacts;
   const after = (kept: number): number => Math.max(earned, kept);
   if (run !== undefined) {
-    const stays = run.trained === 'full' || ladders(run.counted, week) !== undefined;
+    const stays = run.trained === 'full' || ladders.behind(run) !== undefined;
     return { before: adapted, after: after(stays ? adapted : share(VOLUME.leftAfterEmpty, adapted)), open };
   }
   if (week.built.kind === 'transition') {
@@ -70,7 +68,7 @@ function weekOf(
     return { before: adapted, after: after(adapted), open: true };
   }
   if (ladder !== undefined)
-    return { ...onLadder(week, adapted, ladder), open: open || isWaived(waivers, 'return-ramp', week) };
+    return { ...onLadder(week, adapted, ladder, ladders), open: open || isWaived(waivers, 'return-ramp', week) };
   const kept = week.built.kind === 'load' ? keptByLoading(adapted, earned) : adapted;
   return { before: adapted, after: after(kept), open };
 }
@@ -95,47 +93,59 @@ function keptByLoading(adapted: number, contacts: number): number {
 
 interface Ladder {
   readonly weeksAway: number;
-  /** Whole per cents of what the athlete was used to before, least first. */
-  readonly percents: readonly number[];
+  readonly steps: number;
   /** Steps already behind, from 0. */
   readonly taken: number;
+  /** What the step before asked for in its own week, once a step has held: a waived one cuts nothing. */
+  readonly below?: number;
 }
 
-/** The ladder that so many weeks away ask for, with the plan's own steps. R3 (M). */
-function readLadders({ parameter }: Parameters): ReadLadder {
+interface Ladders {
+  /** The ladder that time away asks for, by the numbers that stand on any of its days. */
+  readonly behind: (run: RunAway) => Ladder | undefined;
+  /** A step in per cent of what the athlete was used to before, as it stands in the week that climbs it. */
+  readonly percent: (step: number, week: WeekReading) => number;
+}
+
+/** R3 (M), with the plan's own numbers. */
+function readLadders({ parameter }: Parameters): Ladders {
   const shortFrom = parameter('return-ramp', 'short-from');
   const longFrom = parameter('return-ramp', 'long-from');
-  const steps: readonly Parameter<number>[] = ['first', 'second', 'third', 'fourth'].map((name) =>
+  const percents: readonly Parameter<number>[] = ['first', 'second', 'third', 'fourth'].map((name) =>
     parameter('return-ramp', name),
   );
   const SHORT_STEPS = 2;
-  return (weeksAway, week) => {
-    if (weeksAway < shortFrom(week)) return undefined;
-    const long = weeksAway >= longFrom(week);
-    const percents = (long ? steps : steps.slice(0, SHORT_STEPS)).map((step) => step(week));
-    return { weeksAway, percents, taken: 0 };
+  return {
+    behind: (run) => {
+      const weeksAway = run.counted;
+      if (weeksAway >= longFrom(run)) return { weeksAway, steps: percents.length, taken: 0 };
+      return weeksAway >= shortFrom(run) ? { weeksAway, steps: SHORT_STEPS, taken: 0 } : undefined;
+    },
+    percent: (step, week) => percents[step]?.(week) ?? PERCENT,
   };
 }
 
-function nextStep(ladder: Ladder): Ladder | undefined {
+function nextStep(season: Circumstances, ladder: Ladder, week: WeekReading, ladders: Ladders): Ladder | undefined {
   const taken = ladder.taken + 1;
-  return taken < ladder.percents.length ? { ...ladder, taken } : undefined;
+  if (taken >= ladder.steps) return undefined;
+  const held = ladder.below !== undefined || !isWaived(season.waivers, 'return-ramp', week);
+  return { ...ladder, taken, ...(held && { below: ladders.percent(ladder.taken, week) }) };
 }
 
-/** The first step cuts A itself; each further one is a share of the A that the step before left. */
+/** The first step that holds cuts A itself; each further one is a share of the A that the step before left. */
 function onLadder(
   week: WeekReading,
   adapted: number,
-  { weeksAway, percents, taken }: Ladder,
+  { weeksAway, steps, taken, below }: Ladder,
+  { percent }: Ladders,
 ): Omit<AdaptedWeek, 'open'> {
-  const percent = percents[taken] ?? PERCENT;
-  const below = percents[taken - 1];
-  const before = below === undefined ? share(percent, adapted) : adapted;
-  const most = below === undefined ? before : share(Math.floor((percent * PERCENT) / below), adapted);
+  const here = percent(taken, week);
+  const before = below === undefined ? share(here, adapted) : adapted;
+  const most = below === undefined ? before : share(Math.floor((here * PERCENT) / below), adapted);
   return {
     before,
     after: week.contacts > most ? before : Math.max(week.contacts, before),
-    ladder: { number: taken + 1, of: percents.length, weeksAway },
+    ladder: { number: taken + 1, of: steps, weeksAway },
     ladderMost: most,
   };
 }

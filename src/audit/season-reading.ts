@@ -86,6 +86,8 @@ export interface RunAway {
   readonly counted: number;
   /** How this week was trained: the least of what closes it. */
   readonly trained: Trained;
+  /** First to last day of the whole run. */
+  readonly range: DayRange;
 }
 
 /** One step of the ladder that leads back after time away. */

@@ -24,7 +24,8 @@ export function runsAway(
       trained.push(leastTrained(plan, athlete, slots, week));
     }
     const counted = trained.filter((one) => one === 'none').length;
-    trained.forEach((one, index) => (runs[from + index] = { counted, trained: one }));
+    const range = { from: weeks[from]?.range.from ?? 0, until: weeks[until - 1]?.range.until ?? 0 };
+    trained.forEach((one, index) => (runs[from + index] = { counted, trained: one, range }));
     from = until + 1;
   }
   return runs;

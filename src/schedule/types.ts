@@ -100,6 +100,8 @@ export interface KindWeek {
   readonly step?: number;
   /** Of a taper or a return ladder. */
   readonly steps?: number;
+  /** Of a return ladder: first day of the week of the rung before; absent on the first that holds, which cuts A. */
+  readonly rungBefore?: Day;
   /** Whole per cent that A loses in this empty week (0 when trained in full). */
   readonly decayPercent?: number;
   readonly pinnedBy?: Span;

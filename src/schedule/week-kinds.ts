@@ -80,7 +80,10 @@ function beforeLoading(
   const phase = phases.weeks[week.index]?.phase;
   if (phase === 'transition') return { kind: 'transition' };
   if (week.empty) return { kind: 'empty', decayPercent: away?.decayPercent ?? 0 };
-  if (away?.step !== undefined) return { kind: 'return', step: away.step, steps: away.steps ?? away.step };
+  if (away?.step !== undefined) {
+    const { step, steps = step, rungBefore } = away;
+    return { kind: 'return', step, steps, ...(rungBefore === undefined ? {} : { rungBefore }) };
+  }
   if (returnStageOn(grid.athlete, week.starts) !== undefined) return { kind: 'return' };
   if (taper !== undefined) return { kind: 'taper', ...taper };
   return phase === 'hold' ? { kind: 'hold' } : undefined;

@@ -4,6 +4,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compilePlan } from '../../src/compile.ts';
+import type { Plan, Who } from '../../src/plan/types.ts';
 import { randomPlan } from './random-plan.ts';
 
 const PLANS = 160;
@@ -47,8 +48,7 @@ describe('any plan', { timeout: PATIENCE }, () => {
   it('gives two athletes of whom it says the same the same weeks', () => {
     fc.assert(
       fc.property(randomPlan, (plan) => {
-        const twins = plan.athletes.map((athlete) => ({ ...athlete, id: `twin-of-${athlete.id}` }));
-        const built = [...compilePlan({ ...plan, athletes: [...plan.athletes, ...twins] }).athletes];
+        const built = [...compilePlan(withTwins(plan)).athletes];
         const half = built.length / 2;
         const contacts = (from: number): unknown =>
           built
@@ -71,5 +71,28 @@ describe('any plan', { timeout: PATIENCE }, () => {
     );
   });
 });
+
+const twinOf = (id: string): string => `twin-of-${id}`;
+
+/** Every athlete twice: what names one names the twin. */
+function withTwins(plan: Plan): Plan {
+  const both = <T extends { readonly who: Who }>(items: readonly T[]): readonly T[] =>
+    items.map((item) =>
+      item.who.kind === 'everybody'
+        ? item
+        : { ...item, who: { ...item.who, athletes: [...item.who.athletes, ...item.who.athletes.map(twinOf)] } },
+    );
+  return {
+    ...plan,
+    athletes: [...plan.athletes, ...plan.athletes.map((athlete) => ({ ...athlete, id: twinOf(athlete.id) }))],
+    competitions: both(plan.competitions),
+    closures: both(plan.closures),
+    practice: both(plan.practice),
+    tests: both(plan.tests),
+    pins: both(plan.pins),
+    ruleChanges: both(plan.ruleChanges),
+    waivers: both(plan.waivers),
+  };
+}
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

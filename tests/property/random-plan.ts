@@ -1,5 +1,6 @@
-// Random plans, as plain as a season can be and as odd: few slots or many, long closures, children, limits, returns,
-// pins. Everything drawn is a plan a coach could write without an error in it.
+// Random plans, as plain as a season can be and as odd: one squad or two, few slots or many, long closures, children,
+// limits, returns, levels that go up, pins, waivers, changed rules. Everything drawn is a plan a coach could write
+// without an error in it. What is written by hand and what is recorded is laid on by withProgramme and withRecord.
 
 import fc from 'fast-check';
 import type {
@@ -7,22 +8,31 @@ import type {
   Away,
   Closure,
   Competition,
+  DoneRow,
   Kit,
+  LevelStep,
   Limit,
   LiftMax,
   Pin,
   PinEffect,
   Plan,
   Practice,
+  ProgrammeUse,
   ReturnStage,
+  RuleChange,
   Slot,
   TestDay,
   TrainingPlace,
+  Waiver,
+  Who,
 } from '../../src/plan/types.ts';
+import { getRule, RULE_IDS } from '../../src/library/rules.ts';
+import type { RuleId } from '../../src/library/rules.ts';
+import { BUILT_IN } from '../../src/library/index.ts';
 import type { KitId, Level } from '../../src/library/types.ts';
 import { DEFAULT_NOW } from '../../src/library/levels.ts';
 import { isoDate } from '../../src/util/days.ts';
-import type { Day } from '../../src/util/days.ts';
+import type { Day, Weekday } from '../../src/util/days.ts';
 import { ALWAYS, athlete, day, EVERYBODY, HERE, plan } from '../unit/schedule/make-plan.ts';
 
 const MONDAY = day('2027-01-04');
@@ -66,6 +76,29 @@ function withHeights(
 
 const place = (id: string): fc.Arbitrary<TrainingPlace> => kit.map((drawn) => ({ id, kit: drawn, span: HERE }));
 
+const SQUADS = ['blues', 'reds'] as const;
+
+/** Whom an item is for: mostly everybody. */
+const who: fc.Arbitrary<Who> = fc.oneof(
+  { weight: 4, arbitrary: fc.constant<Who>(EVERYBODY) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constant('some' as const),
+      squads: fc.subarray<string>([...SQUADS], { minLength: 1 }),
+      athletes: fc.constant([]),
+    }),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constant('some' as const),
+      squads: fc.constant([]),
+      athletes: fc.subarray(['athlete-1', 'athlete-2', 'athlete-3'], { minLength: 1 }),
+    }),
+  },
+);
+
 const slots: fc.Arbitrary<readonly Slot[]> = fc
   .tuple(
     place('hall'),
@@ -95,7 +128,7 @@ const competition = (weeks: number): fc.Arbitrary<Competition> =>
     range: range(weeks, 2),
     prepare: fc.constantFrom('peak', 'freshen', 'through'),
     jumps: fc.integer({ min: 0, max: 90 }),
-    who: fc.constant(EVERYBODY),
+    who,
     span: fc.constant(HERE),
   });
 
@@ -107,13 +140,16 @@ const absence = (weeks: number): fc.Arbitrary<Away> =>
     span: fc.constant(HERE),
   });
 
-const closure = (weeks: number): fc.Arbitrary<Closure> => absence(weeks).map((one) => ({ ...one, who: EVERYBODY }));
+const closure = (weeks: number): fc.Arbitrary<Closure> =>
+  fc
+    .tuple(absence(weeks), who, fc.boolean())
+    .map(([one, whose, everywhere]) => ({ ...one, who: whose, ...(everywhere ? {} : { places: ['hall'] }) }));
 
 const practice: fc.Arbitrary<Practice> = fc.record({
   day: fc.constantFrom(0, 1, 2, 3, 4, 5, 6),
   jumps: fc.integer({ min: 0, max: 120 }),
   range: range(MOST_WEEKS, 180),
-  who: fc.constant(EVERYBODY),
+  who,
   span: fc.constant(HERE),
 });
 
@@ -122,11 +158,15 @@ const testDay = (weeks: number): fc.Arbitrary<TestDay> =>
     day: within(weeks),
     what: fc.constant(['countermovement-jump']),
     contacts: fc.integer({ min: 0, max: 20 }),
-    who: fc.constant(EVERYBODY),
+    who,
     span: fc.constant(HERE),
   });
 
 const effect: fc.Arbitrary<PinEffect> = fc.oneof(
+  fc.integer({ min: 0, max: 60 }).map((steps): PinEffect => ({ kind: 'contacts', contactsAWeek: steps * 5 })),
+  fc
+    .uniqueArray(fc.constantFrom<Weekday>(0, 1, 2, 3, 4, 5, 6), { minLength: 1, maxLength: 3 })
+    .map((days): PinEffect => ({ kind: 'on', days: days.toSorted((a, b) => a - b) })),
   fc.constant<PinEffect>({ kind: 'rest' }),
   fc.constantFrom<PinEffect>({ kind: 'week-kind', weekKind: 'deload' }, { kind: 'week-kind', weekKind: 'load' }),
   fc.constantFrom<PinEffect>(
@@ -138,9 +178,9 @@ const effect: fc.Arbitrary<PinEffect> = fc.oneof(
 );
 
 const pin = (weeks: number): fc.Arbitrary<Pin> =>
-  fc.tuple(range(weeks, 14), effect).map(([when, one]) => ({
+  fc.tuple(range(weeks, 14), effect, who).map(([when, one, whose]) => ({
     range: one.kind === 'rest' ? { from: when.from, until: when.from } : when,
-    who: EVERYBODY,
+    who: whose,
     effects: [one],
     because: 'camp',
     span: HERE,
@@ -159,18 +199,72 @@ const limit = (weeks: number): fc.Arbitrary<Limit> =>
         { kind: 'lift', id: 'back-squat' },
       ]),
       contacts: fc.option(fc.integer({ min: 0, max: 80 }), { nil: undefined }),
+      week: fc.option(fc.integer({ min: 0, max: 200 }), { nil: undefined, freq: 2 }),
     })
-    .map(({ contacts, ...rest }) => ({
+    .map(({ contacts, week, ...rest }) => ({
       ...rest,
       because: 'knee',
       span: HERE,
       ...(contacts === undefined ? {} : { contactsASession: contacts }),
+      ...(week === undefined ? {} : { contactsAWeek: week }),
     }));
 
+/** Changes a coach makes: numbers that loosen a rule that may be waived, and numbers that tighten any. */
+const CHANGES: readonly (readonly [rule: RuleId, parameter: string, least: number, most: number])[] = [
+  ['weekly-rise', 'most', 0, 25],
+  ['weekly-rise', 'contacts', 0, 20],
+  ['session-rise', 'most', 0, 40],
+  ['session-rise', 'contacts', 0, 25],
+  ['session-ceiling', 'beginner', 30, 120],
+  ['session-ceiling', 'in-season-intermediate', 30, 100],
+  ['budget', 'jumps-a-week', 50, 400],
+  ['deload-depth', 'most', 30, 80],
+  ['deload-rhythm', 'loading-weeks', 2, 5],
+  ['deload-rhythm', 'between', 1, 3],
+  ['taper-cut', 'first', 30, 70],
+  ['taper-cut', 'last', 30, 60],
+  ['return-ramp', 'first', 20, 50],
+  ['return-ramp', 'second', 50, 70],
+  ['session-spacing', 'apart', 1, 4],
+  ['event-gap', 'match', 0, 3],
+  ['after-event', 'free-days', 0, 2],
+  ['lift-spacing', 'apart', 1, 3],
+  ['session-frequency', 'advanced-most', 1, 4],
+  ['youth-ceiling', 'most', 60, 100],
+];
+
+const ruleChange: fc.Arbitrary<RuleChange> = fc
+  .tuple(fc.constantFrom(...CHANGES), range(MOST_WEEKS, 120), who)
+  .chain(([[rule, parameter, least, most], when, whose]) =>
+    fc.integer({ min: least, max: most }).map((value) => ({
+      rule,
+      parameters: new Map([[parameter, value]]),
+      range: when,
+      who: whose,
+      because: 'so',
+      span: HERE,
+    })),
+  );
+
+const WAIVABLE = RULE_IDS.filter((rule) => getRule(rule).waivable);
+
+const waiver: fc.Arbitrary<Waiver> = fc
+  .record({ rule: fc.constantFrom(...WAIVABLE), range: range(MOST_WEEKS, 40), who })
+  .map((one) => ({ ...one, because: 'so', decided: 'the coach', span: HERE }));
+
+/** Stages as they were signed; there may be setbacks. */
 const returning = (weeks: number): fc.Arbitrary<readonly ReturnStage[]> =>
   fc
-    .tuple(fc.integer({ min: 1, max: 4 }), within(weeks))
-    .map(([stage, since]) => [{ stage, of: 4, since, signed: 'physio', span: HERE }]);
+    .uniqueArray(fc.tuple(fc.integer({ min: 1, max: 4 }), within(weeks)), {
+      minLength: 1,
+      maxLength: 3,
+      selector: ([, since]) => since,
+    })
+    .map((stages) =>
+      stages
+        .toSorted(([, a], [, b]) => a - b)
+        .map(([stage, since]) => ({ stage, of: 4, since, signed: 'physio', span: HERE })),
+    );
 
 const lift = (id: string): fc.Arbitrary<LiftMax> =>
   fc.record({
@@ -198,6 +292,8 @@ const person = (weeks: number): fc.Arbitrary<Athlete> =>
       limits: fc.array(limit(weeks), { maxLength: 1 }),
       returning: fc.oneof({ weight: 5, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: returning(weeks) }),
       away: fc.array(absence(weeks), { maxLength: 2 }),
+      squad: fc.constantFrom(undefined, ...SQUADS),
+      next: fc.option(within(weeks), { nil: undefined, freq: 2 }),
     })
     .map((drawn) => asAthlete(drawn));
 
@@ -212,6 +308,17 @@ interface Drawn {
   readonly limits: readonly Limit[];
   readonly returning: readonly ReturnStage[];
   readonly away: readonly Away[];
+  readonly squad: string | undefined;
+  /** First day at the next level. */
+  readonly next: Day | undefined;
+}
+
+const LEVELS: readonly Level[] = ['beginner', 'intermediate', 'advanced'];
+
+function levelsOf({ level, next }: Drawn): readonly LevelStep[] {
+  const higher = LEVELS[LEVELS.indexOf(level) + 1];
+  const first = { is: level, span: HERE };
+  return higher === undefined || next === undefined ? [first] : [first, { is: higher, from: next, span: HERE }];
 }
 
 function asAthlete(drawn: Drawn): Athlete {
@@ -223,11 +330,16 @@ function asAthlete(drawn: Drawn): Athlete {
     limits: drawn.limits,
     returning: drawn.returning,
     away: drawn.away,
+    levels: levelsOf(drawn),
+    ...(drawn.squad === undefined ? {} : { squad: drawn.squad }),
     ...(drawn.goal === undefined ? {} : { goal: { value: drawn.goal, origin: written } }),
     ...(born === undefined ? {} : { born: { earliest: born, latest: born } }),
     ...(drawn.massKilos === undefined ? {} : { massGrams: drawn.massKilos * 1000 }),
   });
 }
+
+/** What is built in takes pages where a failing plan is shown. */
+const LIBRARY = { ...BUILT_IN, [fc.toStringMethod]: () => 'BUILT_IN' };
 
 /** Any plan of one to three athletes and up to half a year. */
 export const randomPlan: fc.Arbitrary<Plan> = fc
@@ -243,6 +355,14 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
       practice: fc.array(practice, { maxLength: 3 }),
       tests: fc.array(testDay(weeks), { maxLength: 2 }),
       pins: fc.array(pin(weeks), { maxLength: 2 }),
+      ruleChanges: fc.oneof(
+        { weight: 2, arbitrary: fc.constant([]) },
+        { weight: 1, arbitrary: fc.array(ruleChange, { maxLength: 2 }) },
+      ),
+      waivers: fc.oneof(
+        { weight: 2, arbitrary: fc.constant([]) },
+        { weight: 1, arbitrary: fc.array(waiver, { maxLength: 2 }) },
+      ),
       athletes: fc.array(person(weeks), { minLength: 1, maxLength: 3 }),
     }),
   )
@@ -251,9 +371,72 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     const firstSlot = rest.slots[0];
     return {
       ...base,
+      library: LIBRARY,
       season: { ...base.season, sport, inSeason: inSeason === undefined ? [] : [{ ...inSeason, span: HERE }] },
+      squads: new Map(SQUADS.map((id) => [id, { id, span: HERE }])),
       places: new Map(firstSlot === undefined ? [] : [[firstSlot.place.id, firstSlot.place]]),
       competitions: competitions.toSorted((a, b) => a.range.from - b.range.from),
       athletes: athletes.map((one, index) => ({ ...one, id: `athlete-${index + 1}`, name: `Athlete ${index + 1}` })),
     };
+  });
+
+/** A few weeks of drills and lifts written by hand: nobody says that they keep any rule. */
+const use: fc.Arbitrary<ProgrammeUse> = fc
+  .record({
+    from: within(MOST_WEEKS),
+    weeks: fc.integer({ min: 1, max: 3 }),
+    days: fc.uniqueArray(fc.constantFrom<Weekday>(0, 1, 2, 3, 4, 5, 6), { minLength: 1, maxLength: 3 }),
+    sets: fc.integer({ min: 1, max: 6 }),
+    drill: fc.constantFrom('countermovement-jump', 'tuck-jump', 'line-hop'),
+    lifts: fc.boolean(),
+    who,
+  })
+  .map(({ from, weeks, days, sets, drill, lifts: lifting, who: whose }) => {
+    const jumps = { exercise: { kind: 'drill' as const, id: drill }, sets, reps: 5, span: HERE };
+    const squat = { exercise: { kind: 'lift' as const, id: 'back-squat' }, sets: 3, reps: 5, percent: 70, span: HERE };
+    const lines = lifting ? [jumps, squat] : [jumps];
+    const numbers = Array.from({ length: weeks }, (_, index) => index + 1);
+    const programme = {
+      id: 'by-hand',
+      weeks: numbers.map((week) => ({
+        week,
+        days: days.toSorted((a, b) => a - b).map((one) => ({ day: one, lines, span: HERE })),
+      })),
+      span: HERE,
+    };
+    return { programme, from, who: whose, span: HERE };
+  });
+
+/** A plan some weeks of which are written by hand. */
+export const withProgramme = (plans: fc.Arbitrary<Plan>): fc.Arbitrary<Plan> =>
+  fc
+    .tuple(plans, use)
+    .map(([drawn, one]) => ({ ...drawn, programmes: new Map([[one.programme.id, one.programme]]), uses: [one] }));
+
+const recordRows = fc.array(
+  fc.record({
+    day: fc.integer({ min: 0, max: 90 }),
+    who: fc.nat(3),
+    contacts: fc.option(fc.constantFrom(0, 0, 40, 65, 80, 120, 200), { nil: undefined }),
+    pain: fc.option(fc.constantFrom(0, 2, 4, 5, 6, 9), { nil: undefined, freq: 2 }),
+  }),
+  { minLength: 1, maxLength: 30 },
+);
+
+/** A plan of whose first weeks it is known what was done, and what hurt the morning after. */
+export const withRecord = (plans: fc.Arbitrary<Plan>): fc.Arbitrary<Plan> =>
+  fc.tuple(plans, recordRows).map(([drawn, rows]) => {
+    const done = rows.map(({ day: at, who: whose, contacts, pain }): DoneRow => {
+      const athlete = drawn.athletes[whose % drawn.athletes.length];
+      if (athlete === undefined) throw new Error('a plan without athletes');
+      return {
+        day: drawn.season.starts + at,
+        athlete: athlete.id,
+        kind: 'session',
+        ...(contacts !== undefined && { contacts }),
+        ...(pain !== undefined && { pain }),
+        span: athlete.span,
+      };
+    });
+    return { ...drawn, record: { done: done.toSorted((a, b) => a.day - b.day), tests: [] } };
   });

@@ -32,9 +32,8 @@ function levelCeiling({ book, range, phase, level }: WeekFacts): Bound | undefin
   };
 }
 
-function limitCeiling({ athlete, usable, range }: WeekFacts): Bound | undefined {
-  const days = usable.length > 0 ? usable.map((cell) => cell.day) : [range.from];
-  const limits = days.flatMap((day) => limitsOn(athlete, day));
+function limitCeiling({ athlete, jumpDays }: WeekFacts): Bound | undefined {
+  const limits = jumpDays.flatMap((day) => limitsOn(athlete, day));
   const most = Math.min(...limits.map((limit) => limit.contactsASession ?? Infinity));
   if (most === Infinity) return undefined;
   const spans = limits.filter((limit) => limit.contactsASession === most).map((limit) => limit.span);
@@ -42,9 +41,12 @@ function limitCeiling({ athlete, usable, range }: WeekFacts): Bound | undefined 
 }
 
 /** G11 (P) for the order of the stages; the contacts of each C. */
-function stageCeiling({ athlete, usable, range, book }: WeekFacts): Bound | undefined {
-  const stage = returnStageOn(athlete, usable[0]?.day ?? range.from);
-  if (stage === undefined) return undefined;
+function stageCeiling({ athlete, jumpDays, range, book }: WeekFacts): Bound | undefined {
+  const stages = jumpDays.flatMap((day) => returnStageOn(athlete, day) ?? []);
+  const [first] = stages;
+  if (first === undefined) return undefined;
+  // A setback in the middle of a week holds the whole of it.
+  const stage = stages.reduce((lowest, one) => (one.stage < lowest.stage ? one : lowest), first);
   return {
     by: 'limit',
     rule: 'returning-stage',

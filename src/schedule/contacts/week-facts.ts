@@ -11,6 +11,7 @@ import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
 import { weekProgramme } from './week-programme.ts';
 import type { WeekProgramme } from './week-programme.ts';
@@ -28,6 +29,8 @@ export interface WeekFacts {
   readonly usable: readonly DayCell[];
   /** Where nothing is usable before an event: the day of a short primer, if one is open. */
   readonly primer: DayCell | undefined;
+  /** The days whose level and limits count: those that may hold jumps, or the week's first where none may. */
+  readonly jumpDays: readonly Day[];
   readonly programme: WeekProgramme | undefined;
   readonly frequency: number;
   /** Other jumping rises by more than the load should bear at once. */
@@ -48,8 +51,10 @@ export function weekFacts(
   const phase = getPhase(phases.weeks[week.index]?.phase ?? 'closed');
   const kind = kinds[week.index] ?? { kind: 'load' };
   const usable = usableDays(plan, grid.athlete, week, range);
-  const level = levelOn(grid.athlete, usable[0]?.day ?? week.starts);
   const idle = kind.kind === 'empty' || kind.kind === 'transition';
+  const primer = idle || usable.length > 0 ? undefined : findPrimerDay(week.cells);
+  const jumpDays = usable.length > 0 ? usable.map((cell) => cell.day) : [primer?.day ?? week.starts];
+  const level = levelOn(grid.athlete, jumpDays[0] ?? week.starts);
   const segment = phases.segments[phases.weeks[week.index]?.segment ?? -1];
   return {
     plan,
@@ -61,7 +66,8 @@ export function weekFacts(
     phase,
     level,
     usable: idle ? [] : usable,
-    primer: idle || usable.length > 0 ? undefined : findPrimerDay(week.cells),
+    primer,
+    jumpDays,
     programme: weekProgramme(plan, grid.athlete, week),
     frequency: idle
       ? 0

@@ -7,7 +7,9 @@ import { VOLUME } from '../../library/volume.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
-import type { Plan, Who } from '../../plan/types.ts';
+import { getDefault } from '../../library/rules.ts';
+import type { DayRange, Plan, Who } from '../../plan/types.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
@@ -88,7 +90,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     possible: programme?.sessions.length ?? possible,
     frequency,
     usualSessions: frequency,
-    openingPercent: kind.step === 1 && kind.kind === 'return' ? ladderShare(facts, 1) : 100,
+    openingPercent: openingPercent(facts),
     growth: growthOf(facts),
     sessionGrowth: sessionGrowthOf(facts),
     keep: keepOf(kind),
@@ -206,14 +208,26 @@ function weeklyRise({ book, range }: WeekFacts): Growth {
 
 const LADDER = ['first', 'second', 'third', 'fourth'] as const;
 
-function ladderShare({ book, range }: WeekFacts, step: number): number {
+function ladderShare(book: RuleBook, step: number, range: DayRange): number {
   return getRuleValue(book, 'return-ramp', LADDER[step - 1] ?? 'fourth', range);
 }
 
-/** The first rung has already cut A; each later one rises from the rung before it. */
-function ladderRise(facts: WeekFacts, step: number): number {
-  if (step === 1) return 100;
-  return Math.floor((100 * ladderShare(facts, step)) / ladderShare(facts, step - 1));
+/** The first rung that holds cuts A to its share. */
+function openingPercent({ kind, book, range }: WeekFacts): number {
+  const cuts = kind.kind === 'return' && kind.step !== undefined && kind.rungBefore === undefined;
+  return cuts ? ladderShare(book, kind.step, range) : 100;
+}
+
+/**
+ * Each later rung rises from the rung before it, as that stood in its own week. A rung that the plan made lower than
+ * usual isn't made up for by a steeper next one.
+ */
+function ladderRise({ kind, book, range }: WeekFacts, step: number): number {
+  const { rungBefore: from } = kind;
+  if (from === undefined) return 100;
+  const before = ladderShare(book, step - 1, { from, until: from + DAYS_A_WEEK - 1 });
+  const usual = getDefault('return-ramp', LADDER[step - 2] ?? 'fourth');
+  return Math.floor((100 * ladderShare(book, step, range)) / Math.max(before, usual));
 }
 
 function sessionGrowthOf(facts: WeekFacts): SessionGrowth {
@@ -245,9 +259,9 @@ function keepOf(kind: KindWeek): Keep {
   return { kind: 'stay' };
 }
 
-function weekCeilings({ athlete, book, range, usable, week }: WeekFacts): readonly Bound[] {
+function weekCeilings({ athlete, book, range, jumpDays, week }: WeekFacts): readonly Bound[] {
   const bounds: Bound[] = [];
-  const limits = usable.flatMap((cell) => limitsOn(athlete, cell.day));
+  const limits = jumpDays.flatMap((day) => limitsOn(athlete, day));
   const limited = Math.min(...limits.map((limit) => limit.contactsAWeek ?? Infinity));
   if (limited !== Infinity) {
     const spans = limits.filter((limit) => limit.contactsAWeek === limited).map((limit) => limit.span);

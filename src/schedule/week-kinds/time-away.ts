@@ -6,6 +6,7 @@ import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { AthleteGrid, AthletePhases, WeekCells } from '../types.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 
 const SHORT_LADDER = 2;
 const LONG_LADDER = 4;
@@ -16,12 +17,21 @@ export interface AwayWeek {
   /** Rung of the ladder, from 1, for a week after time away. */
   readonly step?: number;
   readonly steps?: number;
+  /** First day of the week of the rung before; absent on the first rung that no waiver leaves out. */
+  readonly rungBefore?: Day;
+}
+
+interface Ladder {
+  readonly steps: number;
+  done: number;
+  /** First day of the last rung's week, once a rung has held. */
+  last?: Day;
 }
 
 /** By week; a week with neither is not touched by time away. Ladder R3 (M), loss of an empty week C. */
 export function timeAway(grid: AthleteGrid, phases: AthletePhases, book: RuleBook): readonly AwayWeek[] {
   const away: AwayWeek[] = grid.weeks.map(() => ({}));
-  let ladder: { steps: number; done: number } | undefined;
+  let ladder: Ladder | undefined;
   for (let at = 0; at < grid.weeks.length; at += 1) {
     const run = emptyRun(grid, phases, at);
     if (run.length > 0) {
@@ -33,14 +43,17 @@ export function timeAway(grid: AthleteGrid, phases: AthletePhases, book: RuleBoo
     }
     if (ladder === undefined || phases.weeks[at]?.phase === 'transition') continue;
     ladder.done += 1;
-    if (isBound(grid, at, book)) away[at] = { step: ladder.done, steps: ladder.steps };
+    const starts = grid.weeks[at]?.starts ?? 0;
+    const { done: step, steps, last } = ladder;
+    const holds = isBound(starts, book);
+    if (holds) away[at] = { step, steps, ...(last === undefined ? {} : { rungBefore: last }) };
+    if (holds || last !== undefined) ladder.last = starts;
     if (ladder.done === ladder.steps) ladder = undefined;
   }
   return away;
 }
 
-function isBound(grid: AthleteGrid, at: number, book: RuleBook): boolean {
-  const starts = grid.weeks[at]?.starts ?? 0;
+function isBound(starts: Day, book: RuleBook): boolean {
   return book.waiver('return-ramp', { from: starts, until: starts + DAYS_A_WEEK - 1 }) === undefined;
 }
 

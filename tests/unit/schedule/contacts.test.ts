@@ -196,6 +196,56 @@ describe('pins', () => {
   });
 });
 
+describe('the ladder back', () => {
+  const gone = { ...beginner, away: [away('2027-01-18', '2027-02-14')] };
+  const change = (parameter: string, value: number, from: string, until: string) => ({
+    rule: 'return-ramp' as const,
+    parameters: new Map([[parameter, value]]),
+    range: { from: day(from), until: day(until) },
+    who: EVERYBODY,
+    because: 'so',
+    span: HERE,
+  });
+  const rungs = (plan: Partial<Plan>): readonly number[] =>
+    stages(season(plan), gone)
+      .contacts.slice(6, 10)
+      .map((week) => week.contacts);
+
+  // Two weeks of loading have brought A to 120: 60; 84, as 80; ⌊1.14 x 80⌋ = 91, as 90; 100.
+  it('is half, then a rise to seven, eight and nine tenths of it', () => {
+    expect(stages(season(), gone).contacts[5]?.adapted).toBe(120);
+    expect(rungs({})).toEqual([60, 80, 90, 100]);
+  });
+
+  it('rises from the rung before as that stood in its own week', () => {
+    // 30 % in the first week only is 36, and 40 % more than that 50, not 70 % of 120.
+    expect(rungs({ ruleChanges: [change('first', 30, '2027-02-15', '2027-02-21')] }).slice(0, 2)).toEqual([35, 50]);
+    // 60 % of 115 in the first week only is 69, and ⌊100 x 70 / 60⌋ = 116 % of that 80, not 140 % of it.
+    expect(rungs({ ruleChanges: [change('first', 60, '2027-02-15', '2027-02-21')] }).slice(0, 2)).toEqual([65, 80]);
+  });
+
+  it('makes up for no rung that the plan made lower', () => {
+    const lower = rungs({ ruleChanges: [change('second', 60, '2027-02-15', '2027-03-14')] });
+    expect(lower).toEqual([60, 70, 75, 80]);
+  });
+
+  it('cuts at its second rung where the first is waived', () => {
+    const waiver = {
+      rule: 'return-ramp' as const,
+      range: { from: day('2027-02-15'), until: day('2027-02-21') },
+      who: EVERYBODY,
+      because: 'trained by herself',
+      decided: 'the physio',
+      span: HERE,
+    };
+    const found = stages(season({ waivers: [waiver] }), gone);
+    const [first, second] = found.contacts.slice(6, 8);
+    expect(found.kinds.slice(6, 8).map((week) => week.kind)).toEqual(['load', 'return']);
+    expect(second?.contacts).toBeLessThanOrEqual(Math.floor(0.7 * (first?.adapted ?? 0)));
+    expect(second?.contacts).toBeGreaterThan(0);
+  });
+});
+
 describe('between peaks and in season', () => {
   it('two peaks a week apart hold at six tenths or less', () => {
     const change = { competitions: [peak('2027-04-17'), peak('2027-04-24')] };
@@ -210,6 +260,22 @@ describe('between peaks and in season', () => {
   it('a peak with no usable day before it gets a primer', () => {
     const found = stages(season({ competitions: [peak('2027-04-20')], slots: [slot(0), slot(3)] }), beginner);
     expect(found.contacts[15]).toMatchObject({ contacts: 20, primer: true, sessions: [20], boundBy: 'open-days' });
+  });
+
+  it('the limit on the day of a primer holds it, though it begins within the week', () => {
+    const limit = {
+      range: { from: day('2027-04-19'), until: day('2027-04-25') },
+      avoid: [],
+      contactsASession: 12,
+      because: 'knee',
+      span: HERE,
+    };
+    // Tuesday's primer is the only jumping of a week that begins on a sunday.
+    const change = { competitions: [peak('2027-04-20')], slots: [slot(0), slot(3)] };
+    const base = season(change);
+    const fromSunday = { ...base, season: { ...base.season, weekStarts: 6 as const } };
+    const found = stages(fromSunday, { ...beginner, limits: [limit] });
+    expect(found.contacts.find((week) => week.primer)).toMatchObject({ contacts: 10, boundBy: 'limit' });
   });
 
   it('ceilings fall in season', () => {
