@@ -19,6 +19,20 @@ export function parseNames(text: string, before: readonly string[] = []): readon
   return [...before, ...names];
 }
 
+/** One of so many parts, the first being 1. */
+export interface Shard {
+  readonly part: number;
+  readonly of: number;
+}
+
+/** Of `2/8`: the second of eight. */
+export function parseShard(text: string): Shard {
+  const [, part, of] = (/^([1-9]\d{0,4})\/([1-9]\d{0,4})$/u.exec(text) ?? []).map(Number);
+  if (part === undefined || of === undefined || part > of)
+    throw new InvalidArgumentError('A shard is written 2/8: the second of eight.');
+  return { part, of };
+}
+
 /** Of `120`: a whole number of contacts. */
 export function parseContacts(text: string): number {
   if (!/^[1-9]\d{0,4}$/u.test(text)) throw new InvalidArgumentError('Contacts are a whole number: 120.');

@@ -13,7 +13,7 @@ import { asOf, formats, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
 import { addReach, addWhy } from './declare-why.ts';
 import type { ExitStatus } from './exit-status.ts';
-import { parseDate, parseNames } from './option-values.ts';
+import { parseDate, parseNames, parseShard } from './option-values.ts';
 import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from './requests.ts';
 import type { Session } from './session.ts';
 import { VERSION } from './version.ts';
@@ -65,6 +65,7 @@ const addBuild: Add = (program, session, done) => {
     .addOption(new Option('--paper <size>', 'what pages are printed on').choices(['a4', 'letter']))
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
+    .option('--shard <i/n>', 'only the i-th of n parts of the athletes, for --format csv', parseShard)
     .option('--from <date>', 'from this day on', parseDate)
     .option('--to <date>', 'up to this day', parseDate)
     .addOption(asOf())
@@ -96,7 +97,8 @@ reason, and sessions; with --from and --to at most two weeks apart, the sessions
 --format csv is the table weeks unless another is named; --format json is everything, with reasons
 and places. --format html is one page to print: the season's chart; with one --athlete, the cards;
 with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
---out takes neither --table nor --format: it writes all of it.
+--out takes neither --table nor --format: it writes all of it. --shard 1/4 to 4/4, on as many machines,
+make the parts of a table that one behind the other are the whole.
 
   footfall build examples/handball-spring
   footfall build examples/handball-spring --athlete mira

@@ -5,7 +5,7 @@ import type { Paper } from '../render/html/paper.ts';
 import type { Direction, Tier } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
 import type { TableName } from '../report/table-names.ts';
-import type { Amount } from './option-values.ts';
+import type { Amount, Shard } from './option-values.ts';
 
 export interface SelectionRequest {
   readonly athletes: readonly string[];
@@ -16,6 +16,8 @@ export interface SelectionRequest {
 
 export interface BuildRequest extends SelectionRequest {
   readonly plan: string;
+  /** Only one part of the athletes, so that several machines write a table together. */
+  readonly shard?: Shard;
   readonly table?: TableName;
   readonly format: 'text' | 'csv' | 'json' | 'html' | 'ics';
   /** A folder for every artefact. */

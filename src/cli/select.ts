@@ -2,7 +2,9 @@
 
 import type { Plan } from '../plan/types.ts';
 import type { Selection } from '../report/selection.ts';
+import { selectsAthlete } from '../report/selection.ts';
 import { didYouMean } from '../util/did-you-mean.ts';
+import type { Shard } from './option-values.ts';
 import type { SelectionRequest } from './requests.ts';
 
 export type Selected =
@@ -22,6 +24,16 @@ export function select(request: SelectionRequest, plan: Plan): Selected {
       ...(until !== undefined && { until }),
     },
   };
+}
+
+/**
+ * The selection with only one of its parts left: neighbours stay together, and no two parts differ by more than one
+ * athlete. The tables of all parts one behind the other are the table of the whole.
+ */
+export function shardOf(selection: Selection, { part, of }: Shard, plan: Plan): Selection {
+  const ids = plan.athletes.filter((athlete) => selectsAthlete(selection, athlete)).map(({ id }) => id);
+  const end = (parts: number): number => Math.floor((parts * ids.length) / of);
+  return { ...selection, shard: new Set(ids.slice(end(part - 1), end(part))) };
 }
 
 function problemOf({ athletes, squads, from, until }: SelectionRequest, plan: Plan): string | undefined {

@@ -45,6 +45,8 @@ export interface Walk {
   readonly planFindings: () => readonly Diagnostic[];
 }
 
+const isEverybody = ({ who, shard }: Selection): boolean => who.kind === 'everybody' && shard === undefined;
+
 /** A build to be walked once; what is found about an athlete is told as the athlete passes. */
 export function walk(build: Build, selection: Selection, tell: (diagnostics: readonly Diagnostic[]) => void): Walk {
   const freed = new Set<Waiver>();
@@ -73,6 +75,6 @@ export function walk(build: Build, selection: Selection, tell: (diagnostics: rea
       let step = athletes.next();
       while (step.done !== true) step = athletes.next();
     },
-    planFindings: () => (selection.who.kind === 'everybody' ? planFindings(build.plan, [{ freed }]) : []),
+    planFindings: () => (isEverybody(selection) ? planFindings(build.plan, [{ freed }]) : []),
   };
 }

@@ -10,6 +10,8 @@ import { DAYS_A_WEEK } from '../util/days.ts';
 export interface Selection {
   /** An athlete is meant if named, or in a squad that is named; everybody when nobody is. */
   readonly who: Who;
+  /** Ids of the athletes of one shard; absent: all of them. */
+  readonly shard?: ReadonlySet<string>;
   /** First and last day, both included; absent: as far as the season goes. */
   readonly from?: Day;
   readonly until?: Day;
@@ -18,7 +20,7 @@ export interface Selection {
 export const EVERYTHING: Selection = { who: { kind: 'everybody' } };
 
 export function selectsAthlete(selection: Selection, athlete: Pick<Athlete, 'id' | 'squad'>): boolean {
-  return appliesTo(selection.who, athlete);
+  return selection.shard?.has(athlete.id) !== false && appliesTo(selection.who, athlete);
 }
 
 export function selectsDay({ from, until }: Selection, day: Day): boolean {

@@ -95,6 +95,44 @@ describe('only what is asked for', () => {
   });
 });
 
+describe('shards', () => {
+  const build = async (...more: readonly string[]): Promise<string> =>
+    (await footfall(['build', HANDBALL, '--format', 'csv', '--quiet', ...more])).out;
+
+  const parts = async (of: number, ...more: readonly string[]): Promise<string> => {
+    let whole = '';
+    for (let part = 1; part <= of; part += 1) whole += await build(...more, '--shard', `${part}/${of}`);
+    return whole;
+  };
+
+  test.each(TABLE_NAMES)('of %s, one behind the other, are the whole', async (table) => {
+    expect(await parts(3, '--table', table)).toBe(await build('--table', table));
+  });
+
+  test('may be one, or more than there are athletes', async () => {
+    const whole = await build();
+    expect([await parts(1), await parts(17)]).toEqual([whole, whole]);
+  });
+
+  test('share out whoever is asked for, and keep nobody from being so', async () => {
+    const juniors = ['--squad', 'juniors'];
+    const [one, two] = [await build(...juniors, '--shard', '1/2'), await build(...juniors, '--shard', '2/2')];
+    expect(one + two).toBe(await build(...juniors));
+    expect(one.split('\r\n').length - 1).toBe(two.split('\r\n').length);
+  });
+
+  test.each([
+    [['--shard', '3/2', '--format', 'csv'], 'the second of eight'],
+    [['--shard', '0/2', '--format', 'csv'], 'the second of eight'],
+    [['--shard', 'half', '--format', 'csv'], 'the second of eight'],
+    [['--shard', '1/2'], '--format csv'],
+    [['--shard', '1/2', '--out', 'sheets'], '--format csv'],
+  ])('%s is refused', async (more, words) => {
+    const { status, err } = await footfall(['build', HANDBALL, ...more]);
+    expect({ status, said: err.includes(words) }).toEqual({ status: 2, said: true });
+  });
+});
+
 describe('text', () => {
   test('without a table is the season: everybody, every week, what the marks mean', async () => {
     const { out } = await footfall(['build', HANDBALL, '--quiet']);

@@ -10,7 +10,7 @@ import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan } from '../open-plan.ts';
 import type { BuildRequest } from '../requests.ts';
-import { select } from '../select.ts';
+import { select, shardOf } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellSummary } from '../tell-findings.ts';
@@ -24,10 +24,12 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
   if (!opened.ok) return opened.status;
   const selected = select(request, opened.build.plan);
   if (!selected.ok) return await refuse(session, selected.problem);
+  const selection =
+    request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const findings = createFindings();
   findings.add(opened.diagnostics);
-  const walked = walk(opened.build, selected.selection, findings.add);
-  const job: Job = { request, walked, selection: selected.selection, ofPlan: opened.diagnostics, session };
+  const walked = walk(opened.build, selection, findings.add);
+  const job: Job = { request, walked, selection, ofPlan: opened.diagnostics, session };
   if (request.out === undefined) await session.out.writeAll(await rendered(job));
   else await writeFolder(request.out, job);
   findings.add(walked.planFindings());
@@ -51,11 +53,12 @@ function statusOf({ strict = false }: BuildRequest, findings: Findings): ExitSta
 }
 
 /** Options that don't go together, in words. */
-function clashOf({ out, table, format, paper }: BuildRequest): string | undefined {
+function clashOf({ out, table, format, paper, shard }: BuildRequest): string | undefined {
   if (out !== undefined && (table !== undefined || format !== 'text')) {
     return '--out writes every artefact: leave --table and --format out';
   }
   if (table !== undefined && (format === 'html' || format === 'ics')) return `--format ${format} has no tables`;
+  if (shard !== undefined && format !== 'csv') return '--shard is for --format csv, whose parts make a whole';
   if (paper !== undefined && out === undefined && format !== 'html') return '--paper is for --out and --format html';
   return undefined;
 }
@@ -108,9 +111,9 @@ async function calendarFile({ request, walked, selection }: Job): Promise<Iterab
   return render(walked.build, selection, isSingle(request));
 }
 
-async function csvTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
+async function csvTable({ request, walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
   const { renderCsv } = await import('../../render/csv/csv.ts');
-  return renderCsv(drawTable(TABLES[table], walked.build, selection));
+  return renderCsv(drawTable(TABLES[table], walked.build, selection), (request.shard?.part ?? 1) === 1);
 }
 
 async function jsonTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {

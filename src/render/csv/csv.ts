@@ -9,10 +9,10 @@ import { harmless } from './harmless.ts';
 const MOST_REMEMBERED = 10_000;
 const NEEDS_QUOTES = /[",\r\n]/u;
 
-/** The file line by line, each with its end. */
-export function* renderCsv(table: Table): Iterable<string> {
+/** The file line by line, each with its end; `headed` is false where it goes on from another. */
+export function* renderCsv(table: Table, headed = true): Iterable<string> {
   const encodeText = createTextEncoder();
-  yield `${table.columns.map(({ name }) => name).join(',')}\r\n`;
+  if (headed) yield `${table.columns.map(({ name }) => name).join(',')}\r\n`;
   for (const row of table.rows) {
     let line = '';
     for (let index = 0; index < table.columns.length; index += 1) {
