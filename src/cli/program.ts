@@ -11,6 +11,7 @@ import { addJump } from './declare-jump.ts';
 import { addNew } from './declare-new.ts';
 import { asOf, formats, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
+import { addReview } from './declare-review.ts';
 import { addReach, addWhy } from './declare-why.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { parseDate, parseNames, parseShard } from './option-values.ts';
@@ -35,6 +36,7 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
   addLibrary(program, session, done);
   addWhy(program, session, done);
   addReach(program, session, done);
+  addReview(program, session, done);
   addDiff(program, session, done);
   addDone(program, session, done);
   addJump(program, session, done);

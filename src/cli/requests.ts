@@ -4,6 +4,7 @@
 import type { Paper } from '../render/html/paper.ts';
 import type { Direction, Tier } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
+import type { ReviewTableName } from '../report/review-table-names.ts';
 import type { TableName } from '../report/table-names.ts';
 import type { Amount, Shard } from './option-values.ts';
 
@@ -77,6 +78,16 @@ export interface JumpRequest {
   readonly before?: Amount;
   readonly method?: string;
   readonly arms?: boolean;
+  readonly format: 'text' | 'csv' | 'json';
+}
+
+export interface ReviewRequest {
+  readonly plan: string;
+  readonly athletes: readonly string[];
+  readonly squads: readonly string[];
+  /** The day of the review. */
+  readonly asOf?: Day;
+  readonly table?: ReviewTableName;
   readonly format: 'text' | 'csv' | 'json';
 }
 

@@ -20,6 +20,9 @@ export interface PowerEquation {
   readonly test: 'countermovement-jump' | 'squat-jump';
   /** Whom it was made from; of Sayers and Harman from memory. */
   readonly people: string;
+  /** Absent: of both sexes, of any age. */
+  readonly sex?: 'female' | 'male';
+  readonly ages?: { readonly from: number; readonly to: number };
   readonly perCentimetre: number;
   readonly perKilogram: number;
   readonly constant: number;
@@ -56,6 +59,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     name: 'Harman 1991',
     test: 'countermovement-jump',
     people: 'men',
+    sex: 'male',
     perCentimetre: 61.9,
     perKilogram: 36,
     constant: -1822,
@@ -67,6 +71,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     name: 'Canavan & Vescovi 2004',
     test: 'countermovement-jump',
     people: 'women',
+    sex: 'female',
     perCentimetre: 65.1,
     perKilogram: 25.8,
     constant: -1413.1,
@@ -78,6 +83,8 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     name: 'Amonette 2012',
     test: 'countermovement-jump',
     people: 'males of 12 to 24 years',
+    sex: 'male',
+    ages: { from: 12, to: 24 },
     perCentimetre: 63.6,
     perKilogram: 42.7,
     constant: -1846.5,

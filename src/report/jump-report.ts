@@ -2,7 +2,7 @@
 // its mark and source. Called by the command `jump`. Only what was measured the same way is set against each other.
 
 import { POWER_EQUATIONS, TRAINING_GAINS } from '../library/jump-tests.ts';
-import type { JumpTest } from '../library/jump-tests.ts';
+import type { JumpTest, PowerEquation } from '../library/jump-tests.ts';
 import { SOURCES } from '../library/sources.ts';
 import { forecastHeight } from '../record/forecast.ts';
 import {
@@ -43,6 +43,10 @@ export interface JumpPage {
 export interface JumpFacts {
   /** Body mass in kg. */
   readonly mass?: number;
+  /** Where they are known, equations made from other people are left out. */
+  readonly sex?: 'female' | 'male';
+  /** In whole years. */
+  readonly age?: number;
   /** Mean height of an earlier test done the same way, in metres. */
   readonly before?: number;
 }
@@ -54,7 +58,7 @@ export function reportJumps(groups: readonly TrialGroup[], facts: JumpFacts): re
     figures: [
       ...spreadFigures(group),
       ...contactFigures(group),
-      ...powerFigures(group, facts.mass),
+      ...powerFigures(group, facts),
       ...pairFigures(group, groups),
       ...changeFigures(group, beforeOf(group, groups) ?? facts.before),
       ...forecastFigures(group),
@@ -104,10 +108,14 @@ function ratioFigure(what: string, values: readonly number[], basis: string): re
   return values.length === 0 ? [] : [{ what, value: mean(values), ...RATIO, basis }];
 }
 
-/** By every equation made from this test, as none is right for everybody; none of them had arms swinging. */
-function powerFigures({ values, measure, test, arms }: TrialGroup, mass: number | undefined): readonly Figure[] {
+/**
+ * By every equation made from this test and from such people, as none is right for everybody; none of them had arms
+ * swinging.
+ */
+function powerFigures({ values, measure, test, arms }: TrialGroup, facts: JumpFacts): readonly Figure[] {
+  const { mass } = facts;
   if (mass === undefined || measure !== 'height' || arms === true) return [];
-  return POWER_EQUATIONS.filter((equation) => equation.test === test).map((equation) => ({
+  return POWER_EQUATIONS.filter((equation) => equation.test === test && isFor(equation, facts)).map((equation) => ({
     what: 'peak power',
     value: peakPower(equation, mean(values), mass),
     unit: 'W',
@@ -116,6 +124,10 @@ function powerFigures({ values, measure, test, arms }: TrialGroup, mass: number 
     basis: equation.basis,
   }));
 }
+
+const isFor = ({ sex, ages }: PowerEquation, facts: JumpFacts): boolean =>
+  (sex === undefined || facts.sex === undefined || sex === facts.sex) &&
+  (ages === undefined || facts.age === undefined || (ages.from <= facts.age && facts.age <= ages.to));
 
 /** Ratios of two tests, told with the counter-movement jump. */
 function pairFigures(group: TrialGroup, groups: readonly TrialGroup[]): readonly Figure[] {

@@ -104,6 +104,12 @@ export const TEST_SOURCES: readonly Source[] = [
 
 export const MONITORING_SOURCES: readonly Source[] = [
   {
+    id: 'jumpers-knee',
+    fact: 'Among young elite volleyball players those who jumped higher to begin with were the ones who came to have a sore patellar tendon. No number is taken from it.',
+    mark: 'M',
+    source: 'Visnes, Aandahl & Bahr 2013, Br J Sports Med 47:503–507, from memory',
+  },
+  {
     id: 'maturity-offset',
     fact: 'Years from the peak of growth, worked out from age, height, sitting height and mass by sex, ± 1 year. A boy of 14.0 years, 165 cm, 86 cm sitting and 54 kg is at +0.20. Nobody is selected on it.',
     mark: 'S',

@@ -9,13 +9,14 @@ import type { LayoutColumn } from './layout.ts';
 
 const COLUMNS: readonly LayoutColumn<Figure>[] = [
   { title: 'figure', align: 'left', text: ({ what }) => what },
-  { title: 'value', align: 'right', text: (figure) => valueWords(figure) },
+  { title: 'value', align: 'right', text: (figure) => figureValue(figure) },
   { title: '', align: 'left', text: ({ unit }) => unit },
   { title: 'mark', align: 'left', text: ({ basis }) => sourceOf(basis)?.mark ?? '' },
   { title: 'note', align: 'left', text: ({ note = '' }) => note, wrapAt: 24 },
 ];
 
-function valueWords({ what, value, range, places }: Figure): string {
+/** The value, or the range around it, with the places worth showing. */
+export function figureValue({ what, value, range, places }: Figure): string {
   const sign = what.startsWith('change') && value >= 0 ? '+' : '';
   const number = `${sign}${value.toFixed(places)}`;
   return range === undefined ? number : `${range.low.toFixed(places)} to ${range.high.toFixed(places)}`;

@@ -22,6 +22,7 @@ describe('the sources', () => {
       'maturity-offset',
       'maturity-offset-simple',
       'session-load',
+      'jumpers-knee',
     ];
     expect(SOURCES.map((source) => source.id).toSorted()).toEqual(expected.toSorted());
   });

@@ -1,0 +1,50 @@
+// `footfall review [plan]`: the Monday page as text, a table or JSON. Which day it is of the record says, where the coach
+// doesn't.
+
+import { renderCsv } from '../../render/csv/csv.ts';
+import { renderJsonTable } from '../../render/json/json-table.ts';
+import { renderReviewJson } from '../../render/json/review.ts';
+import { createPalette } from '../../render/palette.ts';
+import { renderReview } from '../../render/terminal/review.ts';
+import { renderTextTable } from '../../render/terminal/text-table.ts';
+import { createReview } from '../../report/review.ts';
+import type { Review } from '../../report/review.ts';
+import { REVIEW_TABLES } from '../../report/review-tables.ts';
+import { dayOfReview } from '../../report/review/review-day.ts';
+import { DONE } from '../exit-status.ts';
+import type { ExitStatus } from '../exit-status.ts';
+import { openPlan } from '../open-plan.ts';
+import type { ReviewRequest } from '../requests.ts';
+import { reviewBuilds } from '../review-builds.ts';
+import { select } from '../select.ts';
+import { lined, refuse } from '../session.ts';
+import type { Session } from '../session.ts';
+
+export async function review(request: ReviewRequest, session: Session): Promise<ExitStatus> {
+  const opened = await openPlan(request.plan, session, request.asOf);
+  if (!opened.ok) return opened.status;
+  const { plan } = opened.build;
+  const chosen = select(request, plan);
+  if (!chosen.ok) return await refuse(session, chosen.problem);
+  const day = request.asOf ?? dayOfReview(plan);
+  if (day === undefined) return await refuse(session, NO_DAY);
+  const found = createReview(reviewBuilds(plan, day), chosen.selection, day);
+  await session.out.writeAll(rendered(request, found, session));
+  return DONE;
+}
+
+const NO_DAY = 'nothing is on record yet, so say which day the review is of: --as-of 2027-02-08';
+
+function rendered({ table, format }: ReviewRequest, found: Review, { outTerminal }: Session): Iterable<string> {
+  const canvas = { palette: createPalette(outTerminal.colours), width: outTerminal.width };
+  switch (format) {
+    case 'csv':
+      return renderCsv(REVIEW_TABLES[table ?? 'weeks'](found));
+    case 'json':
+      return table === undefined ? [renderReviewJson(found)] : renderJsonTable(REVIEW_TABLES[table](found));
+    case 'text':
+      return lined(
+        table === undefined ? renderReview(found, canvas) : renderTextTable(REVIEW_TABLES[table](found), canvas),
+      );
+  }
+}

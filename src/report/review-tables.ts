@@ -1,0 +1,159 @@
+// The Monday page as tables, for spreadsheets and scripts: one for each of its parts. Athletes in the order of the plan.
+
+import type { JumpTrend } from './review/jump-trends.ts';
+import type { WeekDone } from './review/athlete-weeks.ts';
+import type { ToldItem } from './review/told-item.ts';
+import { isoDate } from '../util/days.ts';
+import { jumpTable } from './jump-report.ts';
+import { kilos } from './lines-table.ts';
+import type { AthleteReview, Review } from './review.ts';
+import type { ReviewTableName } from './review-table-names.ts';
+import { columns, rowOf } from './table.ts';
+import type { Cells, Column, Table } from './table.ts';
+
+export const REVIEW_TABLES: Readonly<Record<ReviewTableName, (review: Review) => Table>> = {
+  decisions: ({ decisions }) => itemTable('decisions', decisions),
+  exceptions: ({ exceptions }) => itemTable('exceptions', exceptions),
+  weeks: ({ athletes }) => tableOf('weeks', WEEK_COLUMNS, athletes, ({ id, weeks }) => weeks.map(weekCells(id))),
+  tests: ({ athletes }) => tableOf('tests', TEST_COLUMNS, athletes, ({ id, trends }) => trends.map(trendCells(id))),
+  figures: ({ athletes }) => ({ ...jumpTable(athletes.flatMap(({ figures }) => figures)), name: 'figures' }),
+  kilos: ({ athletes }) => tableOf('kilos', KILO_COLUMNS, athletes, kiloCells),
+};
+
+function tableOf<T>(
+  name: string,
+  of: readonly Column[],
+  items: readonly T[],
+  cells: (item: T) => readonly Cells[],
+): Table {
+  return { name, columns: of, rows: items.flatMap((item) => cells(item).map((one) => rowOf(of, one))) };
+}
+
+const ITEM_COLUMNS = [...columns('word', 'kind'), ...columns('text', 'athlete', 'what', 'changes', 'places')];
+
+/** A row for each athlete an item is about. */
+const itemTable = (name: string, items: readonly ToldItem[]): Table =>
+  tableOf(name, ITEM_COLUMNS, items, ({ kind, athletes, words, changes, places }) =>
+    athletes.map((athlete) => ({ kind, athlete, what: words, changes, places: places.join(' ') })),
+  );
+
+const WEEK_COLUMNS = [
+  ...columns('text', 'athlete'),
+  ...columns('integer', 'week'),
+  ...columns('date', 'starts'),
+  ...columns('integer', 'sessions', 'sessions_recorded', 'planned', 'done', 'counted', 'other_jumps', 'all_jumps'),
+  ...columns('integer', 'change_percent'),
+  ...columns('decimal', 'ratio_4_weeks', 'effort', 'load'),
+  ...columns('integer', 'load_gaps'),
+  ...columns('decimal', 'monotony', 'strain'),
+];
+
+const weekCells =
+  (athlete: string) =>
+  ({ week, starts, sessions, planned, done, counted, otherJumps, allJumps, change, ratio, felt }: WeekDone): Cells => ({
+    athlete,
+    week,
+    starts: isoDate(starts),
+    sessions: sessions.filter((one) => one.planned !== undefined).length,
+    sessions_recorded: sessions.filter(({ rows }) => rows.length > 0).length,
+    planned,
+    done,
+    counted,
+    other_jumps: otherJumps,
+    all_jumps: allJumps,
+    change_percent: change,
+    ratio_4_weeks: rounded(ratio, 2),
+    effort: rounded(felt.effort, 1),
+    load: rounded(felt.load, 1),
+    load_gaps: felt.gaps,
+    monotony: rounded(felt.monotony, 2),
+    strain: rounded(felt.strain, 0),
+  });
+
+const TEST_COLUMNS = [
+  ...columns('text', 'athlete'),
+  ...columns('date', 'date'),
+  ...columns('text', 'test', 'method'),
+  ...columns('word', 'arms'),
+  ...columns('integer', 'trials'),
+  ...columns('decimal', 'mean'),
+  ...columns('word', 'unit'),
+  ...columns('date', 'before_date'),
+  ...columns('decimal', 'before', 'change', 'typical_error', 'worthwhile'),
+  ...columns('word', 'verdict'),
+  ...columns('decimal', 'groups_low', 'groups_high'),
+];
+
+const trendCells =
+  (athlete: string) =>
+  (trend: JumpTrend): Cells => {
+    const { group, before, forecast } = trend;
+    const scale = (value: number | undefined): number | undefined =>
+      value === undefined ? undefined : scaledValue(trend, value);
+    return {
+      athlete,
+      date: group.day === undefined ? undefined : isoDate(group.day),
+      test: group.test,
+      method: group.method,
+      arms: group.arms === undefined ? undefined : group.arms ? 'yes' : 'no',
+      trials: group.values.length,
+      mean: scale(trend.mean),
+      unit: TREND_UNITS[group.measure],
+      before_date: before?.group.day === undefined ? undefined : isoDate(before.group.day),
+      before: scale(before?.mean),
+      change: scale(trend.change),
+      typical_error: scale(trend.typicalError),
+      worthwhile: scale(trend.worthwhile),
+      verdict: verdictOf(trend),
+      groups_low: scale(forecast?.low),
+      groups_high: scale(forecast?.high),
+    };
+  };
+
+export const TREND_UNITS = { height: 'cm', force: 'N', index: '' } as const;
+const TREND_PLACES = { height: 1, force: 0, index: 2 } as const;
+const CENTIMETRES_A_METRE = 100;
+
+/** In the unit that is shown, with the places worth showing. */
+const scaledValue = ({ group: { measure } }: Pick<JumpTrend, 'group'>, value: number): number =>
+  Number((measure === 'height' ? value * CENTIMETRES_A_METRE : value).toFixed(TREND_PLACES[measure]));
+
+/** As `scaledValue`, as text with its places. */
+export const trendNumber = (trend: Pick<JumpTrend, 'group'>, value: number): string =>
+  scaledValue(trend, value).toFixed(TREND_PLACES[trend.group.measure]);
+
+/** What the change is worth, said plainly. */
+export function verdictOf({ before, change = 0, insideNoise, worthwhile }: JumpTrend): string {
+  if (before === undefined) return 'no test before it done the same way';
+  if (insideNoise === undefined) return 'no error of it is known';
+  if (insideNoise) return 'inside the noise';
+  if (worthwhile !== undefined && Math.abs(change) < worthwhile) return 'more than noise, too little to matter';
+  return change > 0 ? 'more than noise: up' : 'more than noise: down';
+}
+
+const KILO_COLUMNS = [
+  ...columns('text', 'athlete', 'lift'),
+  ...columns('date', 'tested'),
+  ...columns('decimal', 'max_kg', 'plan_max_kg'),
+  ...columns('date', 'date'),
+  ...columns('text', 'exercise'),
+  ...columns('decimal', 'before_kg', 'after_kg'),
+];
+
+const kiloCells = ({ id, maxima }: AthleteReview): readonly Cells[] =>
+  maxima.flatMap(({ max, before, next }) =>
+    next.map((line) => ({
+      athlete: id,
+      lift: max.lift,
+      tested: max.on === undefined ? undefined : isoDate(max.on),
+      max_kg: kilos(max.grams),
+      plan_max_kg: before === undefined ? undefined : kilos(before.grams),
+      date: isoDate(line.day),
+      exercise: line.exercise,
+      before_kg: line.before === undefined ? undefined : kilos(line.before),
+      after_kg: line.after === undefined ? undefined : kilos(line.after),
+    })),
+  );
+
+export const rounded = (value: number | undefined, places: number): number | undefined =>
+  value === undefined ? undefined : Number(value.toFixed(places));

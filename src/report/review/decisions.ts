@@ -1,0 +1,48 @@
+// What a coach has to decide, the gravest first: each with what it changes and the lines it comes from.
+
+import { blockedWeeks } from './decisions/blocked.ts';
+import { endingLimits } from './decisions/limits.ts';
+import { newMaximum, staleMaxima } from './decisions/maxima.ts';
+import { missingRecord } from './decisions/missing-record.ts';
+import { painDecision } from './decisions/pain.ts';
+import { returnStage } from './decisions/return-stage.ts';
+import { testDecisions } from './decisions/tests.ts';
+import { weekAhead } from './decisions/week-ahead.ts';
+import type { NewMaximum } from './new-maxima.ts';
+import type { Subject } from './subject.ts';
+import { gathered } from './told-item.ts';
+import type { ToldItem } from './told-item.ts';
+
+/** Of one athlete, in no order yet. */
+export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]): readonly ToldItem[] {
+  return [
+    ...painDecision(subject),
+    ...blockedWeeks(subject),
+    ...missingRecord(subject),
+    ...returnStage(subject),
+    ...maxima.map((found) => newMaximum(subject, found)),
+    ...staleMaxima(subject, new Set(maxima.map(({ max }) => max.lift))),
+    ...testDecisions(subject),
+    ...endingLimits(subject),
+    ...weekAhead(subject),
+  ];
+}
+
+const ORDER = [
+  'pain stop',
+  'pain hold',
+  'week blocked',
+  'record missing',
+  'return stage',
+  'limit ends',
+  'new maximum',
+  'old maximum',
+  'test missing',
+  'test due',
+];
+
+const rank = ({ kind }: ToldItem): number => (ORDER.includes(kind) ? ORDER.indexOf(kind) : ORDER.length);
+
+/** Those that say the same as one, the gravest first, and within a kind in the order of the plan. */
+export const inOrderOfWeight = (items: readonly ToldItem[]): readonly ToldItem[] =>
+  gathered(items).toSorted((a, b) => rank(a) - rank(b));

@@ -1,0 +1,21 @@
+// Limits that end about now: what they barred opens by itself.
+
+import { REVIEW } from '../../../library/review.ts';
+import { limitWords } from '../../board-watch.ts';
+import { dateWords } from '../../calendar-words.ts';
+import { whoOf } from '../subject.ts';
+import type { Subject } from '../subject.ts';
+import type { ToldItem } from '../told-item.ts';
+
+export function endingLimits(subject: Subject): readonly ToldItem[] {
+  const { plan, athlete, day, places } = subject;
+  return athlete.limits
+    .filter(({ range }) => Math.abs(range.until - day) <= REVIEW.daysAhead)
+    .map((limit) => ({
+      kind: 'limit ends',
+      ...whoOf(subject),
+      words: `the limit (${limit.because}) ${limit.range.until < day ? 'ended' : 'ends'} on ${dateWords(limit.range.until)}: renew it, or let it go?`,
+      changes: `${limitWords(plan, limit)}; after that it opens by itself`,
+      places: [places.words(limit.span)],
+    }));
+}

@@ -1,0 +1,33 @@
+// Sessions that are over and of which the record says nothing: they are not taken for done.
+
+import { dayWords } from '../../calendar-words.ts';
+import { counted } from '../../quantities.ts';
+import { whoOf } from '../subject.ts';
+import type { Subject } from '../subject.ts';
+import type { ToldItem } from '../told-item.ts';
+
+export function missingRecord(subject: Subject): readonly ToldItem[] {
+  const { behind, recent, built, athlete, places } = subject;
+  const sessions = new Map([...behind.flatMap((week) => week.sessions), ...recent].map((one) => [one.day, one]));
+  const missing = [...sessions.values()].filter(({ outcome }) => outcome === 'not recorded');
+  const [first] = missing;
+  if (first === undefined) return [];
+  const overdue = built.diagnostics.some(({ code }) => code === 'schedule/record-missing');
+  const empty = behind.filter(({ done, planned }) => done === undefined && planned > 0);
+  return [
+    {
+      kind: 'record missing',
+      ...whoOf(subject),
+      words: `${counted(missing.length, 'session')} since ${dayWords(first.day)} not on record: done, less, or missed?`,
+      changes: changesOf(empty.length, overdue),
+      places: [places.words(athlete.span)],
+    },
+  ];
+}
+
+function changesOf(emptyWeeks: number, overdue: boolean): string {
+  if (overdue) return 'two weeks without a record: nothing rises until there is one';
+  return emptyWeeks > 0
+    ? 'the week counts as no more than the last recorded one'
+    : 'what is not recorded counts as not done';
+}

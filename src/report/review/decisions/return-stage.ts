@@ -1,0 +1,22 @@
+// A return that waits for the next stage to be signed. Stages open by criteria, never by a date: G11 (P).
+
+import { returnStageOn } from '../../../plan/athlete-facts.ts';
+import { dateWords } from '../../calendar-words.ts';
+import { whoOf } from '../subject.ts';
+import type { Subject } from '../subject.ts';
+import type { ToldItem } from '../told-item.ts';
+
+export function returnStage(subject: Subject): readonly ToldItem[] {
+  const { athlete, day, places } = subject;
+  const stage = returnStageOn(athlete, day);
+  if (stage === undefined) return [];
+  return [
+    {
+      kind: 'return stage',
+      ...whoOf(subject),
+      words: `stage ${stage.stage} of ${stage.of} since ${dateWords(stage.since)}, signed by ${stage.signed}: is the next one signed?`,
+      changes: `drills and volume stay those of stage ${stage.stage} until it is; criteria open a stage, no date does`,
+      places: [places.words(stage.span)],
+    },
+  ];
+}

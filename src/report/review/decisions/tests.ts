@@ -1,0 +1,49 @@
+// Tests: those that are due, and those that were and have no result on record.
+
+import { REVIEW } from '../../../library/review.ts';
+import { appliesTo, holds } from '../../../plan/applies.ts';
+import type { TestDay } from '../../../plan/types.ts';
+import { dayWords } from '../../calendar-words.ts';
+import { exerciseName } from '../../exercise-words.ts';
+import { whoOf } from '../subject.ts';
+import type { Subject } from '../subject.ts';
+import type { ToldItem } from '../told-item.ts';
+
+export function testDecisions(subject: Subject): readonly ToldItem[] {
+  const { plan, athlete, day, behind } = subject;
+  const from = behind[0]?.starts ?? day;
+  const mine = plan.tests.filter(({ who }) => appliesTo(who, athlete));
+  return [
+    ...mine.filter((test) => from <= test.day && test.day < day).flatMap((test) => withoutResult(subject, test)),
+    ...mine.filter((test) => day <= test.day && test.day < day + REVIEW.daysAhead).map((test) => due(subject, test)),
+  ];
+}
+
+function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
+  const { plan, athlete, places } = subject;
+  if (athlete.away.some(({ range }) => holds(range, test.day))) return [];
+  const missing = test.what.filter(
+    (what) => !plan.record.tests.some((row) => row.athlete === athlete.id && row.day === test.day && row.test === what),
+  );
+  if (missing.length === 0) return [];
+  return [
+    {
+      kind: 'test missing',
+      ...whoOf(subject),
+      words: `no result of the test on ${dayWords(test.day)}: ${namesOf(subject, missing)}`,
+      changes: 'kilos and the jump trend stand on the test before it',
+      places: [places.words(test.span)],
+    },
+  ];
+}
+
+const due = (subject: Subject, test: TestDay): ToldItem => ({
+  kind: 'test due',
+  ...whoOf(subject),
+  words: `test on ${dayWords(test.day)}: ${namesOf(subject, test.what)}`,
+  changes: `no jump session that day, ${test.contacts} contacts of its own`,
+  places: [subject.places.words(test.span)],
+});
+
+const namesOf = ({ plan }: Subject, tests: readonly string[]): string =>
+  tests.map((id) => exerciseName(plan.library, id).toLowerCase().replaceAll('-', ' ')).join(', ');

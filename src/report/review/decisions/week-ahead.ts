@@ -1,0 +1,32 @@
+// What the week ahead is where it isn't a week like others: easy, a taper, a way back.
+
+import { REVIEW } from '../../../library/review.ts';
+import { dateWords } from '../../calendar-words.ts';
+import { weekPurpose } from '../../week-purpose.ts';
+import { kindWords, whyContacts } from '../../week-words.ts';
+import { whoOf } from '../subject.ts';
+import type { Subject } from '../subject.ts';
+import type { ToldItem } from '../told-item.ts';
+import { boundSpans } from '../../places.ts';
+import type { BuiltWeek, BuiltAthlete } from '../../../build/types.ts';
+
+const TOLD: ReadonlySet<BuiltWeek['kind']> = new Set(['deload', 'taper', 'return', 'hold']);
+
+export function weekAhead(subject: Subject): readonly ToldItem[] {
+  const week = nextWeek(subject.built, subject);
+  if (week === undefined || !TOLD.has(week.kind) || week.contacts === 0) return [];
+  return [
+    {
+      kind: `${kindWords(week.kind)} week`,
+      ...whoOf(subject),
+      words: `week ${week.week}, from ${dateWords(week.starts)}: ${weekPurpose(week)}`,
+      changes: `${week.contacts} jumps, ${whyContacts(week)}`,
+      places: boundSpans(week).map((span) => subject.places.words(span)),
+    },
+  ];
+}
+
+/** The week that begins in the days ahead. */
+function nextWeek({ weeks, blocked }: BuiltAthlete, { day }: Subject): BuiltWeek | undefined {
+  return weeks.find((week) => day <= week.starts && week.starts < day + REVIEW.daysAhead && !blocked.has(week.week));
+}

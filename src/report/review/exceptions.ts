@@ -1,0 +1,107 @@
+// What went otherwise than written since the last review: less, more, besides, missed; pain; jumps that rose fast; and
+// what this week's sheets have because of it.
+
+import { REVIEW } from '../../library/review.ts';
+import { getRuleValue, ruleBook } from '../../plan/rule-book.ts';
+import { doneBy } from '../../plan/done-by.ts';
+import type { DoneRow } from '../../plan/types.ts';
+import { mean } from '../../util/statistics.ts';
+import { dayWords } from '../calendar-words.ts';
+import { whyContacts } from '../week-words.ts';
+import type { SessionDone } from './planned-and-done.ts';
+import { whoOf } from './subject.ts';
+import type { Subject } from './subject.ts';
+import type { ToldItem } from './told-item.ts';
+
+/** Of one athlete, in order of day, what follows from it last. */
+export function exceptionsAbout(subject: Subject): readonly ToldItem[] {
+  return [
+    ...subject.recent.flatMap((session) => otherwise(subject, session)),
+    ...painRows(subject),
+    ...jumpsRose(subject),
+    ...follows(subject),
+  ];
+}
+
+function otherwise(subject: Subject, session: SessionDone): readonly ToldItem[] {
+  const { outcome, rows } = session;
+  if (outcome === 'as written') return [];
+  const notes = rows.flatMap(({ note }) => note ?? []);
+  return [
+    {
+      kind: outcome,
+      ...whoOf(subject),
+      words: [sessionWords(session), ...notes].join('; '),
+      places: rows.map(({ span }) => subject.places.words(span)),
+    },
+  ];
+}
+
+function sessionWords({ day, outcome, planned = 0, done = 0 }: SessionDone): string {
+  const date = dayWords(day);
+  switch (outcome) {
+    case 'not recorded':
+    case 'missed':
+      return planned === 0 ? `${date}: lifts only` : `${date}: ${planned} planned`;
+    case 'besides':
+      return `${date}: ${done}, none planned`;
+    case 'as written':
+    case 'less':
+    case 'more':
+      return `${date}: ${done} of ${planned}`;
+  }
+}
+
+/** Any pain on record, also of the days that ask for no decision. */
+function painRows(subject: Subject): readonly ToldItem[] {
+  const { plan, athlete, since, day, places } = subject;
+  const hurts = (row: DoneRow): boolean => row.day >= since && row.day < day && (row.pain ?? 0) > 0;
+  return doneBy(plan.record, athlete.id)
+    .filter(hurts)
+    .map((row) => ({
+      kind: 'pain',
+      ...whoOf(subject),
+      words: [`${row.pain ?? 0} the morning after ${dayWords(row.day)}`, ...notesOf(subject, row)].join('; '),
+      places: [places.words(row.span)],
+    }));
+}
+
+/** The row's note, unless it is told with its session. */
+function notesOf({ recent }: Subject, row: DoneRow): readonly string[] {
+  const isTold = recent.some(({ outcome, rows }) => outcome !== 'as written' && rows.includes(row));
+  return isTold || row.note === undefined ? [] : [row.note];
+}
+
+/** All jumps over the share of the weeks before that the rule all-jumps-rise allows. C. */
+function jumpsRose(subject: Subject): readonly ToldItem[] {
+  const { plan, athlete, behind, day } = subject;
+  const last = behind.at(-1);
+  const before = behind.slice(0, -1).map(({ allJumps }) => allJumps);
+  if (last === undefined || before.length < REVIEW.weeks - 1) return [];
+  const most = getRuleValue(ruleBook(plan, athlete), 'all-jumps-rise', 'most', { from: last.starts, until: day });
+  const usual = Math.round(mean(before));
+  if (last.allJumps * 100 <= most * usual) return [];
+  return [
+    {
+      kind: 'jumps rose',
+      ...whoOf(subject),
+      words: `all jumps ${last.allJumps}, in the weeks before ${usual} on the average`,
+      places: [],
+    },
+  ];
+}
+
+/** This week's contacts where they aren't those that last week's sheets had ahead. */
+function follows(subject: Subject): readonly ToldItem[] {
+  const { week, expected } = subject;
+  if (week === undefined || expected === undefined || week.done) return [];
+  if (Math.abs(week.contacts - expected) < REVIEW.toldContacts) return [];
+  return [
+    {
+      kind: 'this week',
+      ...whoOf(subject),
+      words: `${week.contacts} jumps, and ${expected} before last week was done: ${whyContacts(week)}`,
+      places: [],
+    },
+  ];
+}

@@ -1,0 +1,69 @@
+// `footfall review` from the command line: text, tables, JSON, and what it refuses.
+
+import { describe, expect, test } from 'vitest';
+import { footfall, HANDBALL, rowsOf } from './footfall.ts';
+import { REVIEW_TABLE_NAMES } from '../../src/report/review-table-names.ts';
+
+const DIARY = 'examples/harbour-diary';
+
+describe('the page', () => {
+  test('begins with what to decide, then what went otherwise, then the numbers', async () => {
+    const { out, status } = await footfall(['review', DIARY]);
+    expect(status).toBe(0);
+    const places = ['To decide', 'Otherwise than written', 'Planned and done', 'Jump tests', 'not medical advice'].map(
+      (words) => out.indexOf(words),
+    );
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(Math.min(...places)).toBeGreaterThan(0);
+    expect(out).not.toMatch(/undefined|NaN|\[object/u);
+  });
+
+  test('says of those under 16 no more than the first name', async () => {
+    const { out } = await footfall(['review', DIARY]);
+    expect(out).toContain('Gus');
+    expect(out).not.toContain('Gus B.');
+  });
+
+  test('is of the day that is asked for, and knows nothing recorded later', async () => {
+    const { out } = await footfall(['review', DIARY, '--as-of', '2025-01-27']);
+    expect(out).toContain('Monday 27 Jan 2025');
+    expect(out).not.toContain('pain of 7');
+  });
+
+  test('is of the athletes that are asked for', async () => {
+    const { out } = await footfall(['review', DIARY, '--athlete', 'cato']);
+    expect(out).toContain('Cato F.');
+    expect(out).not.toMatch(/Alma|Berit|Dina/u);
+  });
+});
+
+describe('tables', () => {
+  test.each(REVIEW_TABLE_NAMES)('%s is the same as CSV and as JSON', async (table) => {
+    const csv = await footfall(['review', DIARY, '--table', table, '--format', 'csv']);
+    const json = await footfall(['review', DIARY, '--table', table, '--format', 'json']);
+    const objects: readonly object[] = JSON.parse(json.out);
+    expect(rowsOf(csv.out)).toHaveLength(objects.length);
+    expect(objects.length).toBeGreaterThan(0);
+    expect(csv.out.split('\r\n')[0]?.split(',')).toEqual(Object.keys(objects[0] ?? {}));
+  });
+
+  test('the one without a name is weeks', async () => {
+    const named = await footfall(['review', DIARY, '--table', 'weeks', '--format', 'csv']);
+    const plain = await footfall(['review', DIARY, '--format', 'csv']);
+    expect(plain.out).toBe(named.out);
+  });
+});
+
+describe('what is wrong with a command', () => {
+  test('a review without a record wants its day', async () => {
+    const { status, err, out } = await footfall(['review', HANDBALL]);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain('--as-of');
+  });
+
+  test('an unknown athlete is refused with the nearest', async () => {
+    const { status, err } = await footfall(['review', DIARY, '--athlete', 'alam']);
+    expect(status).toBe(2);
+    expect(err).toContain('alma');
+  });
+});
