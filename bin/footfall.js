@@ -10,7 +10,7 @@ const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
 
 // A run is mostly over before optimised code pays for its making: V8 is to think of that later than it does by itself.
-setFlagsFromString('--interrupt-budget=1000000');
+setFlagsFromString('--interrupt-budget=200000');
 
 const dist = join(__dirname, '../dist');
 const filename = join(dist, 'main.cjs');

@@ -34,7 +34,7 @@ function runNext() {
 function keep() {
   process.removeListener('beforeExit', runNext);
   setFlagsFromString('--flush-bytecode');
-  setFlagsFromString('--interrupt-budget=1000000');
+  setFlagsFromString('--interrupt-budget=200000');
   writeFileSync(join(dist, file), program.createCachedData());
 }
 
