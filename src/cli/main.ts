@@ -8,7 +8,10 @@ import { today } from '../host/time.ts';
 import { run } from './run.ts';
 
 const ended = run(programArguments(), {
-  today: today(),
+  // Asked for each time: who watches a plan may do so over midnight.
+  get today() {
+    return today();
+  },
   files: fileSystem,
   out: standardOutput(),
   err: standardError(),

@@ -56,6 +56,8 @@ const strict = (): Option => new Option('--strict', 'count warnings as errors in
 
 const quiet = (what: string): Option => new Option('--quiet', what);
 
+const watching = (what: string): Option => new Option('--watch', what);
+
 const addBuild: Add = (program, session, done) => {
   program
     .command('build')
@@ -73,6 +75,7 @@ const addBuild: Add = (program, session, done) => {
     .addOption(asOf())
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
+    .addOption(watching('build again with every save, and print what it changed, until Ctrl-C'))
     .addHelpText('after', buildHelp)
     .action(async (plan: string, { to, athlete = [], squad = [], ...options }: BuildOptions) => {
       const { build } = await import('./commands/build.ts');
@@ -101,6 +104,9 @@ and places. --format html is one page to print: the season's chart; with one --a
 with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
 --out takes neither --table nor --format: it writes all of it. --shard 1/4 to 4/4, on as many machines,
 make the parts of a table that one behind the other are the whole.
+--watch compares with the last build that had no error, and with --out writes the folder anew each
+time. It sees the plan's YAML and CSV files, hidden ones left out, and ends with the status of the
+last build.
 
   footfall build examples/handball-spring
   footfall build examples/handball-spring --athlete mira
@@ -118,6 +124,7 @@ const addCheck: Add = (program, session, done) => {
     .addOption(asOf())
     .addOption(strict())
     .addOption(quiet('print errors only'))
+    .addOption(watching('check again with every save, until Ctrl-C'))
     .action(async (plan: string, options: Options<CheckRequest, 'plan'>) => {
       const { check } = await import('./commands/check.ts');
       done(await check({ ...options, plan }, session));

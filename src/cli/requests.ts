@@ -29,6 +29,8 @@ export interface BuildRequest extends SelectionRequest {
   readonly asOf?: Day;
   readonly strict?: boolean;
   readonly quiet?: boolean;
+  /** Once more with every save, until it is ended. */
+  readonly watch?: boolean;
 }
 
 export interface CheckRequest {
@@ -37,6 +39,7 @@ export interface CheckRequest {
   readonly format: 'text' | 'json' | 'sarif';
   readonly strict?: boolean;
   readonly quiet?: boolean;
+  readonly watch?: boolean;
   /** A code to explain instead. */
   readonly explain?: string;
 }

@@ -47,15 +47,15 @@ export interface Walk {
 
 const isEverybody = ({ who, shard }: Selection): boolean => who.kind === 'everybody' && shard === undefined;
 
-/** A build to be walked once; what is found about an athlete is told as the athlete passes. */
-export function walk(build: Build, selection: Selection, tell: (diagnostics: readonly Diagnostic[]) => void): Walk {
+/** A build to be walked once; `pass` is given each athlete on the way. */
+export function walk(build: Build, selection: Selection, pass: (built: BuiltAthlete) => void): Walk {
   const freed = new Set<Waiver>();
   function* passing(): Generator<BuiltAthlete> {
     for (const athlete of build.plan.athletes) {
       if (!selectsAthlete(selection, athlete)) continue;
       const built = build.athlete(athlete);
       for (const waiver of built.freed) freed.add(waiver);
-      tell(built.diagnostics);
+      pass(built);
       yield built;
     }
   }

@@ -41,11 +41,13 @@ export interface BuildToWrite {
   /** Findings of the plan as a whole, asked for when the athletes have been walked. */
   readonly findings: () => readonly Diagnostic[];
   readonly progress: Progress;
+  /** Waited for after every athlete. */
+  readonly breathe?: () => Promise<void>;
 }
 
-/** Writes everything; gives control back after every athlete. */
+/** Writes everything. */
 export async function writeBuild(folder: OutputFolder, job: BuildToWrite): Promise<void> {
-  const { selection, findings, progress } = job;
+  const { selection, findings, progress, breathe } = job;
   // The mark of a build is worked out whenever it is asked for: once is enough.
   const build: Build = { ...job.build };
   const document = createDocument(build, selection);
@@ -70,7 +72,7 @@ export async function writeBuild(folder: OutputFolder, job: BuildToWrite): Promi
     folder.append('plan.json', line);
     done += 1;
     progress.tell(Math.min(done, build.plan.athletes.length), build.plan.athletes.length);
-    await Promise.resolve();
+    await breathe?.();
   }
   for (const part of parts) part.finish(planFindings);
 }

@@ -1,20 +1,18 @@
 // Two builds → what was edited and what changed on the sheets. Called by the commands. Athletes of both are compiled side
 // by side in the order of their ids and let go again; only what differs is kept.
 
-import type { Build } from '../build/types.ts';
-import type { Athlete } from '../plan/types.ts';
 import { diffSheets } from './diff-sheets.ts';
 import { diffPlans } from './edits.ts';
-import { sheetOf } from './sheet.ts';
-import type { AthleteChange, BuildDiff, SheetTotals, SheetWeek } from './types.ts';
+import type { AthleteSheet, SheetAthlete, Side } from './side.ts';
+import type { AthleteChange, BuildDiff, Edit, SheetTotals } from './types.ts';
 
-/** Everything that differs; nothing for equal builds. Both builds are walked once. */
-export function diffBuilds(before: Build, after: Build): BuildDiff {
-  const renamed = renamedAthletes(before.plan.athletes, after.plan.athletes);
-  const old = createSide(before);
-  const fresh = createSide(after);
-  const gone = new Map<string, Sheet>();
-  const come = new Map<string, Sheet>();
+/** Everything that differs; nothing for equal builds. The sheets of both are walked once. */
+export function diffBuilds(before: Side, after: Side): BuildDiff {
+  const renamed = renamedAthletes(before.athletes, after.athletes);
+  const old = createCount(before);
+  const fresh = createCount(after);
+  const gone = new Map<string, AthleteSheet>();
+  const come = new Map<string, AthleteSheet>();
   const athletes: AthleteChange[] = [];
   for (const [was, is] of joined(old.sheets(), fresh.sheets())) {
     if (was === undefined) come.set(is.athlete.id, is);
@@ -31,47 +29,47 @@ export function diffBuilds(before: Build, after: Build): BuildDiff {
   }
   for (const { athlete, weeks } of come.values())
     athletes.push({ ...naming(athlete), kind: 'added', weeks: diffSheets([], weeks) });
+  const edits = editsBetween(before, after, renamed);
   return {
-    edits: diffPlans(before.plan, after.plan, renamed),
+    ...(edits !== undefined && { edits }),
     athletes: athletes.toSorted((a, b) => (a.athlete < b.athlete ? -1 : 1)),
     before: old.totals(),
     after: fresh.totals(),
   };
 }
 
-interface Sheet {
-  readonly athlete: Athlete;
-  readonly weeks: readonly SheetWeek[];
+function editsBetween(before: Side, after: Side, renamed: ReadonlyMap<string, string>): readonly Edit[] | undefined {
+  if (before.plan === undefined || after.plan === undefined) return undefined;
+  return diffPlans(before.plan, after.plan, renamed);
 }
 
-interface Side {
-  readonly sheets: () => Iterable<Sheet>;
+interface Count {
+  readonly sheets: () => Iterable<AthleteSheet>;
   /** Of what has been walked. */
   readonly totals: () => SheetTotals;
 }
 
-function createSide({ athletes }: Build): Side {
+function createCount({ sheets }: Side): Count {
   const sums = { athletes: 0, sessions: 0, contacts: 0 };
   return {
     *sheets() {
-      for (const built of athletes) {
-        const weeks = sheetOf(built);
+      for (const sheet of sheets) {
         sums.athletes += 1;
-        for (const { sessions, contacts } of weeks) {
+        for (const { sessions, contacts } of sheet.weeks) {
           sums.sessions += sessions.length;
           sums.contacts += contacts;
         }
-        yield { athlete: built.athlete, weeks };
+        yield sheet;
       }
     },
     totals: () => sums,
   };
 }
 
-type Joined = readonly [Sheet, Sheet | undefined] | readonly [undefined, Sheet];
+type Joined = readonly [AthleteSheet, AthleteSheet | undefined] | readonly [undefined, AthleteSheet];
 
 /** Sheets of one athlete together. Both sides are in order of id, by code unit. */
-function* joined(before: Iterable<Sheet>, after: Iterable<Sheet>): Iterable<Joined> {
+function* joined(before: Iterable<AthleteSheet>, after: Iterable<AthleteSheet>): Iterable<Joined> {
   const fresh = after[Symbol.iterator]();
   let next = fresh.next();
   for (const was of before) {
@@ -87,13 +85,13 @@ function* joined(before: Iterable<Sheet>, after: Iterable<Sheet>): Iterable<Join
   for (; next.done !== true; next = fresh.next()) yield [undefined, next.value];
 }
 
-const naming = ({ id, name, squad }: Athlete): Pick<AthleteChange, 'athlete' | 'name' | 'squad'> => ({
+const naming = ({ id, name, squad }: SheetAthlete): Pick<AthleteChange, 'athlete' | 'name' | 'squad'> => ({
   athlete: id,
   name,
   ...(squad !== undefined && { squad }),
 });
 
-function keptChange(was: Sheet, is: Sheet): readonly AthleteChange[] {
+function keptChange(was: AthleteSheet, is: AthleteSheet): readonly AthleteChange[] {
   const weeks = diffSheets(was.weeks, is.weeks);
   const renamed = was.athlete.id !== is.athlete.id;
   if (weeks.length === 0 && !renamed) return [];
@@ -101,8 +99,8 @@ function keptChange(was: Sheet, is: Sheet): readonly AthleteChange[] {
 }
 
 /** New ids by old ones, where a name that only one athlete has on either side moved to another id. */
-function renamedAthletes(before: readonly Athlete[], after: readonly Athlete[]): ReadonlyMap<string, string> {
-  const unmatched = (all: readonly Athlete[], others: readonly Athlete[]): readonly Athlete[] => {
+function renamedAthletes(before: readonly SheetAthlete[], after: readonly SheetAthlete[]): ReadonlyMap<string, string> {
+  const unmatched = (all: readonly SheetAthlete[], others: readonly SheetAthlete[]): readonly SheetAthlete[] => {
     const ids = new Set(others.map(({ id }) => id));
     return all.filter(({ id }) => !ids.has(id));
   };
@@ -116,7 +114,7 @@ function renamedAthletes(before: readonly Athlete[], after: readonly Athlete[]):
 }
 
 /** The id behind each name; undefined where several have it. */
-function byName(athletes: readonly Athlete[]): ReadonlyMap<string, string | undefined> {
+function byName(athletes: readonly SheetAthlete[]): ReadonlyMap<string, string | undefined> {
   const ids = new Map<string, string | undefined>();
   for (const { id, name } of athletes) ids.set(name, ids.has(name) ? undefined : id);
   return ids;

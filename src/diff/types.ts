@@ -132,7 +132,8 @@ export interface SheetTotals {
 }
 
 export interface BuildDiff {
-  readonly edits: readonly Edit[];
+  /** Absent where one of the sides has no plan to compare. */
+  readonly edits?: readonly Edit[];
   /** Only athletes with changes. */
   readonly athletes: readonly AthleteChange[];
   readonly before: SheetTotals;

@@ -2,7 +2,8 @@
 // equal changes of several athletes told once, each under the edits it may have come from. Then the totals.
 
 import type { AthleteChange, BuildDiff, Edit, WeekChange } from '../diff/types.ts';
-import type { Plan } from '../plan/types.ts';
+import type { Side } from '../diff/side.ts';
+import { BUILT_IN } from '../library/index.ts';
 import { appliesTo, overlap } from '../plan/applies.ts';
 import type { Day } from '../util/days.ts';
 import { pointsOf } from './diff-points.ts';
@@ -43,6 +44,8 @@ export interface DiffSection {
 
 export interface DiffReport {
   readonly edits: readonly ReportedEdit[];
+  /** False where one side is only sheets, so that nobody can say what was edited. */
+  readonly editsKnown: boolean;
   /** Athletes who came, went or have another id. */
   readonly people: readonly string[];
   readonly printAgain: readonly DiffSection[];
@@ -51,15 +54,17 @@ export interface DiffReport {
 }
 
 export interface DiffFacts {
-  readonly before: Plan;
-  readonly after: Plan;
+  readonly before: Known;
+  readonly after: Known;
   /** Sheets are out for the weeks that start up to this day; absent: for none. */
   readonly printed?: Day;
 }
 
+type Known = Pick<Side, 'plan' | 'units'>;
+
 /** Undefined where there is nothing to tell. */
 export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | undefined {
-  const notes = editNotes(diff.edits);
+  const notes = editNotes(diff.edits ?? []);
   const words = wordsOf(facts);
   const told = diff.athletes.flatMap((athlete) => tellAthlete(athlete, notes, words));
   const people = diff.athletes.flatMap(personWords);
@@ -67,6 +72,7 @@ export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | unde
   const isOut = ({ starts }: Told): boolean => facts.printed !== undefined && starts <= facts.printed;
   return {
     edits: reportedEdits(notes, facts),
+    editsKnown: diff.edits !== undefined,
     people,
     printAgain: sectionsOf(told.filter(isOut)),
     after: sectionsOf(told.filter((one) => !isOut(one))),
@@ -75,12 +81,13 @@ export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | unde
 }
 
 function wordsOf({ before, after }: DiffFacts): PointWords {
+  const libraries = [BUILT_IN, before.plan?.library ?? BUILT_IN, after.plan?.library ?? BUILT_IN];
   return {
     exercises: {
-      drills: new Map([...before.library.drills, ...after.library.drills]),
-      lifts: new Map([...before.library.lifts, ...after.library.lifts]),
+      drills: new Map(libraries.flatMap(({ drills }) => [...drills])),
+      lifts: new Map(libraries.flatMap(({ lifts }) => [...lifts])),
     },
-    units: after.season.units,
+    units: after.units,
   };
 }
 
@@ -140,7 +147,7 @@ function isWritten(
 }
 
 function reportedEdits(notes: readonly EditNote[], { before, after }: DiffFacts): readonly ReportedEdit[] {
-  const places = { old: createPlaces(before.files), fresh: createPlaces(after.files) };
+  const places = { old: createPlaces(before.plan?.files ?? []), fresh: createPlaces(after.plan?.files ?? []) };
   return notes.map(({ words, name, edits: [edit] }) => {
     if (edit?.span === undefined) return { words, name };
     return { words, name, place: (edit.what === 'removed' ? places.old : places.fresh).words(edit.span) };

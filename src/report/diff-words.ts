@@ -8,6 +8,7 @@ import { counted } from './quantities.ts';
 /** `follows from competition County cup final`. */
 export function causeWords({ cause, edits }: DiffSection, report: DiffReport): string {
   const names = edits.flatMap((index) => report.edits[index]?.name ?? []);
+  if (!report.editsKnown) return 'a side without its plan: what was edited is not known';
   if (names.length === 0) return 'follows from nothing in the plan: the rules or the library changed';
   return `${cause === 'edited' ? 'edited' : 'follows from'} ${names.join('; or ')}`;
 }

@@ -151,6 +151,11 @@ export const OWNED_PACKAGES = [
     instead: 'Give src/report the events and let src/render/ical write the calendar.',
   },
   { name: 'commander', owners: ['cli/'], instead: 'Read options in src/cli and pass what they mean.' },
+  {
+    name: 'chokidar',
+    owners: ['host/'],
+    instead: 'Ask src/host to watch files: what a save means is for the commands to say.',
+  },
   { name: 'execa', owners: ['diff/', 'host/'], instead: 'Ask src/host to run a program, and pass in what it said.' },
 ];
 

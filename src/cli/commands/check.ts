@@ -28,7 +28,22 @@ import { walk } from '../walk.ts';
 
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
-  const compiled = compileAt(request.plan, session, request.asOf);
+  if (request.watch === true) return await watchCheck(request, session);
+  return await checkOnce(request, compileAt(request.plan, session, request.asOf), session);
+}
+
+async function watchCheck(request: CheckRequest, session: Session): Promise<ExitStatus> {
+  if (request.format !== 'text')
+    return await refuse(session, '--watch tells what it finds as text: leave --format out');
+  const { watchPlan } = await import('../watch-plan.ts');
+  return await watchPlan(request, session, async (compiled) => {
+    const status = await checkOnce(request, compiled, session);
+    if (status === DONE) await session.err.write('footfall: no errors\n');
+    return status;
+  });
+}
+
+async function checkOnce(request: CheckRequest, compiled: Compiled, session: Session): Promise<ExitStatus> {
   const diagnostics = allDiagnostics(compiled, request.asOf === undefined ? {} : { asOf: request.asOf });
   const shown = request.quiet === true ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
   const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });
@@ -43,7 +58,9 @@ function allDiagnostics({ build, diagnostics }: Compiled, options: CompileOption
   const add = (found: readonly Diagnostic[]): void => {
     for (const diagnostic of found) all.push(diagnostic);
   };
-  const walked = walk(build, EVERYTHING, add);
+  const walked = walk(build, EVERYTHING, ({ diagnostics: found }) => {
+    add(found);
+  });
   walked.toEnd();
   add(walked.planFindings());
   add(idlePins(build.plan, all, options));

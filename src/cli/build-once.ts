@@ -1,0 +1,174 @@
+// A compiled plan printed as pages, a table or JSON, or written into a folder; then what was found is told on standard
+// error. Athletes are compiled, printed and forgotten one by one. Called by `build`, and for each save by its `--watch`.
+
+import type { BuiltAthlete } from '../build/types.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { drawTable } from '../report/athlete-table.ts';
+import type { Selection } from '../report/selection.ts';
+import type { TableName } from '../report/table-names.ts';
+import { TABLES } from '../report/tables.ts';
+import { DONE, PLAN_HAS_ERRORS } from './exit-status.ts';
+import type { ExitStatus } from './exit-status.ts';
+import type { Compiled } from './open-plan.ts';
+import type { BuildRequest } from './requests.ts';
+import { lined } from './session.ts';
+import type { Session } from './session.ts';
+import { tellSummary } from './tell-findings.ts';
+import { createFindings, walk } from './walk.ts';
+import type { Findings, Walk } from './walk.ts';
+
+/** A plan without errors, and who of it is asked for. */
+export interface ToBuild {
+  readonly compiled: Required<Compiled>;
+  readonly selection: Selection;
+}
+
+export interface BuildHooks {
+  /** Nothing is printed or written; what was found is told all the same. */
+  readonly isSilent?: boolean;
+  /** Given each athlete as it is compiled. */
+  readonly pass?: (built: BuiltAthlete) => void;
+  /** Waited for between athletes; what it throws ends the build with nothing written. */
+  readonly breathe?: () => Promise<void>;
+}
+
+export interface BuildOutcome {
+  readonly status: ExitStatus;
+  /** Whether something found is an error. */
+  readonly hasErrors: boolean;
+}
+
+export async function buildOnce(
+  request: BuildRequest,
+  { compiled, selection }: ToBuild,
+  session: Session,
+  hooks: BuildHooks = {},
+): Promise<BuildOutcome> {
+  const findings = createFindings();
+  findings.add(compiled.diagnostics);
+  const walked = walk(compiled.build, selection, (built) => {
+    findings.add(built.diagnostics);
+    hooks.pass?.(built);
+  });
+  await print({ request, walked, selection, ofPlan: compiled.diagnostics, session, hooks });
+  findings.add(walked.planFindings());
+  await tellSummary(findings, compiled.plan, request.quiet === true, session);
+  return { status: statusOf(request, findings), hasErrors: findings.count('error') > 0 };
+}
+
+async function print(job: Job): Promise<void> {
+  const { request, session, hooks, walked } = job;
+  if (hooks.isSilent === true) {
+    for (const _ of walked.build.athletes) await hooks.breathe?.();
+  } else if (request.out === undefined) await session.out.writeAll(await rendered(job));
+  else await writeFolder(request.out, job);
+}
+
+/** Everything a way of printing may need. */
+interface Job {
+  readonly request: BuildRequest;
+  readonly walked: Walk;
+  readonly selection: Selection;
+  /** What was found before any athlete was compiled. */
+  readonly ofPlan: readonly Diagnostic[];
+  readonly session: Session;
+  readonly hooks: BuildHooks;
+}
+
+function statusOf({ strict = false }: BuildRequest, findings: Findings): ExitStatus {
+  const bad = findings.count('error') > 0 || (strict && findings.count('warning') > 0);
+  return bad ? PLAN_HAS_ERRORS : DONE;
+}
+
+/** Everything into a folder. */
+async function writeFolder(path: string, { request, walked, selection, ofPlan, hooks }: Job): Promise<void> {
+  const [{ writeOutputFolder }, { errorProgress }, { writeBuild }] = await Promise.all([
+    import('../host/output-folder.ts'),
+    import('../host/progress.ts'),
+    import('./write-build.ts'),
+  ]);
+  const progress = errorProgress('athletes');
+  const { paper = 'a4' } = request;
+  const { breathe } = hooks;
+  const findings = (): readonly Diagnostic[] => [...ofPlan, ...walked.planFindings()];
+  try {
+    await writeOutputFolder(path, async (folder) => {
+      await writeBuild(folder, {
+        build: walked.build,
+        selection,
+        paper,
+        findings,
+        progress,
+        ...(breathe !== undefined && { breathe }),
+      });
+    });
+  } finally {
+    progress.end();
+  }
+}
+
+/** What goes to standard output, piece by piece; walking it compiles the athletes and tells their findings. */
+async function rendered(job: Job): Promise<Iterable<string>> {
+  const { table, format } = job.request;
+  switch (format) {
+    case 'csv':
+      return await csvTable(job, table ?? 'weeks');
+    case 'json':
+      return await (table === undefined ? jsonBuild(job) : jsonTable(job, table));
+    case 'html':
+      return await htmlPage(job);
+    case 'ics':
+      return await calendarFile(job);
+    case 'text':
+      return await pages(job);
+  }
+}
+
+const isSingle = ({ athletes, squads }: BuildRequest): boolean => athletes.length === 1 && squads.length === 0;
+
+async function htmlPage({ request, walked, selection }: Job): Promise<Iterable<string>> {
+  const { htmlPage: render } = await import('./one-page.ts');
+  return render(walked.build, selection, isSingle(request), request.paper ?? 'a4');
+}
+
+async function calendarFile({ request, walked, selection }: Job): Promise<Iterable<string>> {
+  const { calendarFile: render } = await import('./one-page.ts');
+  return render(walked.build, selection, isSingle(request));
+}
+
+async function csvTable({ request, walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
+  const { renderCsv } = await import('../render/csv/csv.ts');
+  return renderCsv(drawTable(TABLES[table], walked.build, selection), (request.shard?.part ?? 1) === 1);
+}
+
+async function jsonTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
+  const { renderJsonTable } = await import('../render/json/json-table.ts');
+  return renderJsonTable(drawTable(TABLES[table], walked.build, selection));
+}
+
+async function jsonBuild({ walked, selection, ofPlan }: Job): Promise<Iterable<string>> {
+  const { renderBuild } = await import('../render/json/build.ts');
+  const { createDocument } = await import('../report/build-document.ts');
+  const document = createDocument(walked.build, selection);
+  return renderBuild({
+    head: document.head,
+    athletes: mapped(walked.build.athletes, document.athlete),
+    findings: mapped(inTurn(ofPlan, walked.planFindings), document.finding),
+  });
+}
+
+function* mapped<T, R>(items: Iterable<T>, to: (item: T) => R): Iterable<R> {
+  for (const item of items) yield to(item);
+}
+
+/** The second list is made when the first is through. */
+function* inTurn<T>(first: Iterable<T>, second: () => Iterable<T>): Iterable<T> {
+  yield* first;
+  yield* second();
+}
+
+async function pages({ request, walked, selection, session }: Job): Promise<Iterable<string>> {
+  const { textPages } = await import('./text-pages.ts');
+  const page = { single: isSingle(request), ...(request.table !== undefined && { table: request.table }) };
+  return lined(textPages(page, walked.build, selection, session.outTerminal));
+}

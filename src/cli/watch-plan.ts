@@ -1,0 +1,56 @@
+// A plan compiled again with every save of one of its files, until it is ended. What a round does is the command's; a save
+// that leaves every file as it was is none.
+
+import type { Compiled } from './open-plan.ts';
+import { compileAt } from './open-plan.ts';
+import { WRONG_COMMAND } from './exit-status.ts';
+import type { ExitStatus } from './exit-status.ts';
+import type { BuildRequest } from './requests.ts';
+import { refuse } from './session.ts';
+import type { Session } from './session.ts';
+import { folderOf } from './tell-findings.ts';
+import type { Watching } from '../host/watch-files.ts';
+
+export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promise<ExitStatus>;
+
+/**
+ * The status of the last round. A first round that the command itself is to blame for is the only one: there is nothing to
+ * wait for.
+ */
+export async function watchPlan(
+  { plan, out, asOf }: Pick<BuildRequest, 'plan' | 'out' | 'asOf'>,
+  session: Session,
+  round: Round,
+): Promise<ExitStatus> {
+  const folder = folderOf(plan, session);
+  const compiled = (): Compiled => compileAt(plan, session, asOf);
+  if (session.files.stat(folder).kind !== 'folder') return await round(compiled(), async () => {});
+  const { watchFiles, WatchEnded } = await import('../host/watch-files.ts');
+  const watching = await watchFiles({ folder, plan, ...(out !== undefined && { leaveOut: out }) });
+  let status: ExitStatus | undefined;
+  try {
+    let before = compiled();
+    status = await round(before, watching.breathe);
+    if (status === WRONG_COMMAND) return status;
+    await session.err.write(`footfall: watching ${folder}; Ctrl-C ends it\n`);
+    while ((await watching.next()) === 'saved') {
+      const now = compiled();
+      if (isSame(before, now)) continue;
+      before = now;
+      status = await round(now, watching.breathe);
+    }
+    return status;
+  } catch (error) {
+    if (!(error instanceof WatchEnded)) throw error;
+    return status ?? (await refuse(session, 'ended before the first build was done'));
+  } finally {
+    await watching.close();
+  }
+}
+
+/** The same files with the same texts, and as far readable. */
+function isSame(before: Compiled, now: Compiled): boolean {
+  const textsOf = ({ plan, diagnostics }: Compiled): string =>
+    JSON.stringify([plan.files.map(({ path, text }) => [path, text]), diagnostics.map(({ message }) => message)]);
+  return textsOf(before) === textsOf(now);
+}
