@@ -23,6 +23,7 @@ import { fastSpacing } from './rules/fast-spacing.ts';
 import { highTierShare } from './rules/high-tier-share.ts';
 import { jumpsAlone } from './rules/jumps-alone.ts';
 import { kit } from './rules/kit.ts';
+import { surface } from './rules/surface.ts';
 import { lastWeek } from './rules/last-week.ts';
 import { levelStep } from './rules/level-step.ts';
 import { liftEventGap } from './rules/lift-event-gap.ts';
@@ -101,6 +102,7 @@ export const AUDIT_RULES: readonly AuditRule[] = [
   pairRest,
   slotMinutes,
   kit,
+  surface,
   stations,
   testStale,
   testFresh,

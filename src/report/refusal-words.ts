@@ -25,6 +25,7 @@ const WORDS: Readonly<Record<string, (params: Params) => string>> = {
   'drop-strength': ({ percent }) => `needs a back squat of ${percent} % of body mass`,
   'youth-load': ({ under }) => `no loaded jumps under the age of ${under}`,
   phase: ({ from }) => `comes in with the phase ${from}`,
+  surface: ({ place, surface }) => `${place} is ${surface}, which doesn't give`,
   kit: ({ place, kit, cm }) => `${place} has no ${kit}${cm === undefined ? '' : ` of about ${cm} cm`}`,
 };
 

@@ -28,7 +28,11 @@ const kitShapes = Object.fromEntries(KIT.map((item) => [item.id, kitShape(item).
 >;
 
 export const placeShape = group({
-  surface: text('a surface').describe('What is jumped on: sprung floor, rubber track, grass.').optional(),
+  surface: text('a surface')
+    .describe(
+      'What is jumped on, and nothing else: sprung floor, rubber track, grass. On concrete, asphalt, stone or tiles no drops and no drills of the high tier are planned.',
+    )
+    .optional(),
   kit: group({
     ...kitShapes,
     'smallest-plate': mass().describe('The lightest plate there is a pair of: loads are made of it.').optional(),

@@ -48,6 +48,7 @@ export const RULE_IDS = [
   'pair-rest',
   'slot-minutes',
   'kit',
+  'surface',
   'stations',
   'test-stale',
   'test-fresh',

@@ -108,6 +108,15 @@ export const SESSION_RULES: readonly RuleRow[] = [
     mark: null,
   },
   {
+    id: 'surface',
+    holds: 'Drops and drills of the high tier are not done on concrete, asphalt, stone or tiles.',
+    parameters: [],
+    severity: 'warning',
+    waivable: true,
+    basis: ['G8'],
+    mark: 'P',
+  },
+  {
     id: 'stations',
     holds: 'The time spent waiting for a shared rack, box or hurdle is in the minutes of the session.',
     parameters: [],

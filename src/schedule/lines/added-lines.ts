@@ -12,7 +12,7 @@ import type { Span } from '../../source/types.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Draft } from './draft.ts';
-import { drillKitRefusal, kitRefusal, liftRefusal, pinnedDrillRefusal } from './gates.ts';
+import { drillPlaceRefusal, kitRefusal, liftRefusal, pinnedDrillRefusal } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
@@ -101,7 +101,8 @@ function barredBy(line: WrittenLine, task: AddTask): string | undefined {
   const lift = lifts.get(line.exercise.id);
   const refusal =
     line.exercise.kind === 'drill' && drill !== undefined
-      ? (pinnedDrillRefusal(dropping(drill, line), ladder.standing, waived) ?? drillKitRefusal(drill, ladder.place))
+      ? (pinnedDrillRefusal(dropping(drill, line), ladder.standing, waived) ??
+        drillPlaceRefusal(drill, ladder.place, waived))
       : lift === undefined
         ? undefined
         : (liftRefusal(lift, ladder.standing, week.phase) ?? kitRefusal(lift.kit, ladder.place));

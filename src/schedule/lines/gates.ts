@@ -6,6 +6,7 @@ import type { Avoid, Kit, Limit, TrainingPlace } from '../../plan/types.ts';
 import { ALLOTTING } from '../../library/families.ts';
 import { isFromPhase, LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
 import type { Drill, Level, Lift, PhaseId, Tier } from '../../library/types.ts';
+import { isHardSurface } from '../../library/surfaces.ts';
 import { LEVELS, TIERS } from '../../library/types.ts';
 import type { Span } from '../../source/types.ts';
 import type { Standing } from './standing.ts';
@@ -166,8 +167,24 @@ function directionShare(shares: Drill['direction'], id: string): number {
   return id === 'vertical' || id === 'horizontal' || id === 'lateral' ? shares[id] : 0;
 }
 
+/** What keeps a drill from being done at a place: its ground, unless that is waived, and its kit. */
+export function drillPlaceRefusal(
+  drill: Drill,
+  place: TrainingPlace,
+  waived: (rule: string) => boolean = () => false,
+): Refusal | undefined {
+  return (waived('surface') ? undefined : surfaceRefusal(drill, place)) ?? drillKitRefusal(drill, place);
+}
+
+/** G8 (P); a jump into a sand pit lands in it. */
+function surfaceRefusal(drill: Drill, place: TrainingPlace): Refusal | undefined {
+  const landsHard = !drill.kit.includes('sand-pit') && (drill.tier === 'high' || drill.dropCm !== undefined);
+  if (!landsHard || !isHardSurface(place.surface)) return undefined;
+  return refusal('surface', { place: place.id, surface: place.surface ?? '' }, [place.span]);
+}
+
 /** The kit that a place lacks for a drill, or undefined. A box must be about as high as the drill says. */
-export function drillKitRefusal(drill: Drill, place: TrainingPlace): Refusal | undefined {
+function drillKitRefusal(drill: Drill, place: TrainingPlace): Refusal | undefined {
   const height = drill.dropCm ?? (drill.kit.includes('boxes') ? drill.boxCm : undefined);
   if (height !== undefined && drill.kit.includes('boxes') && !hasBox(place.kit, height)) {
     return refusal('kit', { place: place.id, kit: 'boxes', cm: height }, [place.span]);

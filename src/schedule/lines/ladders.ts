@@ -6,7 +6,7 @@ import type { TrainingPlace } from '../../plan/types.ts';
 import type { Drill } from '../../library/types.ts';
 import { boundedCache } from './bounded-cache.ts';
 import type { Refusal } from './gates.ts';
-import { drillKitRefusal, drillRefusal } from './gates.ts';
+import { drillPlaceRefusal, drillRefusal } from './gates.ts';
 import type { Standing } from './standing.ts';
 
 export interface Rung {
@@ -66,6 +66,6 @@ function rungsOf(
 }
 
 function rungOf(drill: Drill, standing: Standing, place: TrainingPlace): Rung {
-  const held = drillRefusal(drill, standing) ?? drillKitRefusal(drill, place);
+  const held = drillRefusal(drill, standing) ?? drillPlaceRefusal(drill, place);
   return held === undefined ? { drill } : { drill, refusal: held };
 }

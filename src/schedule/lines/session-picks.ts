@@ -7,7 +7,7 @@ import { contactsOfRep, isDrop } from '../../library/drill-facts.ts';
 import type { Drill } from '../../library/types.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Refusal } from './gates.ts';
-import { drillKitRefusal, pinnedDrillRefusal } from './gates.ts';
+import { drillPlaceRefusal, pinnedDrillRefusal } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 import type { Choosing, Pick, SessionGates } from './picks.ts';
 import { mostOf, pickDrills, shareRefusal } from './picks.ts';
@@ -101,7 +101,7 @@ function isFull(drill: Drill, { gates, waived }: PickRequest): boolean {
 /** What bars a pinned drill from this session, whoever asks: gates, kit, and the days round it. */
 function barredBy(drill: Drill, request: PickRequest): string | undefined {
   const { ladder, gates, waived } = request;
-  const held = pinnedDrillRefusal(drill, ladder.standing, waived) ?? drillKitRefusal(drill, ladder.place);
+  const held = pinnedDrillRefusal(drill, ladder.standing, waived) ?? drillPlaceRefusal(drill, ladder.place, waived);
   if (held !== undefined) return held.by;
   if (drill.cycle === 'fast' && gates.noFast === 'pain-hold') return gates.noFast;
   if (drill.tier === 'high' && gates.noHigh !== undefined) return gates.noHigh;

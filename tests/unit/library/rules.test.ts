@@ -53,6 +53,7 @@ const TABLE: readonly Expected[] = [
   ['pair-rest', 'notice', true],
   ['slot-minutes', 'warning', true],
   ['kit', 'warning', true],
+  ['surface', 'warning', true],
   ['stations', 'warning', true],
   ['test-stale', 'notice', true],
   ['test-fresh', 'notice', true],

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Drill } from '../../../src/library/types.ts';
 import type { Athlete, Avoid } from '../../../src/plan/types.ts';
-import { drillKitRefusal, drillRefusal, liftRefusal, pinnedDrillRefusal } from '../../../src/schedule/lines/gates.ts';
+import { drillPlaceRefusal, drillRefusal, liftRefusal, pinnedDrillRefusal } from '../../../src/schedule/lines/gates.ts';
 import {
   athlete,
   bornOn,
@@ -255,17 +255,32 @@ describe('kit', () => {
     ['a box 5 cm lower', [40], undefined],
     ['a box 6 cm lower', [39], 'kit'],
   ])('%s', (_words, boxes, by) => {
-    expect(drillKitRefusal(getDrill('box-jump-45'), place(boxes))?.by).toBe(by);
+    expect(drillPlaceRefusal(getDrill('box-jump-45'), place(boxes))?.by).toBe(by);
   });
 
   test('a drop needs its own height too', () => {
-    expect(drillKitRefusal(getDrill('drop-jump-20'), place([30]))?.by).toBe('kit');
-    expect(drillKitRefusal(getDrill('drop-jump-20'), place([20]))).toBeUndefined();
+    expect(drillPlaceRefusal(getDrill('drop-jump-20'), place([30]))?.by).toBe('kit');
+    expect(drillPlaceRefusal(getDrill('drop-jump-20'), place([20]))).toBeUndefined();
   });
 
   test('a drill without kit needs none', () => {
-    expect(drillKitRefusal(getDrill('pogo'), FIELD)).toBeUndefined();
-    expect(drillKitRefusal(getDrill('hurdle-hop'), FIELD)?.params).toMatchObject({ kit: 'hurdles', place: 'field' });
+    expect(drillPlaceRefusal(getDrill('pogo'), FIELD)).toBeUndefined();
+    expect(drillPlaceRefusal(getDrill('hurdle-hop'), FIELD)?.params).toMatchObject({ kit: 'hurdles', place: 'field' });
+  });
+});
+
+describe('surface', () => {
+  const yard = { ...HALL, kit: FULL_KIT, surface: 'concrete' };
+
+  test.each(['high-hurdle-hop', 'drop-jump-20', 'depth-landing-30'])('%s lands hard', (id) => {
+    expect(drillPlaceRefusal(getDrill(id), yard)?.by).toBe('surface');
+    expect(drillPlaceRefusal(getDrill(id), { ...yard, surface: 'grass' })?.by).not.toBe('surface');
+    expect(drillPlaceRefusal(getDrill(id), yard, (rule) => rule === 'surface')?.by).not.toBe('surface');
+  });
+
+  test('lower rungs and a sand pit are left', () => {
+    expect(drillPlaceRefusal(getDrill('hurdle-hop'), yard)).toBeUndefined();
+    expect(drillPlaceRefusal({ ...getDrill('high-hurdle-hop'), kit: ['sand-pit'] }, yard)?.by).not.toBe('surface');
   });
 });
 

@@ -4,7 +4,7 @@ import { ruleBook } from '../../../src/plan/rule-book.ts';
 import type { Athlete, Born, Limit } from '../../../src/plan/types.ts';
 import { createPlaces } from '../../../src/report/places.ts';
 import { refusalWords } from '../../../src/report/refusal-words.ts';
-import { drillKitRefusal, drillRefusal, liftRefusal } from '../../../src/schedule/lines/gates.ts';
+import { drillPlaceRefusal, drillRefusal, liftRefusal } from '../../../src/schedule/lines/gates.ts';
 import { gateValues, standingOn } from '../../../src/schedule/lines/standing.ts';
 import { HALL } from '../schedule/make-plan.ts';
 import { athlete, day, HERE, madePlan, STARTS } from './made-build.ts';
@@ -44,7 +44,7 @@ test('whatever holds an exercise back is said in words, with its numbers', () =>
     const standing = standingOn(person, STARTS, gateValues(ruleBook(plan, person), { from: STARTS, until: STARTS }));
     const drills = [...BUILT_IN.drills.values()].flatMap((drill) => [
       drillRefusal(drill, standing),
-      drillKitRefusal(drill, HALL),
+      drillPlaceRefusal(drill, HALL),
     ]);
     const lifts = [...BUILT_IN.lifts.values()].flatMap((lift) =>
       (['strength', 'power'] as const).map((phase) => liftRefusal(lift, standing, phase)),

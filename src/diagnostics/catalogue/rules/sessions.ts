@@ -146,6 +146,17 @@ export const sessionFindings = {
       `${athlete}: ${exercise} on ${date} needs ${missing}, and ${place} has none`,
     help: () => 'choose another exercise, or write the kit at the place',
   },
+  'rule/surface': {
+    severity: 'warning',
+    summary: "hard landings on ground that doesn't give",
+    explanation:
+      'Drops and drills of the high tier land hardest, and the surface written for the place is one that takes up no shock. Sessions the tool plans there leave them out; lines written by hand and waived ones stay as they are.',
+    bad: 'places: { yard: { surface: concrete } }    # and a depth jump written for a session there',
+    good: 'places: { yard: { surface: rubber mats } }',
+    message: ({ athlete, date, exercise, surface, place }: On & { exercise: string; surface: string; place: string }) =>
+      `${athlete}: ${exercise} on ${date} lands hard, and ${place} is ${surface}`,
+    help: () => 'choose an easier rung, or another place; write only what is jumped on as the surface',
+  },
   'rule/stations': {
     severity: 'warning',
     summary: 'a session whose minutes leave no time to wait',
