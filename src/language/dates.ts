@@ -3,26 +3,12 @@
 
 import type * as z from 'zod';
 import type { ScalarNode } from '../read/types.ts';
-import { dayOf, daysInMonth, parseIsoDate, weekdayNames } from '../util/days.ts';
+import { dayOf, daysInMonth, monthNames, parseIsoDate, weekdayNames } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
 import { didYouMean } from './words.ts';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
 const NEARLY_ISO = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/;
 const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
@@ -46,7 +32,7 @@ function isoHelp(text: string): { readonly help?: string } {
 }
 
 function whyNot(year: number, month: number, day: number): string {
-  const name = MONTHS[month - 1];
+  const name = monthNames[month - 1];
   if (name === undefined) return `there is no month ${String(month)}`;
   if (day === 0) return 'the first of a month is 01';
   return `${name} ${String(year)} has ${String(daysInMonth(year, month))} days`;

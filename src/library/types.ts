@@ -94,17 +94,19 @@ export interface Drill {
   readonly stop: string;
 }
 
-export type LiftPattern =
-  | 'squat'
-  | 'hinge'
-  | 'single-leg'
-  | 'calf'
-  | 'hamstring-eccentric'
-  | 'upper-push'
-  | 'upper-pull'
-  | 'trunk'
-  | 'loaded-jump'
-  | 'pull-from-floor';
+export const LIFT_PATTERNS = [
+  'squat',
+  'hinge',
+  'single-leg',
+  'calf',
+  'hamstring-eccentric',
+  'upper-push',
+  'upper-pull',
+  'trunk',
+  'loaded-jump',
+  'pull-from-floor',
+] as const;
+export type LiftPattern = (typeof LIFT_PATTERNS)[number];
 
 export interface Lift {
   readonly id: string;

@@ -1,27 +1,13 @@
 // Days, weeks and times of day as people write them. English, the same in every locale.
 
-import { calendarDateOf, weekdayNameOf } from '../util/days.ts';
+import { calendarDateOf, monthNames, weekdayNameOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 const SHORT = 3;
 const MINUTES_AN_HOUR = 60;
 
 /** `January`. */
-export const monthName = (day: Day): string => MONTHS[calendarDateOf(day).month - 1] ?? '';
+export const monthName = (day: Day): string => monthNames[calendarDateOf(day).month - 1] ?? '';
 
 /** `Jan`. */
 export const shortMonthName = (day: Day): string => monthName(day).slice(0, SHORT);

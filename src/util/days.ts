@@ -15,6 +15,22 @@ const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 /** The names of the days, by Weekday. */
 export const weekdayNames = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
 
+/** The names of the months, from January. */
+export const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
 export type WeekdayName = (typeof weekdayNames)[number];
 
 export interface CalendarDate {

@@ -2,7 +2,7 @@
 
 import { KIT_IDS } from '../../library/kit.ts';
 import { PHASES } from '../../library/phases.ts';
-import { DIRECTIONS, LEVELS, TIERS } from '../../library/types.ts';
+import { DIRECTIONS, LEVELS, LIFT_PATTERNS, TIERS } from '../../library/types.ts';
 import { exactlyOne, group } from '../groups.ts';
 import { liftName } from '../known-names.ts';
 import { count, countRange, decimal } from '../numbers.ts';
@@ -17,18 +17,6 @@ const MOST_STAGE = 4;
 const LEGS = ['both', 'each', 'alternate'] as const;
 const CYCLES = ['fast', 'slow', 'none'] as const;
 const LANDINGS = ['ground', 'box', 'pit', 'stick'] as const;
-const PATTERNS = [
-  'squat',
-  'hinge',
-  'single-leg',
-  'calf',
-  'hamstring-eccentric',
-  'upper-push',
-  'upper-pull',
-  'trunk',
-  'loaded-jump',
-  'pull-from-floor',
-] as const;
 const DEPTHS = ['full', 'parallel', 'half', 'quarter'] as const;
 const LOADINGS = ['bar', 'trap-bar', 'dumbbells', 'kettlebell', 'body', 'machine', 'band', 'medicine-ball'] as const;
 
@@ -75,7 +63,7 @@ export const drillShape = group({
 
 export const liftShape = group({
   name: text('a name').describe('As printed.'),
-  pattern: word(PATTERNS).describe('The movement.'),
+  pattern: word(LIFT_PATTERNS).describe('The movement.'),
   depth: word(DEPTHS).describe('Of a squat: loads are never carried over between depths.').optional(),
   kit,
   loading: word(LOADINGS).describe('How the load is made. Left out: by the kit.').optional(),

@@ -17,6 +17,7 @@ import { liftContacts } from '../../../src/plan/line-contacts.ts';
 import type { Span } from '../../../src/source/types.ts';
 import { parseIsoDate } from '../../../src/util/days.ts';
 import type { Day, Weekday } from '../../../src/util/days.ts';
+import { barePlan } from '../bare-plan.ts';
 
 /** A place in the plan that tests can tell from others. */
 export function place(start: number): Span {
@@ -195,37 +196,12 @@ export function makeAthlete({ athlete = {}, now = [100, 2] }: Pick<SeasonSpec, '
 }
 
 function makePlan({ weeks, plan = {} }: SeasonSpec, athlete: Athlete): Plan {
-  return {
-    files: [],
-    season: {
-      title: 'Test',
-      sport: 'general',
-      starts: START,
-      ends: day(weeks.length, 6),
-      endsOrigin: WRITTEN,
-      weekStarts: 0,
-      units: 'metric',
-      inSeason: [],
-      span: HERE,
-    },
-    library: BUILT_IN,
+  return barePlan({ from: START, until: day(weeks.length, 6) }, HERE, {
     places: new Map([['hall', HALL]]),
     slots: [slot(1), slot(3), slot(5)],
-    competitions: [],
-    closures: [],
-    practice: [],
-    tests: [],
-    squads: new Map(),
     athletes: [athlete],
-    ruleChanges: [],
-    pins: [],
-    always: [],
-    waivers: [],
-    programmes: new Map(),
-    uses: [],
-    record: { done: [], tests: [] },
     ...plan,
-  };
+  });
 }
 
 function makeWeek({ sessions = [], ...change }: WeekSpec, index: number): BuiltWeek {

@@ -31,6 +31,7 @@ import type {
 import type { Span } from '../../../src/source/types.ts';
 import { parseIsoDate } from '../../../src/util/days.ts';
 import type { Day } from '../../../src/util/days.ts';
+import { barePlan } from '../bare-plan.ts';
 
 export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
 export const EVERYBODY = { kind: 'everybody' } as const;
@@ -135,40 +136,11 @@ export function line(
 }
 
 export function makePlan(change: Partial<Plan> = {}): Plan {
-  return {
-    files: [],
-    season: {
-      title: 'Test',
-      sport: 'general',
-      starts: START,
-      ends: START + 7 * 30 - 1,
-      endsOrigin: { kind: 'written', span: HERE },
-      weekStarts: 0,
-      units: 'metric',
-      inSeason: [],
-      span: HERE,
-    },
-    library: BUILT_IN,
-    places: new Map([
-      ['hall', HALL],
-      ['field', FIELD],
-    ]),
-    slots: [slot()],
-    competitions: [],
-    closures: [],
-    practice: [],
-    tests: [],
-    squads: new Map(),
-    athletes: [],
-    ruleChanges: [],
-    pins: [],
-    always: [],
-    waivers: [],
-    programmes: new Map(),
-    uses: [],
-    record: { done: [], tests: [] },
-    ...change,
-  };
+  const places = new Map([
+    ['hall', HALL],
+    ['field', FIELD],
+  ]);
+  return barePlan({ from: START, until: START + 7 * 30 - 1 }, HERE, { places, slots: [slot()], ...change });
 }
 
 export interface SessionSpec extends Partial<Omit<ScheduledSession, 'day' | 'slot'>> {

@@ -1,11 +1,11 @@
 // Small plans for the tests of the scheduler's stages, with everything that a test doesn't speak of left at its plainest.
 
 import type { Athlete, Competition, Kit, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
-import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Level } from '../../../src/library/types.ts';
 import type { Span } from '../../../src/source/types.ts';
 import { parseIsoDate } from '../../../src/util/days.ts';
 import type { Day, Weekday } from '../../../src/util/days.ts';
+import { barePlan } from '../bare-plan.ts';
 
 export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
 
@@ -80,35 +80,9 @@ export interface Season {
 
 /** A season with slots on Tuesday, Thursday and Saturday. */
 export function plan(season: Season, change: Partial<Plan> = {}): Plan {
-  return {
-    files: [],
-    season: {
-      title: 'Test',
-      sport: 'general',
-      starts: day(season.starts),
-      ends: day(season.ends),
-      endsOrigin: { kind: 'written', span: HERE },
-      weekStarts: 0,
-      units: 'metric',
-      inSeason: [],
-      span: HERE,
-    },
-    library: BUILT_IN,
+  return barePlan({ from: day(season.starts), until: day(season.ends) }, HERE, {
     places: new Map([['hall', HALL]]),
     slots: [slot(1), slot(3), slot(5)],
-    competitions: [],
-    closures: [],
-    practice: [],
-    tests: [],
-    squads: new Map(),
-    athletes: [],
-    ruleChanges: [],
-    pins: [],
-    always: [],
-    waivers: [],
-    programmes: new Map(),
-    uses: [],
-    record: { done: [], tests: [] },
     ...change,
-  };
+  });
 }
