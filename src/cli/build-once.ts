@@ -3,6 +3,8 @@
 
 import type { BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
+import type { OutputFolder } from '../host/output-folder.ts';
+import type { Progress } from '../host/progress.ts';
 import { drawTable } from '../report/athlete-table.ts';
 import type { Selection } from '../report/selection.ts';
 import type { TableName } from '../report/table-names.ts';
@@ -80,32 +82,45 @@ function statusOf({ strict = false }: BuildRequest, findings: Findings): ExitSta
   return bad ? PLAN_HAS_ERRORS : DONE;
 }
 
-/** Everything into a folder. */
-async function writeFolder(path: string, { request, walked, selection, ofPlan, hooks }: Job): Promise<void> {
-  const [{ writeOutputFolder }, { errorProgress }, { writeBuild }] = await Promise.all([
+/** Everything, or all tables, into a folder. */
+async function writeFolder(path: string, job: Job): Promise<void> {
+  const [{ writeOutputFolder }, { errorProgress }] = await Promise.all([
     import('../host/output-folder.ts'),
     import('../host/progress.ts'),
-    import('./write-build.ts'),
   ]);
   const progress = errorProgress('athletes');
-  const { paper = 'a4' } = request;
-  const { breathe } = hooks;
-  const findings = (): readonly Diagnostic[] => [...ofPlan, ...walked.planFindings()];
+  const write = job.request.format === 'csv' ? writeTables : writeEverything;
   try {
-    await writeOutputFolder(path, async (folder) => {
-      await writeBuild(folder, {
-        build: walked.build,
-        selection,
-        paper,
-        findings,
-        progress,
-        ...(breathe !== undefined && { breathe }),
-      });
-    });
+    await writeOutputFolder(path, (folder) => write(folder, job, progress));
   } finally {
     progress.end();
   }
 }
+
+async function writeEverything(
+  folder: OutputFolder,
+  { request, walked, selection, ofPlan, hooks }: Job,
+  progress: Progress,
+): Promise<void> {
+  const { writeBuild } = await import('./write-build.ts');
+  const { paper = 'a4' } = request;
+  const findings = (): readonly Diagnostic[] => [...ofPlan, ...walked.planFindings()];
+  await writeBuild(folder, { build: walked.build, selection, paper, findings, progress, ...breathing(hooks) });
+}
+
+async function writeTables(
+  folder: OutputFolder,
+  { request, walked, selection, hooks }: Job,
+  progress: Progress,
+): Promise<void> {
+  const { writeTables: write } = await import('./write-tables.ts');
+  await write(folder, { build: walked.build, selection, headed: isHeaded(request), progress, ...breathing(hooks) });
+}
+
+const breathing = ({ breathe }: BuildHooks): Pick<BuildHooks, 'breathe'> => (breathe === undefined ? {} : { breathe });
+
+/** Only the first of several shards says the names of the columns. */
+const isHeaded = ({ shard }: BuildRequest): boolean => (shard?.part ?? 1) === 1;
 
 /** What goes to standard output, piece by piece; walking it compiles the athletes and tells their findings. */
 async function rendered(job: Job): Promise<Iterable<string>> {
@@ -138,7 +153,7 @@ async function calendarFile({ request, walked, selection }: Job): Promise<Iterab
 
 async function csvTable({ request, walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
   const { renderCsv } = await import('../render/csv/csv.ts');
-  return renderCsv(drawTable(TABLES[table], walked.build, selection), (request.shard?.part ?? 1) === 1);
+  return renderCsv(drawTable(TABLES[table], walked.build, selection), isHeaded(request));
 }
 
 async function jsonTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {

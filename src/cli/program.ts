@@ -102,7 +102,7 @@ reason, and sessions; with --from and --to at most two weeks apart, the sessions
 --format csv is the table weeks unless another is named; --format json is everything, with reasons
 and places. --format html is one page to print: the season's chart; with one --athlete, the cards;
 with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
---out takes neither --table nor --format: it writes all of it. --shard 1/4 to 4/4, on as many machines,
+--out takes no --table: it writes all of it, or with --format csv all tables and nothing else. --shard 1/4 to 4/4, on as many machines,
 make the parts of a table that one behind the other are the whole.
 --watch compares with the last build that had no error, and with --out writes the folder anew each
 time. It sees the plan's YAML and CSV files, hidden ones left out, and ends with the status of the

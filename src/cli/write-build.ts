@@ -5,7 +5,6 @@ import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
-import { renderCsv } from '../render/csv/csv.ts';
 import { boardPage } from '../render/html/boards.ts';
 import { cardHalves, createSheets } from '../render/html/cards.ts';
 import type { SheetMaker } from '../render/html/cards.ts';
@@ -19,7 +18,6 @@ import { seasonPages } from '../render/html/season.ts';
 import { renderCalendar } from '../render/ical/calendar.ts';
 import { readLastEvents } from '../render/ical/last-events.ts';
 import { renderBuild } from '../render/json/build.ts';
-import type { AthleteTable } from '../report/athlete-table.ts';
 import { createBoards } from '../report/board.ts';
 import { createDocument } from '../report/build-document.ts';
 import type { Calendar } from '../report/calendar.ts';
@@ -32,6 +30,7 @@ import { createPhysioPage } from '../report/physio-page.ts';
 import { createSeasonChart } from '../report/season-chart.ts';
 import type { Selection } from '../report/selection.ts';
 import { TABLES } from '../report/tables.ts';
+import { tableWriter } from './write-tables.ts';
 
 export interface BuildToWrite {
   /** Only those who are asked for, to be walked once. */
@@ -95,7 +94,10 @@ function createParts(folder: OutputFolder, job: BuildToWrite): readonly Part[] {
   const names = createFileNames(job.build.plan.athletes.map(({ id }) => id));
   const nameOf = names.of;
   return [
-    ...[TABLES.weeks, TABLES.sessions, TABLES.lines].map((table) => tablePart(folder, job, table)),
+    ...[TABLES.weeks, TABLES.sessions, TABLES.lines].map((table) => ({
+      add: tableWriter(folder, job, table),
+      finish: noFinish,
+    })),
     cardPart(folder, job, nameOf),
     calendarPart(folder, job, nameOf),
     boardPart(folder, job),
@@ -110,24 +112,6 @@ const writeAll = (folder: OutputFolder, path: string, texts: Iterable<string>): 
 };
 
 const noFinish = (): void => {};
-
-function tablePart(folder: OutputFolder, { build, selection }: BuildToWrite, table: AthleteTable): Part {
-  const context = { plan: build.plan, selection };
-  const path = `${table.name}.csv`;
-  const rows = (items: Parameters<typeof renderCsv>[0]['rows']): Iterable<string> =>
-    renderCsv({ name: table.name, columns: table.columns, rows: items });
-  writeAll(folder, path, rows([]));
-  return {
-    add: (built) => {
-      let isHeader = true;
-      for (const line of rows(table.rowsOf(built, context))) {
-        if (!isHeader) folder.append(path, line);
-        isHeader = false;
-      }
-    },
-    finish: noFinish,
-  };
-}
 
 /** Each athlete's whole season, and for each week the cards of everybody to hand out. */
 function cardPart(folder: OutputFolder, job: BuildToWrite, nameOf: (id: string) => string): Part {

@@ -4,6 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { TABLE_NAMES } from '../../src/report/table-names.ts';
 import { footfall, HANDBALL } from './footfall.ts';
 
 const html = async (...args: readonly string[]): Promise<string> => {
@@ -42,10 +43,11 @@ test('--format ics is a calendar of the squad, or of one athlete', async () => {
 });
 
 test.each([
-  [['--out', 'sheets', '--table', 'weeks'], /leave --table and --format out/u],
-  [['--out', 'sheets', '--format', 'html'], /leave --table and --format out/u],
+  [['--out', 'sheets', '--table', 'weeks'], /leave --table and other formats out/u],
+  [['--out', 'sheets', '--format', 'html'], /leave --table and other formats out/u],
   [['--format', 'ics', '--table', 'weeks'], /--format ics has no tables/u],
-  [['--paper', 'a4'], /--paper is for --out and --format html/u],
+  [['--paper', 'a4'], /--paper is for pages/u],
+  [['--paper', 'a4', '--out', 'sheets', '--format', 'csv'], /--paper is for pages/u],
   [['--paper', 'a3', '--format', 'html'], /a4, letter/u],
 ])('%j is refused', async (args, words) => {
   const { status, out, err } = await footfall(['build', HANDBALL, ...args]);
@@ -69,6 +71,33 @@ test('--out writes what is asked for and nothing on standard output; a foreign f
     const refused = await footfall(['build', HANDBALL, '--out', folder, '--quiet']);
     expect(refused.status).toBe(2);
     expect(refused.err).toMatch(/notes\.txt, which footfall didn't write/u);
+  } finally {
+    rmSync(parent, { recursive: true, force: true });
+  }
+});
+
+test('--out with --format csv writes the tables, or the shards of them, and nothing else', async () => {
+  const parent = mkdtempSync(join(tmpdir(), 'footfall-cli-tables-'));
+  const write = async (name: string, ...more: readonly string[]): Promise<(table: string) => string> => {
+    const folder = join(parent, name);
+    const wrote = await footfall(['build', HANDBALL, '--out', folder, '--format', 'csv', '--quiet', ...more]);
+    expect(wrote).toEqual({ status: 0, out: '', err: '' });
+    const names = readdirSync(folder).filter((file) => file.endsWith('.csv'));
+    expect(names.toSorted()).toEqual(TABLE_NAMES.map((table) => `${table}.csv`).toSorted());
+    expect(readdirSync(folder).filter((file) => /html|ics|json$/u.test(file) && !file.startsWith('.'))).toEqual([]);
+    return (table) => readFileSync(join(folder, `${table}.csv`), 'utf8');
+  };
+  try {
+    const [whole, one, two] = [
+      await write('whole'),
+      await write('1', '--shard', '1/2'),
+      await write('2', '--shard', '2/2'),
+    ];
+    for (const table of TABLE_NAMES) {
+      const printed = await footfall(['build', HANDBALL, '--table', table, '--format', 'csv', '--quiet']);
+      expect(whole(table)).toBe(printed.out);
+      expect(one(table) + two(table)).toBe(printed.out);
+    }
   } finally {
     rmSync(parent, { recursive: true, force: true });
   }

@@ -27,14 +27,16 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
 
 /** Options that don't go together, in words. */
 function clashOf({ out, table, format, paper, shard, watch }: BuildRequest): string | undefined {
-  if (out !== undefined && (table !== undefined || format !== 'text')) {
-    return '--out writes every artefact: leave --table and --format out';
+  if (out !== undefined && (table !== undefined || !['text', 'csv'].includes(format))) {
+    return '--out writes every artefact, or with --format csv every table: leave --table and other formats out';
   }
-  if (watch === true && format !== 'text') {
+  if (watch === true && format !== 'text' && out === undefined) {
     return `--watch tells what a save changed in words: leave --format ${format} out, or have --out write everything`;
   }
   if (table !== undefined && (format === 'html' || format === 'ics')) return `--format ${format} has no tables`;
   if (shard !== undefined && format !== 'csv') return '--shard is for --format csv, whose parts make a whole';
-  if (paper !== undefined && out === undefined && format !== 'html') return '--paper is for --out and --format html';
+  if (paper !== undefined && format !== 'html' && (out === undefined || format === 'csv')) {
+    return '--paper is for pages: --out and --format html';
+  }
   return undefined;
 }
