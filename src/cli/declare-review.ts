@@ -20,7 +20,8 @@ export const addReview: Add = (program, session, done) => {
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
     .addOption(new Option('--table <name>', 'one table').choices(REVIEW_TABLE_NAMES))
-    .addOption(formats('text', 'csv', 'json'))
+    .addOption(formats('text', 'csv', 'json', 'html'))
+    .addOption(new Option('--paper <size>', 'what the page is printed on').choices(['a4', 'letter']))
     .addHelpText('after', reviewHelp)
     .action(async (plan: string, { athlete = [], squad = [], ...options }: ReviewOptions) => {
       const { review } = await import('./commands/review.ts');
@@ -37,8 +38,10 @@ const reviewHelp = `
 Each thing to decide says what it changes and the line it comes from. Planned is what the sheets had
 on the first day of their week, as \`done\` takes it; done is the record. Athletes stand in the order
 of the plan and are never ranked. The page is for coaches: it names reasons of health.
---format csv is the table weeks unless another is named; --format json without one is everything.
+--format csv is the table weeks unless another is named; --format json without one is everything;
+--format html is the page to print.
 
   footfall review season
   footfall review season --as-of 2027-02-08 --squad juniors
-  footfall review season --table tests --format csv`;
+  footfall review season --table tests --format csv
+  footfall review season --format html > monday.html`;

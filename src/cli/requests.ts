@@ -91,7 +91,9 @@ export interface ReviewRequest {
   /** The day of the review. */
   readonly asOf?: Day;
   readonly table?: ReviewTableName;
-  readonly format: 'text' | 'csv' | 'json';
+  readonly format: 'text' | 'csv' | 'json' | 'html';
+  /** What the page is printed on; A4 unless it is said. */
+  readonly paper?: Paper;
 }
 
 export interface DiffRequest {

@@ -19,6 +19,9 @@ export const TEST_NAMES: readonly string[] = [
   'sprint',
 ];
 
+/** Times that are measured with a jump; on record as rows of their own, of the same athlete, day, trial and way. */
+export const JUMP_TIME_NAMES: readonly string[] = ['contact-time', 'take-off-time'];
+
 export const drillName = nameOf('a drill', DRILL_NAMES, 'drill-name');
 export const liftName = nameOf('a lift', LIFT_NAMES, 'lift-name');
 export const exerciseName = nameOf('a drill or lift', EXERCISE_NAMES, 'exercise-name');

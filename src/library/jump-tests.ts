@@ -20,9 +20,10 @@ export interface PowerEquation {
   readonly test: 'countermovement-jump' | 'squat-jump';
   /** Whom it was made from; of Sayers and Harman from memory. */
   readonly people: string;
-  /** Absent: of both sexes, of any age. */
+  /** Absent: of both sexes. */
   readonly sex?: 'female' | 'male';
-  readonly ages?: { readonly from: number; readonly to: number };
+  /** In whole years; of all but Amonette what students, men and women are taken to be (C). */
+  readonly ages: { readonly from: number; readonly to?: number };
   readonly perCentimetre: number;
   readonly perKilogram: number;
   readonly constant: number;
@@ -37,6 +38,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     name: 'Sayers 1999',
     test: 'countermovement-jump',
     people: 'students of both sexes',
+    ages: { from: 18 },
     perCentimetre: 51.9,
     perKilogram: 48.9,
     constant: -2007,
@@ -48,6 +50,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     name: 'Sayers 1999',
     test: 'squat-jump',
     people: 'students of both sexes',
+    ages: { from: 18 },
     perCentimetre: 60.7,
     perKilogram: 45.3,
     constant: -2055,
@@ -60,6 +63,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     test: 'countermovement-jump',
     people: 'men',
     sex: 'male',
+    ages: { from: 18 },
     perCentimetre: 61.9,
     perKilogram: 36,
     constant: -1822,
@@ -72,6 +76,7 @@ export const POWER_EQUATIONS: readonly PowerEquation[] = [
     test: 'countermovement-jump',
     people: 'women',
     sex: 'female',
+    ages: { from: 18 },
     perCentimetre: 65.1,
     perKilogram: 25.8,
     constant: -1413.1,
@@ -108,6 +113,9 @@ export const TEST_NOISE = {
   /** Share of the standard deviation between athletes that is worth having. J13 (M). */
   worthwhileShare: 0.2,
 } as const;
+
+/** Weeks that the programmes lasted from which the gains are known, from memory (M): Markovic 2007. */
+export const TRAINING_GAIN_WEEKS = { from: 4, to: 24 } as const;
 
 /** What groups gained on the average, in per cent, with the 95 % interval of the mean. J15 (P). */
 export interface TrainingGain {

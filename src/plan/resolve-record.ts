@@ -3,7 +3,7 @@
 
 import { at } from '../language/authored.ts';
 import type { Item } from '../language/authored.ts';
-import { TEST_NAMES } from '../language/known-names.ts';
+import { JUMP_TIME_NAMES, TEST_NAMES } from '../language/known-names.ts';
 import type { DoneFields, TestRowFields } from '../language/shapes/record.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
@@ -48,7 +48,12 @@ function resolveDone(scope: Scope, today: Day | undefined, item: Item<DoneFields
 }
 
 function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRowFields>): TestRow | undefined {
-  const known = namesOf('drill, lift or test', scope.library.drills, scope.library.lifts, new Set(TEST_NAMES));
+  const known = namesOf(
+    'drill, lift or test',
+    scope.library.drills,
+    scope.library.lifts,
+    new Set([...TEST_NAMES, ...JUMP_TIME_NAMES]),
+  );
   const isSound = isRowSound(scope, today, item);
   const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
   if (!isSound || !isKnown || item.kind === 'broken') return undefined;

@@ -11,6 +11,8 @@ export interface Trial {
   readonly athlete?: string;
   readonly day?: Day;
   readonly test: string;
+  /** From 1; absent: in the order they come. */
+  readonly trial?: number;
   readonly value: number;
   readonly unit: string;
   readonly method?: string;
@@ -53,6 +55,42 @@ export function measured({ test, value, unit }: Trial): (Pick<TrialGroup, 'measu
 function height(metres: number): ReturnType<typeof measured> {
   return metres > 0 && metres <= MOST_JUMP_METRES ? { measure: 'height', value: metres } : undefined;
 }
+
+/** Rows that hold a time of a jump instead of a jump: whose it is. */
+const TIMES: Readonly<Record<string, { readonly test: string; readonly field: 'contactSeconds' | 'takeOffSeconds' }>> =
+  {
+    'contact-time': { test: 'drop-jump', field: 'contactSeconds' },
+    'take-off-time': { test: 'countermovement-jump', field: 'takeOffSeconds' },
+  };
+
+/**
+ * Jumps with the times that were measured with them: of the same athlete, day, trial and way. A time that belongs to no
+ * height stays a row by itself.
+ */
+export function withTimes(trials: readonly Trial[]): readonly Trial[] {
+  const joined = new Set<Trial>();
+  const jumps = trials.map((jump) => {
+    if (TIMES[jump.test] !== undefined || measured(jump)?.measure !== 'height') return jump;
+    let timed = jump;
+    for (const time of trials) {
+      const seconds = SECONDS[time.unit];
+      const of = TIMES[time.test];
+      if (of?.test !== jump.test || seconds === undefined || time.value <= 0 || !isSameTrial(jump, time)) continue;
+      timed = { ...timed, [of.field]: time.value * seconds };
+      joined.add(time);
+    }
+    return timed;
+  });
+  return jumps.filter((one) => !joined.has(one));
+}
+
+const isSameTrial = (jump: Trial, time: Trial): boolean =>
+  jump.trial !== undefined &&
+  jump.trial === time.trial &&
+  jump.athlete === time.athlete &&
+  jump.day === time.day &&
+  jump.method === time.method &&
+  jump.arms === time.arms;
 
 /** The groups in the order of their first trials; what `measured` can't read is left out. */
 export function groupTrials(trials: readonly Trial[]): readonly TrialGroup[] {

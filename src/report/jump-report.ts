@@ -127,7 +127,7 @@ function powerFigures({ values, measure, test, arms }: TrialGroup, facts: JumpFa
 
 const isFor = ({ sex, ages }: PowerEquation, facts: JumpFacts): boolean =>
   (sex === undefined || facts.sex === undefined || sex === facts.sex) &&
-  (ages === undefined || facts.age === undefined || (ages.from <= facts.age && facts.age <= ages.to));
+  (facts.age === undefined || (ages.from <= facts.age && facts.age <= (ages.to ?? Infinity)));
 
 /** Ratios of two tests, told with the counter-movement jump. */
 function pairFigures(group: TrialGroup, groups: readonly TrialGroup[]): readonly Figure[] {
@@ -193,6 +193,13 @@ function forecastOf(test: JumpTest, arms: boolean, height: number): Figure | und
     note: 'averages of groups, no promise to a person',
     basis: 'J15',
   };
+}
+
+/** The value, or the range around it, with the places worth showing. */
+export function figureWords({ what, value, range, places }: Figure): string {
+  const sign = what.startsWith('change') && value >= 0 ? '+' : '';
+  const number = `${sign}${value.toFixed(places)}`;
+  return range === undefined ? number : `${range.low.toFixed(places)} to ${range.high.toFixed(places)}`;
 }
 
 const COLUMNS = [

@@ -1,6 +1,8 @@
 // The Monday page as tables, for spreadsheets and scripts: one for each of its parts. Athletes in the order of the plan.
 
 import type { JumpTrend } from './review/jump-trends.ts';
+import type { ProgrammeForecast } from './review/programme-forecast.ts';
+import { TREND_UNITS, trendValue, verdictOf } from './review/trend-words.ts';
 import type { WeekDone } from './review/athlete-weeks.ts';
 import type { ToldItem } from './review/told-item.ts';
 import { isoDate } from '../util/days.ts';
@@ -17,6 +19,8 @@ export const REVIEW_TABLES: Readonly<Record<ReviewTableName, (review: Review) =>
   weeks: ({ athletes }) => tableOf('weeks', WEEK_COLUMNS, athletes, ({ id, weeks }) => weeks.map(weekCells(id))),
   tests: ({ athletes }) => tableOf('tests', TEST_COLUMNS, athletes, ({ id, trends }) => trends.map(trendCells(id))),
   figures: ({ athletes }) => ({ ...jumpTable(athletes.flatMap(({ figures }) => figures)), name: 'figures' }),
+  forecast: ({ athletes }) =>
+    tableOf('forecast', FORECAST_COLUMNS, athletes, ({ id, forecasts }) => forecasts.map(forecastCells(id))),
   kilos: ({ athletes }) => tableOf('kilos', KILO_COLUMNS, athletes, kiloCells),
 };
 
@@ -81,15 +85,14 @@ const TEST_COLUMNS = [
   ...columns('date', 'before_date'),
   ...columns('decimal', 'before', 'change', 'typical_error', 'worthwhile'),
   ...columns('word', 'verdict'),
-  ...columns('decimal', 'groups_low', 'groups_high'),
 ];
 
 const trendCells =
   (athlete: string) =>
   (trend: JumpTrend): Cells => {
-    const { group, before, forecast } = trend;
+    const { group, before } = trend;
     const scale = (value: number | undefined): number | undefined =>
-      value === undefined ? undefined : scaledValue(trend, value);
+      value === undefined ? undefined : trendValue(group.measure, value);
     return {
       athlete,
       date: group.day === undefined ? undefined : isoDate(group.day),
@@ -105,31 +108,34 @@ const trendCells =
       typical_error: scale(trend.typicalError),
       worthwhile: scale(trend.worthwhile),
       verdict: verdictOf(trend),
-      groups_low: scale(forecast?.low),
-      groups_high: scale(forecast?.high),
     };
   };
 
-export const TREND_UNITS = { height: 'cm', force: 'N', index: '' } as const;
-const TREND_PLACES = { height: 1, force: 0, index: 2 } as const;
-const CENTIMETRES_A_METRE = 100;
+const FORECAST_COLUMNS = [
+  ...columns('text', 'athlete', 'test', 'method'),
+  ...columns('word', 'arms'),
+  ...columns('date', 'from_date'),
+  ...columns('decimal', 'from', 'groups_mean', 'groups_low', 'groups_high'),
+  ...columns('word', 'unit'),
+  ...columns('integer', 'weeks', 'contacts'),
+];
 
-/** In the unit that is shown, with the places worth showing. */
-const scaledValue = ({ group: { measure } }: Pick<JumpTrend, 'group'>, value: number): number =>
-  Number((measure === 'height' ? value * CENTIMETRES_A_METRE : value).toFixed(TREND_PLACES[measure]));
-
-/** As `scaledValue`, as text with its places. */
-export const trendNumber = (trend: Pick<JumpTrend, 'group'>, value: number): string =>
-  scaledValue(trend, value).toFixed(TREND_PLACES[trend.group.measure]);
-
-/** What the change is worth, said plainly. */
-export function verdictOf({ before, change = 0, insideNoise, worthwhile }: JumpTrend): string {
-  if (before === undefined) return 'no test before it done the same way';
-  if (insideNoise === undefined) return 'no error of it is known';
-  if (insideNoise) return 'inside the noise';
-  if (worthwhile !== undefined && Math.abs(change) < worthwhile) return 'more than noise, too little to matter';
-  return change > 0 ? 'more than noise: up' : 'more than noise: down';
-}
+const forecastCells =
+  (athlete: string) =>
+  ({ group, mean, after, weeks, contacts }: ProgrammeForecast): Cells => ({
+    athlete,
+    test: group.test,
+    method: group.method,
+    arms: group.arms === undefined ? undefined : group.arms ? 'yes' : 'no',
+    from_date: group.day === undefined ? undefined : isoDate(group.day),
+    from: trendValue(group.measure, mean),
+    groups_mean: trendValue(group.measure, after.mean),
+    groups_low: trendValue(group.measure, after.low),
+    groups_high: trendValue(group.measure, after.high),
+    unit: TREND_UNITS[group.measure],
+    weeks,
+    contacts,
+  });
 
 const KILO_COLUMNS = [
   ...columns('text', 'athlete', 'lift'),
@@ -155,5 +161,5 @@ const kiloCells = ({ id, maxima }: AthleteReview): readonly Cells[] =>
     })),
   );
 
-export const rounded = (value: number | undefined, places: number): number | undefined =>
+const rounded = (value: number | undefined, places: number): number | undefined =>
   value === undefined ? undefined : Number(value.toFixed(places));

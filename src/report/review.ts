@@ -2,10 +2,9 @@
 // the season as of a day, from the seasons of the Mondays before (which say what the sheets had), and from the record.
 // For coaches, not for a wall: it names reasons of health. Athletes stand in the order of the plan throughout.
 
-import type { Build, BuildWeek } from '../build/types.ts';
+import type { Build, BuildWeek, BuiltAthlete } from '../build/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { SOURCES } from '../library/sources.ts';
-import { groupTrials } from '../record/trials.ts';
 import type { TrialGroup } from '../record/trials.ts';
 import { overlap } from '../plan/applies.ts';
 import { DAYS_A_WEEK, startOfWeek } from '../util/days.ts';
@@ -21,12 +20,14 @@ import { bestJumpers } from './review/best-jumpers.ts';
 import type { BestJumpers } from './review/best-jumpers.ts';
 import { decisionsAbout, inOrderOfWeight } from './review/decisions.ts';
 import { exceptionsAbout } from './review/exceptions.ts';
-import { jumpTrends, lastGroups, trialOf } from './review/jump-trends.ts';
+import { groupsOf, jumpTrends, lastGroups } from './review/jump-trends.ts';
 import type { JumpTrend } from './review/jump-trends.ts';
 import { newMaxima } from './review/new-maxima.ts';
 import type { NewMaximum, WithMax } from './review/new-maxima.ts';
 import { sessionsDone } from './review/planned-and-done.ts';
 import type { SessionDone } from './review/planned-and-done.ts';
+import { programmeForecasts } from './review/programme-forecast.ts';
+import type { ProgrammeForecast } from './review/programme-forecast.ts';
 import { weeksBehind } from './review/review-day.ts';
 import type { Subject } from './review/subject.ts';
 import { gathered } from './review/told-item.ts';
@@ -40,7 +41,8 @@ import { createSheetNames } from './sheet-names.ts';
 export interface ReviewBuilds {
   /** As of the day of the review. */
   readonly now: Build;
-  readonly sheetsOf: SheetsOf;
+  /** As of the first day of a week. */
+  readonly sheetsOf: (starts: Day) => Pick<Build, 'athlete'>;
   readonly withMax: WithMax;
 }
 
@@ -49,6 +51,7 @@ export interface AthleteReview {
   readonly name: string;
   readonly weeks: readonly WeekDone[];
   readonly trends: readonly JumpTrend[];
+  readonly forecasts: readonly ProgrammeForecast[];
   /** Of the last day of each test: indices and power. */
   readonly figures: readonly JumpPage[];
   readonly maxima: readonly NewMaximum[];
@@ -78,13 +81,13 @@ export function createReview(builds: ReviewBuilds, selection: Selection, day: Da
   const { now } = builds;
   const { plan } = now;
   const names = createSheetNames(plan);
-  const tests = plan.record.tests.filter((row) => row.day < day);
-  const groups = lastGroups(groupTrials(tests.map(trialOf)));
-  const common: Common = { builds, plan, day, tests, groups, weeks: weeksBehind(now, day), names };
+  const groups = groupsOf(plan.record.tests);
+  const last = lastGroups(groups);
+  const common: Common = { builds, plan, day, groups, last, weeks: weeksBehind(now, day), names };
   const found = plan.athletes.filter((one) => selectsAthlete(selection, one)).map((one) => reviewAthlete(common, one));
   const week = now.weeks.find(({ starts }) => starts <= day && day < starts + DAYS_A_WEEK)?.week;
-  const best = bestJumpers(plan, groups, { day, nameOf: (athlete) => names.on(athlete, day) });
-  const last = found.flatMap(({ review }) => review.weeks.at(-1) ?? []).filter(({ sessions }) => sessions.length > 0);
+  const best = bestJumpers(plan, last, { day, nameOf: (athlete) => names.on(athlete, day) });
+  const over = found.flatMap(({ review }) => review.weeks.at(-1) ?? []).filter(({ sessions }) => sessions.length > 0);
   return {
     title: plan.season.title,
     mark: now.mark,
@@ -95,7 +98,7 @@ export function createReview(builds: ReviewBuilds, selection: Selection, day: Da
     decisions: inOrderOfWeight(found.flatMap(({ decisions }) => decisions)),
     exceptions: gathered(found.flatMap(({ exceptions }) => exceptions)),
     athletes: found.map(({ review }) => review),
-    recorded: { complete: last.filter((one) => isComplete(one)).length, of: last.length },
+    recorded: { complete: over.filter((one) => isComplete(one)).length, of: over.length },
     ...(best !== undefined && { best }),
     sources: sourcesOf(found.map(({ review }) => review)),
     waivers: waiversInForce(plan, day, (athlete) => names.on(athlete, day)),
@@ -108,8 +111,9 @@ interface Common {
   readonly builds: ReviewBuilds;
   readonly plan: Plan;
   readonly day: Day;
-  readonly tests: Plan['record']['tests'];
+  /** Of everybody's tests, and the last one of each. */
   readonly groups: readonly TrialGroup[];
+  readonly last: readonly TrialGroup[];
   readonly weeks: readonly BuildWeek[];
   readonly names: ReturnType<typeof createSheetNames>;
 }
@@ -121,10 +125,11 @@ interface Reviewed {
 }
 
 function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
-  const { builds, plan, day, tests, groups, weeks, names } = common;
+  const { builds, plan, day, weeks, names } = common;
   const built = builds.now.athlete(athlete);
-  const behind = weeksDone(built, weeks, { record: plan.record, sheetsOf: builds.sheetsOf });
-  const mine = tests.filter((row) => row.athlete === athlete.id);
+  const sheetsOf = remembered((starts) => builds.sheetsOf(starts).athlete(athlete));
+  const behind = weeksDone(built, weeks, { record: plan.record, sheetsOf });
+  const mine = plan.record.tests.filter((row) => row.athlete === athlete.id);
   const maxima = newMaxima(built, mine, plan.library, { from: day, withMax: builds.withMax });
   const subject: Subject = {
     plan,
@@ -134,16 +139,19 @@ function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
     name: names.on(athlete, day),
     built,
     behind,
-    ...recentSessions(common, athlete, behind),
-    ...thisWeek(common, built),
+    ...recentSessions(common, athlete, behind, sheetsOf),
+    ...thisWeek(common, built, sheetsOf),
   };
-  const trends = jumpTrends(mine, groups);
+  const groups = common.groups.filter((group) => group.athlete === athlete.id);
+  const trends = jumpTrends(groups, common.last);
+  const forecasts = programmeForecasts(built, groups, plan.season.starts);
   return {
     review: {
       id: athlete.id,
       name: subject.name,
       weeks: behind,
       trends,
+      forecasts,
       figures: figuresOf(athlete, day, trends),
       maxima,
     },
@@ -152,11 +160,22 @@ function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
   };
 }
 
+/** Asked for a week again, the same is given. */
+function remembered(sheetsOf: SheetsOf): SheetsOf {
+  const known = new Map<Day, BuiltAthlete>();
+  return (starts) => {
+    const found = known.get(starts) ?? sheetsOf(starts);
+    known.set(starts, found);
+    return found;
+  };
+}
+
 /** Sessions of the last week that is over and of the days since. */
 function recentSessions(
-  { builds, plan, day }: Common,
+  { plan, day }: Common,
   athlete: Athlete,
   behind: readonly WeekDone[],
+  sheetsOf: SheetsOf,
 ): { readonly recent: readonly SessionDone[]; readonly since: Day } {
   const monday = startOfWeek(day, plan.season.weekStarts);
   const last = behind.at(-1);
@@ -165,18 +184,17 @@ function recentSessions(
   const rows = doneBy(plan.record, athlete.id).filter(
     (row) => row.kind === 'session' && row.day >= monday && row.day < day,
   );
-  const sheets = sheetsIn(builds.sheetsOf(monday).athlete(athlete), monday, day);
+  const sheets = sheetsIn(sheetsOf(monday), monday, day);
   return { recent: [...(last?.sessions ?? []), ...sessionsDone(sheets, rows)], since };
 }
 
 /** The week the day is in, and what last week's sheets had for it. */
-function thisWeek({ builds, day, weeks }: Common, built: Subject['built']): Pick<Subject, 'week' | 'expected'> {
+function thisWeek({ day, weeks }: Common, built: BuiltAthlete, sheetsOf: SheetsOf): Pick<Subject, 'week' | 'expected'> {
   const week = built.weeks.find(({ starts }) => starts <= day && day < starts + DAYS_A_WEEK);
   const last = weeks.at(-1);
   if (week === undefined) return {};
   if (last === undefined) return { week };
-  const before = builds.sheetsOf(last.starts).athlete(built.athlete);
-  const expected = before.weeks.find((one) => one.week === week.week)?.contacts;
+  const expected = sheetsOf(last.starts).weeks.find((one) => one.week === week.week)?.contacts;
   return { week, ...(expected !== undefined && { expected }) };
 }
 

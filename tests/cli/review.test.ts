@@ -1,5 +1,7 @@
 // `footfall review` from the command line: text, tables, JSON, and what it refuses.
 
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { footfall, HANDBALL, rowsOf } from './footfall.ts';
 import { REVIEW_TABLE_NAMES } from '../../src/report/review-table-names.ts';
@@ -54,11 +56,55 @@ describe('tables', () => {
   });
 });
 
+describe('JSON', () => {
+  test.each([
+    [['review', DIARY]],
+    [['review', DIARY, '--as-of', '2025-01-01']],
+    [['review', DIARY, '--as-of', '2025-01-22']],
+    [['review', DIARY, '--as-of', '2025-06-01']],
+    [['review', HANDBALL, '--as-of', '2027-03-10']],
+    [['review', 'examples/youth-group', '--as-of', '2027-04-30']],
+  ])('%j is as its schema says', async (args) => {
+    const { out, status } = await footfall([...args, '--format', 'json']);
+    expect(status).toBe(0);
+    const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(
+      JSON.parse(readFileSync('schemas/review.schema.json', 'utf8')),
+    );
+    validate(JSON.parse(out));
+    expect(validate.errors).toBeNull();
+  });
+
+  test('holds no comparison of children', async () => {
+    const { out } = await footfall(['review', 'examples/youth-group', '--as-of', '2027-04-30', '--format', 'json']);
+    const { best_jumpers: best, forecast }: Record<string, readonly unknown[]> = JSON.parse(out);
+    expect([best, forecast]).toEqual([[], []]);
+  });
+});
+
+describe('the page to print', () => {
+  test('escapes what it shows, and stands alone', async () => {
+    const { out, status } = await footfall(['review', DIARY, '--format', 'html', '--paper', 'letter']);
+    expect(status).toBe(0);
+    expect(out).toContain('size: letter portrait');
+    expect(out).not.toMatch(/<script|<link|<img|https?:/u);
+  });
+});
+
 describe('what is wrong with a command', () => {
   test('a review without a record wants its day', async () => {
     const { status, err, out } = await footfall(['review', HANDBALL]);
     expect({ status, out }).toEqual({ status: 2, out: '' });
     expect(err).toContain('--as-of');
+  });
+
+  test('options that do not go together are refused', async () => {
+    for (const args of [
+      ['--table', 'weeks', '--format', 'html'],
+      ['--paper', 'a4'],
+    ]) {
+      const { status, out } = await footfall(['review', DIARY, ...args]);
+      expect({ status, out }).toEqual({ status: 2, out: '' });
+    }
   });
 
   test('an unknown athlete is refused with the nearest', async () => {

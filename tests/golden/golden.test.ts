@@ -47,6 +47,7 @@ const OUTPUTS: Readonly<Record<string, readonly string[]>> = {
 const REVIEWS: Readonly<Record<string, readonly string[]>> = {
   'review.txt': ['review', 'EXAMPLE'],
   'review.json': ['review', 'EXAMPLE', '--format', 'json'],
+  'review.html': ['review', 'EXAMPLE', '--format', 'html'],
   'review-weeks.csv': ['review', 'EXAMPLE', '--table', 'weeks', '--format', 'csv'],
 };
 

@@ -14,6 +14,7 @@ import { PAPERS } from '../../src/render/html/paper.ts';
 import type { Paper } from '../../src/render/html/paper.ts';
 import { overlaps, pdfSize, pdfWords, typeSizes } from './pdf.ts';
 import { haveAll } from './programs.ts';
+import { fearedReview, reviewFile } from './review-files.ts';
 import { emptyBuild, stressBuild } from './stress-build.ts';
 import { exampleBuild, putOnDisk, writtenFiles } from './written.ts';
 
@@ -54,6 +55,7 @@ const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly 
       'sessions/2027-01-04.html',
       'season.html',
       'index.html',
+      'review.html',
     ],
   },
   {
@@ -61,6 +63,7 @@ const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly 
     paper: 'letter',
     pages: ['athletes/athlete-01.html', 'athletes/athlete-03.html', 'sessions/2027-01-04.html'],
   },
+  { name: 'harbour-diary', paper: 'letter', pages: ['review.html'] },
   { name: 'empty', paper: 'letter', pages: ['index.html', 'season.html', 'physio.html'] },
 ];
 
@@ -70,6 +73,14 @@ const buildOf = (name: string): ReturnType<typeof exampleBuild> =>
     : name.startsWith('stress')
       ? stressBuild(name.endsWith('imperial') ? 'imperial' : 'metric')
       : exampleBuild(name);
+
+/** What is written of a build, and its Monday page. */
+async function pagesOf(name: string, paper: Paper): Promise<ReadonlyMap<string, string>> {
+  const build = buildOf(name);
+  const files = await writtenFiles(build, paper);
+  const review = name.startsWith('stress') ? fearedReview(build, paper) : reviewFile(build, paper);
+  return review === undefined ? files : new Map([...files, ['review.html', review]]);
+}
 
 const everyPage = BUILDS.flatMap(({ name, paper, pages }) => pages.map((path) => ({ name, paper, path })));
 
@@ -82,7 +93,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml'))('pages 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'footfall-pages-'));
     for (const { name, paper } of BUILDS) {
-      const files = await writtenFiles(buildOf(name), paper);
+      const files = await pagesOf(name, paper);
       written.set(name, files);
       putOnDisk(join(folder, name), files);
     }
@@ -215,7 +226,7 @@ test(
       },
     });
     for (const { name, paper } of BUILDS) {
-      const files = await writtenFiles(buildOf(name), paper);
+      const files = await pagesOf(name, paper);
       const pages = [...files].filter(([path]) => path.endsWith('.html'));
       const kinds = new Map(pages.map(([path, text]) => [path.split('/')[0] ?? '', { path, text }]));
       for (const { path, text } of kinds.values()) {

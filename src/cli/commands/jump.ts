@@ -4,7 +4,7 @@
 import { readTrials } from '../../language/read-trials.ts';
 import { hasErrors } from '../../diagnostics/collector.ts';
 import type { TestRowFields } from '../../language/shapes/record.ts';
-import { groupTrials, measured } from '../../record/trials.ts';
+import { groupTrials, measured, withTimes } from '../../record/trials.ts';
 import type { Trial, TrialGroup } from '../../record/trials.ts';
 import { createPalette } from '../../render/palette.ts';
 import { renderCsv } from '../../render/csv/csv.ts';
@@ -37,17 +37,18 @@ async function jumpFile(path: string, request: JumpRequest, session: Session): P
     await tellFindings(read.diagnostics, { files: read.value.files, folder: '.' }, session);
     return failureStatus(read.diagnostics);
   }
-  const trials = read.value.rows.map(trialOf);
+  const trials = withTimes(read.value.rows.map(trialOf));
   if (request.mass !== undefined && new Set(trials.map(({ athlete }) => athlete)).size > 1)
     return await refuse(session, '--mass is of one athlete, and the file has several');
   return await print(request, trials, session);
 }
 
-function trialOf({ date, athlete, test, value, unit, method, arms }: TestRowFields): Trial {
+function trialOf({ date, athlete, test, trial, value, unit, method, arms }: TestRowFields): Trial {
   return {
     athlete,
     day: date,
     test,
+    trial,
     value,
     unit,
     ...(method !== undefined && { method }),
@@ -95,15 +96,15 @@ function typedTrials(request: JumpRequest): readonly Trial[] {
   const trials = (test: string, amounts: readonly Amount[] = []): readonly Trial[] =>
     amounts.map((amount) => ({ test, ...amount, ...way }));
   return [
-    ...withTimes(trials('countermovement-jump', countermovement), 'takeOffSeconds', takeOff),
+    ...withTypedTimes(trials('countermovement-jump', countermovement), 'takeOffSeconds', takeOff),
     ...trials('squat-jump', squat),
-    ...withTimes(trials('drop-jump', drop), 'contactSeconds', contact),
+    ...withTypedTimes(trials('drop-jump', drop), 'contactSeconds', contact),
     ...trials('countermovement-jump', force),
     ...trials('isometric-pull', isometric),
   ];
 }
 
-function withTimes(
+function withTypedTimes(
   trials: readonly Trial[],
   name: 'takeOffSeconds' | 'contactSeconds',
   times: readonly Amount[] = [],

@@ -1,7 +1,10 @@
-// `footfall review [plan]`: the Monday page as text, a table or JSON. Which day it is of the record says, where the coach
+// `footfall review [plan]`: the Monday page as text, a page to print, a table or JSON. Which day it is of the record says, where the coach
 // doesn't.
 
 import { renderCsv } from '../../render/csv/csv.ts';
+import { page } from '../../render/html/document.ts';
+import type { Paper } from '../../render/html/paper.ts';
+import { reviewSections } from '../../render/html/review.ts';
 import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderReviewJson } from '../../render/json/review.ts';
 import { createPalette } from '../../render/palette.ts';
@@ -9,6 +12,8 @@ import { renderReview } from '../../render/terminal/review.ts';
 import { renderTextTable } from '../../render/terminal/text-table.ts';
 import { createReview } from '../../report/review.ts';
 import type { Review } from '../../report/review.ts';
+import type { ReviewPage } from '../../report/review-page.ts';
+import { reviewPage } from '../../report/review-page.ts';
 import { REVIEW_TABLES } from '../../report/review-tables.ts';
 import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
@@ -21,6 +26,8 @@ import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
 export async function review(request: ReviewRequest, session: Session): Promise<ExitStatus> {
+  const clash = clashOf(request);
+  if (clash !== undefined) return await refuse(session, clash);
   const opened = await openPlan(request.plan, session, request.asOf);
   if (!opened.ok) return opened.status;
   const { plan } = opened.build;
@@ -35,16 +42,33 @@ export async function review(request: ReviewRequest, session: Session): Promise<
 
 const NO_DAY = 'nothing is on record yet, so say which day the review is of: --as-of 2027-02-08';
 
-function rendered({ table, format }: ReviewRequest, found: Review, { outTerminal }: Session): Iterable<string> {
+/** Options that don't go together, in words. */
+function clashOf({ table, format, paper }: ReviewRequest): string | undefined {
+  if (table !== undefined && format === 'html') return '--format html has no tables';
+  return paper !== undefined && format !== 'html' ? '--paper is for --format html' : undefined;
+}
+
+function rendered(
+  { table, format, paper = 'a4' }: ReviewRequest,
+  found: Review,
+  { outTerminal }: Session,
+): Iterable<string> {
   const canvas = { palette: createPalette(outTerminal.colours), width: outTerminal.width };
   switch (format) {
     case 'csv':
       return renderCsv(REVIEW_TABLES[table ?? 'weeks'](found));
+    case 'html':
+      return htmlPage(reviewPage(found), paper);
     case 'json':
       return table === undefined ? [renderReviewJson(found)] : renderJsonTable(REVIEW_TABLES[table](found));
     case 'text':
       return lined(
-        table === undefined ? renderReview(found, canvas) : renderTextTable(REVIEW_TABLES[table](found), canvas),
+        table === undefined
+          ? renderReview(reviewPage(found), canvas)
+          : renderTextTable(REVIEW_TABLES[table](found), canvas),
       );
   }
 }
+
+const htmlPage = (told: ReviewPage, paper: Paper): Iterable<string> =>
+  page({ title: `Review: ${told.title}`, paper, kind: 'review' }, reviewSections(told));

@@ -28,7 +28,7 @@ export function pageStart({ title, paper, kind, home }: PageFrame): string {
     createElement('style', { dangerouslySetInnerHTML: { __html: stylesheet(paper, kind) } }),
   );
   const back = home === undefined ? '' : piece(h('nav', { class: 'on-screen' }, h('a', { href: home }, 'All pages')));
-  const heading = kind === 'list' ? '' : piece(h('h1', { class: 'unseen' }, title));
+  const heading = kind === 'list' || kind === 'review' ? '' : piece(h('h1', { class: 'unseen' }, title));
   return `<!DOCTYPE html>\n<html lang="en">\n${render(head)}\n<body>\n${back}<main>\n${heading}`;
 }
 

@@ -10,7 +10,7 @@ export type Orientation = 'portrait' | 'landscape';
 const mm = (value: number): string => `${Math.round(100 * value) / 100}mm`;
 
 /** The kinds of page, each with rules of its own. */
-export type PageKind = 'cards' | 'board' | 'season' | 'list';
+export type PageKind = 'cards' | 'board' | 'season' | 'list' | 'review';
 
 export const orientationOf = (kind: PageKind): Orientation =>
   kind === 'board' || kind === 'season' ? 'landscape' : 'portrait';
@@ -30,6 +30,8 @@ function rulesOf(paper: Paper, kind: PageKind): string {
       return SEASON_RULES;
     case 'list':
       return LIST_RULES;
+    case 'review':
+      return REVIEW_RULES;
   }
 }
 
@@ -165,6 +167,27 @@ const SEASON_RULES = `
 .numbers { margin-top: 4mm; width: 100%; break-before: page; }
 .numbers th, .numbers td { border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
 .numbers tr { break-inside: avoid; }
+`;
+
+const REVIEW_RULES = `
+h1 { font-size: 16pt; line-height: 8mm; }
+h2 { font-size: 12pt; line-height: 6mm; margin-top: 3mm; border-bottom: 2px solid #000; break-after: avoid; }
+.facts { font-weight: bold; }
+.decisions { counter-reset: decision; }
+.decisions li { position: relative; counter-increment: decision; padding: 1mm 12mm 1mm 8mm; border-bottom: 1px solid #777; break-inside: avoid; }
+.decisions li::before { content: counter(decision); position: absolute; left: 0; width: 6mm; font-weight: bold; font-size: 12pt; }
+.decisions .box { position: absolute; right: 1mm; width: 7mm; height: 6mm; border: 1px solid #000; }
+.place { display: inline-block; font-size: 9pt; color: #333; overflow-wrap: anywhere; margin-left: 2mm; }
+.line .place { margin-left: 0; }
+.plain .who { width: 32mm; overflow-wrap: anywhere; }
+.plain .line { width: 42mm; }
+.plain { width: 100%; }
+.plain th, .plain td { vertical-align: top; border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
+.plain tbody th { font-weight: normal; min-width: 24mm; overflow-wrap: anywhere; }
+.plain .number { text-align: right; white-space: nowrap; }
+.plain tr, li, .note { break-inside: avoid; }
+.note { font-size: 9pt; line-height: 3.7mm; margin-top: 0.8mm; }
+footer { margin-top: 4mm; border-top: 1px solid #000; padding-top: 1mm; }
 `;
 
 const LIST_RULES = `

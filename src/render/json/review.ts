@@ -27,6 +27,7 @@ function reviewObject(review: Review): JsonObject {
     weeks: objectsOf(REVIEW_TABLES.weeks(review)),
     tests: objectsOf(REVIEW_TABLES.tests(review)),
     figures: objectsOf(REVIEW_TABLES.figures(review)),
+    forecast: objectsOf(REVIEW_TABLES.forecast(review)),
     kilos: objectsOf(REVIEW_TABLES.kilos(review)),
     best_jumpers: best?.people.map(({ athlete, lines }) => ({ athlete, lines })) ?? [],
     waivers: waivers.map(({ what, who, when, because }) => ({ what, who, when, because })),

@@ -1,7 +1,7 @@
 // Figures of jump tests on a terminal: a heading for each test, the figures below it, the sources at the end.
 
 import { dateWithYear } from '../../report/calendar-words.ts';
-import { sourceOf } from '../../report/jump-report.ts';
+import { figureWords, sourceOf } from '../../report/jump-report.ts';
 import type { Figure, JumpPage } from '../../report/jump-report.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
@@ -9,18 +9,11 @@ import type { LayoutColumn } from './layout.ts';
 
 const COLUMNS: readonly LayoutColumn<Figure>[] = [
   { title: 'figure', align: 'left', text: ({ what }) => what },
-  { title: 'value', align: 'right', text: (figure) => figureValue(figure) },
+  { title: 'value', align: 'right', text: (figure) => figureWords(figure) },
   { title: '', align: 'left', text: ({ unit }) => unit },
   { title: 'mark', align: 'left', text: ({ basis }) => sourceOf(basis)?.mark ?? '' },
   { title: 'note', align: 'left', text: ({ note = '' }) => note, wrapAt: 24 },
 ];
-
-/** The value, or the range around it, with the places worth showing. */
-export function figureValue({ what, value, range, places }: Figure): string {
-  const sign = what.startsWith('change') && value >= 0 ? '+' : '';
-  const number = `${sign}${value.toFixed(places)}`;
-  return range === undefined ? number : `${range.low.toFixed(places)} to ${range.high.toFixed(places)}`;
-}
 
 /** The pages in order, then where their formulas are from. */
 export function renderJumps(pages: readonly JumpPage[], { palette, width }: Canvas): readonly string[] {

@@ -1,6 +1,6 @@
 // One athlete's last weeks, each with planned against done, how it felt, and all jumping against the weeks before it.
 
-import type { Build, BuildWeek, BuiltAthlete } from '../../build/types.ts';
+import type { BuildWeek, BuiltAthlete } from '../../build/types.ts';
 import { REVIEW } from '../../library/review.ts';
 import { doneBy } from '../../plan/done-by.ts';
 import type { DoneRow } from '../../plan/types.ts';
@@ -13,8 +13,8 @@ import type { FeltWeek } from './felt-week.ts';
 import { sessionsDone } from './planned-and-done.ts';
 import type { SessionDone } from './planned-and-done.ts';
 
-/** The season of each week's first day: what its sheets said. */
-export type SheetsOf = (starts: Day) => Pick<Build, 'athlete'>;
+/** The athlete's season as of a week's first day: what its sheets said. */
+export type SheetsOf = (starts: Day) => BuiltAthlete;
 
 export interface WeekDone extends BuildWeek {
   readonly sessions: readonly SessionDone[];
@@ -63,7 +63,7 @@ function weekDone(now: BuiltAthlete, week: BuildWeek, all: readonly DoneRow[], s
   const rows = all.filter(isIn);
   const ledger = now.days.filter(isIn);
   const sessions = sessionsDone(
-    sheetsIn(sheetsOf(week.starts).athlete(now.athlete), week.starts, until),
+    sheetsIn(sheetsOf(week.starts), week.starts, until),
     rows.filter(({ kind }) => kind === 'session'),
   );
   const recorded = sessions.flatMap(({ done }) => done ?? []);

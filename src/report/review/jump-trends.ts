@@ -2,12 +2,8 @@
 // change between them is more than noise. Two ways of testing never meet: J2, J14 (P).
 
 import type { TestRow } from '../../plan/types.ts';
-import type { JumpTest } from '../../library/jump-tests.ts';
-import { JUMP_TESTS } from '../../library/jump-tests.ts';
-import { forecastHeight } from '../../record/forecast.ts';
-import type { Forecast } from '../../record/forecast.ts';
 import { isInsideNoise, smallestWorthwhileChange, usualJumpError } from '../../record/jumps.ts';
-import { groupTrials, isSameWay } from '../../record/trials.ts';
+import { groupTrials, withTimes } from '../../record/trials.ts';
 import type { Trial, TrialGroup } from '../../record/trials.ts';
 import { REVIEW } from '../../library/review.ts';
 import { mean } from '../../util/statistics.ts';
@@ -26,15 +22,14 @@ export interface JumpTrend {
   readonly worthwhile?: number;
   /** How many the spread is of. */
   readonly worthwhileOf?: number;
-  /** Where groups stood after jump training, from this mean: J15 (P). */
-  readonly forecast?: Forecast;
 }
 
-export function trialOf({ athlete, day, test, value, unit, method, arms }: TestRow): Trial {
+function trialOf({ athlete, day, test, trial, value, unit, method, arms }: TestRow): Trial {
   return {
     athlete,
     day,
     test,
+    trial,
     value,
     unit,
     ...(method !== undefined && { method }),
@@ -42,33 +37,47 @@ export function trialOf({ athlete, day, test, value, unit, method, arms }: TestR
   };
 }
 
-/** The last group of each test and way, in the order of their first trials. `groups` may be of many athletes. */
-export function lastGroups(groups: readonly TrialGroup[]): readonly TrialGroup[] {
-  const isNewer = (one: TrialGroup, other: TrialGroup): boolean =>
-    one.test === other.test && isSameWay(one, other) && (one.day ?? 0) > (other.day ?? 0);
-  return groups.filter((group) => !groups.some((other) => isNewer(other, group)));
+/** Groups of what is on record; times that belong to no jump are left out. */
+export const groupsOf = (rows: readonly TestRow[]): readonly TrialGroup[] => groupTrials(withTimes(rows.map(trialOf)));
+
+/** Groups of one test, way and athlete each, in order of day, in the order of their first trials. */
+export function byWay(groups: readonly TrialGroup[]): readonly (readonly TrialGroup[])[] {
+  const ways = new Map<string, TrialGroup[]>();
+  for (const group of groups) {
+    const { athlete, test, method, arms, measure } = group;
+    const key = JSON.stringify([athlete, test, method, arms, measure]);
+    const way = ways.get(key);
+    if (way === undefined) ways.set(key, [group]);
+    else way.push(group);
+  }
+  return [...ways.values()].map((way) => way.toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0)));
 }
 
-/** Trends of some athletes; `everybody` are the groups of the whole plan, for the spread between athletes. */
-export function jumpTrends(rows: readonly TestRow[], everybody: readonly TrialGroup[]): readonly JumpTrend[] {
-  const groups = groupTrials(rows.map(trialOf));
-  return lastGroups(groups).map((group) => {
+/** The last group of each test, way and athlete. */
+export const lastGroups = (groups: readonly TrialGroup[]): readonly TrialGroup[] =>
+  byWay(groups).flatMap((way) => way.at(-1) ?? []);
+
+/** Trends of one athlete's groups; `everybody` are those of the whole plan, for the spread between athletes. */
+export function jumpTrends(groups: readonly TrialGroup[], everybody: readonly TrialGroup[]): readonly JumpTrend[] {
+  return byWay(groups).flatMap((way) => {
+    const group = way.at(-1);
+    if (group === undefined) return [];
     const middle = mean(group.values);
-    const before = groups
-      .filter((one) => one.test === group.test && isSameWay(one, group) && (one.day ?? 0) < (group.day ?? 0))
-      .toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0))
-      .at(-1);
     return {
       group,
       mean: middle,
-      ...(before !== undefined && changeFrom(group, before, middle)),
+      ...changeFrom(group, way.at(-2), middle),
       ...spreadBetween(group, everybody),
-      ...forecastFrom(group, middle),
     };
   });
 }
 
-function changeFrom(group: TrialGroup, before: TrialGroup, middle: number): Partial<JumpTrend> {
+function changeFrom(
+  group: TrialGroup,
+  before: TrialGroup | undefined,
+  middle: number,
+): Omit<Partial<JumpTrend>, 'group' | 'mean'> {
+  if (before === undefined) return {};
   const was = mean(before.values);
   const change = middle - was;
   const common = { before: { group: before, mean: was }, change };
@@ -77,7 +86,10 @@ function changeFrom(group: TrialGroup, before: TrialGroup, middle: number): Part
   return { ...common, typicalError, insideNoise: isInsideNoise(change, typicalError) };
 }
 
-function spreadBetween(group: TrialGroup, everybody: readonly TrialGroup[]): Partial<JumpTrend> {
+function spreadBetween(
+  group: TrialGroup,
+  everybody: readonly TrialGroup[],
+): Pick<JumpTrend, 'worthwhile' | 'worthwhileOf'> {
   const { test, method, arms, measure } = group;
   const alike = everybody.filter(
     (one) => one.test === test && one.method === method && one.arms === arms && one.measure === measure,
@@ -88,11 +100,3 @@ function spreadBetween(group: TrialGroup, everybody: readonly TrialGroup[]): Par
     worthwhileOf: alike.length,
   };
 }
-
-function forecastFrom({ test, arms, measure }: TrialGroup, middle: number): Partial<JumpTrend> {
-  if (measure !== 'height' || arms === undefined || !isJumpTest(test)) return {};
-  const forecast = forecastHeight(test, arms, middle);
-  return forecast === undefined ? {} : { forecast };
-}
-
-const isJumpTest = (test: string): test is JumpTest => JUMP_TESTS.some((one) => one === test);

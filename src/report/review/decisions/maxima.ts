@@ -7,6 +7,7 @@ import { dateWords } from '../../calendar-words.ts';
 import { exerciseName } from '../../exercise-words.ts';
 import { counted, loadWords } from '../../quantities.ts';
 import type { KiloChange, NewMaximum } from '../new-maxima.ts';
+import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
@@ -67,7 +68,7 @@ export function staleMaxima(subject: Subject, renewed: ReadonlySet<string>): rea
       kind: 'old maximum',
       ...whoOf(subject),
       words: `${nameOf(subject, lift)} ${loadWords(grams, plan.season.units)} ${on === undefined ? 'has no date' : `is of ${dateWords(on)}, ${Math.floor((day - on) / DAYS_A_WEEK)} weeks old`}: test it again?`,
-      changes: 'kilos go on from it until it is tested',
+      changes: `kilos go on from it until it is tested (${ruleWords('test-stale')})`,
       places: [places.words(span)],
     }));
 }

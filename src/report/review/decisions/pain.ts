@@ -4,6 +4,7 @@ import { doneBy } from '../../../plan/done-by.ts';
 import { getRuleValue, ruleBook } from '../../../plan/rule-book.ts';
 import { DAYS_A_WEEK } from '../../../util/days.ts';
 import { dayWords } from '../../calendar-words.ts';
+import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
@@ -27,8 +28,8 @@ export function painDecision(subject: Subject): readonly ToldItem[] {
         stops ? 'who sees it, and may the jumps begin again?' : 'how is it now?'
       }`,
       changes: stops
-        ? 'no jumps until a later morning on the record is better'
-        : `no rise, no fast and no high drills up to ${dayWords(row.day + DAYS_A_WEEK)}`,
+        ? `no jumps until a later morning on the record is better (${ruleWords('pain-hold')})`
+        : `no rise, no fast and no high drills up to ${dayWords(row.day + DAYS_A_WEEK)} (${ruleWords('pain-hold')})`,
       places: [places.words(row.span)],
     },
   ];

@@ -1,5 +1,6 @@
 // A return that waits for the next stage to be signed. Stages open by criteria, never by a date: G11 (P).
 
+import { getSource } from '../../../library/sources.ts';
 import { returnStageOn } from '../../../plan/athlete-facts.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
@@ -15,7 +16,7 @@ export function returnStage(subject: Subject): readonly ToldItem[] {
       kind: 'return stage',
       ...whoOf(subject),
       words: `stage ${stage.stage} of ${stage.of} since ${dateWords(stage.since)}, signed by ${stage.signed}: is the next one signed?`,
-      changes: `drills and volume stay those of stage ${stage.stage} until it is; criteria open a stage, no date does`,
+      changes: `drills and volume stay those of stage ${stage.stage} until it is; criteria open a stage, no date does (G11, ${getSource('G11').mark})`,
       places: [places.words(stage.span)],
     },
   ];

@@ -19,7 +19,7 @@ export function weekAhead(subject: Subject): readonly ToldItem[] {
     {
       kind: `${kindWords(week.kind)} week`,
       ...whoOf(subject),
-      words: `week ${week.week}, from ${dateWords(week.starts)}: ${weekPurpose(week)}`,
+      words: `week ${week.week}, from ${dateWords(week.starts)}. ${weekPurpose(week)}`,
       changes: `${week.contacts} jumps, ${whyContacts(week)}`,
       places: boundSpans(week).map((span) => subject.places.words(span)),
     },

@@ -1,0 +1,49 @@
+// The Monday page in its order, for whoever reads it on a terminal or on paper: what to decide, what went otherwise than
+// written, and the numbers as sections.
+
+import { dateWithYear, weekdayName } from './calendar-words.ts';
+import type { Review } from './review.ts';
+import { lastWeek, plannedAndDone } from './review/sections/load-sections.ts';
+import { linesSection } from './review/sections/section.ts';
+import type { ReviewSection } from './review/sections/section.ts';
+import { bestSection, figureSection, forecastSection, trendSection } from './review/sections/test-sections.ts';
+import type { ToldItem } from './review/told-item.ts';
+
+export interface ReviewPage {
+  /** `Monday 8 Feb 2027: Saltmarsh Handball, spring`. */
+  readonly title: string;
+  readonly facts: readonly string[];
+  readonly decisions: readonly ToldItem[];
+  readonly exceptions: readonly ToldItem[];
+  readonly sections: readonly ReviewSection[];
+}
+
+export const NO_DECISIONS = 'Nothing.';
+export const NO_EXCEPTIONS = 'Nothing: all of it went as written.';
+
+export function reviewPage(review: Review): ReviewPage {
+  const { title, day, week, mark, recorded, decisions, exceptions, waivers } = review;
+  return {
+    title: `${weekdayName(day)} ${dateWithYear(day)}: ${title}`,
+    facts: [
+      ...(week === undefined ? [] : [`week ${week}`]),
+      `build ${mark}`,
+      ...(recorded.of === 0 ? [] : [`last week complete on record for ${recorded.complete} of ${recorded.of}`]),
+      'not for the wall: it names reasons of health',
+    ],
+    decisions,
+    exceptions,
+    sections: [
+      ...plannedAndDone(review),
+      ...lastWeek(review),
+      ...trendSection(review),
+      ...forecastSection(review),
+      ...figureSection(review),
+      ...bestSection(review),
+      ...linesSection(
+        'Waivers in force this week',
+        waivers.map(({ what, who, when, because }) => `${what}, ${who}, ${when}: ${because}`),
+      ),
+    ],
+  };
+}

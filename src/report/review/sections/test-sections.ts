@@ -1,0 +1,125 @@
+// Jump tests as the Monday page shows them: each with its change and its noise, what groups gained, and what is worked
+// out from them. In the order of the plan: nobody is ranked.
+
+import type { TrialGroup } from '../../../record/trials.ts';
+import { dateWords } from '../../calendar-words.ts';
+import type { Figure, JumpPage } from '../../jump-report.ts';
+import { figureWords, sourceOf } from '../../jump-report.ts';
+import type { Review } from '../../review.ts';
+import type { JumpTrend } from '../jump-trends.ts';
+import { TEST_NOTES } from '../notes.ts';
+import type { ProgrammeForecast } from '../programme-forecast.ts';
+import { TREND_UNITS, trendNumber, verdictOf } from '../trend-words.ts';
+import { linesSection, optional, sectionOf, signed } from './section.ts';
+import type { ReviewSection, Said } from './section.ts';
+
+interface Named<T> {
+  readonly name: string;
+  readonly of: T;
+}
+
+const named = <T>(
+  { athletes }: Pick<Review, 'athletes'>,
+  items: (athlete: Review['athletes'][number]) => readonly T[],
+): readonly Named<T>[] => athletes.flatMap((athlete) => items(athlete).map((of) => ({ name: athlete.name, of })));
+
+const NAME: Said<{ readonly name: string }> = { title: 'athlete', align: 'left', text: ({ name }) => name };
+
+/** `counter-movement jump`, with what is measured where it isn't a height. */
+const testWords = ({ test, measure }: Pick<TrialGroup, 'test' | 'measure'>): string =>
+  `${test.replaceAll('-', ' ')}${measure === 'height' ? '' : `, ${measure}`}`;
+
+const wayWords = ({ method, arms }: Pick<TrialGroup, 'method' | 'arms'>): string =>
+  [method, arms === undefined ? undefined : arms ? 'arms' : 'no arms'].filter((part) => part !== undefined).join(', ');
+
+const number = (trend: JumpTrend, value: number | undefined): string =>
+  optional(value, (one) => trendNumber(trend.group.measure, one));
+
+const TREND_COLUMNS: readonly Said<Named<JumpTrend>>[] = [
+  NAME,
+  { title: 'test', align: 'left', text: ({ of }) => testWords(of.group) },
+  { title: 'way', align: 'left', text: ({ of }) => wayWords(of.group), spare: 2 },
+  { title: 'on', align: 'right', text: ({ of }) => optional(of.group.day, dateWords), spare: 3 },
+  { title: 'before', align: 'right', text: ({ of }) => number(of, of.before?.mean) },
+  { title: 'now', align: 'right', text: ({ of }) => number(of, of.mean) },
+  { title: 'unit', align: 'left', text: ({ of }) => TREND_UNITS[of.group.measure] },
+  { title: 'change', align: 'right', text: ({ of }) => optional(of.change, (by) => signed(by, number(of, by))) },
+  { title: 'error', align: 'right', text: ({ of }) => number(of, of.typicalError), spare: 1 },
+  { title: 'least', align: 'right', text: ({ of }) => number(of, of.worthwhile), spare: 1 },
+  {
+    title: 'which is',
+    align: 'left',
+    text: ({ of }) => (of.before === undefined ? '' : verdictOf(of)),
+    wraps: true,
+  },
+];
+
+export const trendSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
+  sectionOf(
+    'Jump tests',
+    named(review, ({ trends }) => trends),
+    TREND_COLUMNS,
+    [TEST_NOTES.change],
+  );
+
+const FORECAST_COLUMNS: readonly Said<Named<ProgrammeForecast>>[] = [
+  NAME,
+  { title: 'test', align: 'left', text: ({ of }) => testWords(of.group) },
+  { title: 'way', align: 'left', text: ({ of }) => wayWords(of.group), spare: 2 },
+  { title: 'on', align: 'right', text: ({ of }) => optional(of.group.day, dateWords), spare: 1 },
+  { title: 'from', align: 'right', text: ({ of }) => trendNumber('height', of.mean) },
+  {
+    title: 'groups then stood at',
+    align: 'right',
+    text: ({ of }) => `${trendNumber('height', of.after.low)} to ${trendNumber('height', of.after.high)} cm`,
+  },
+  { title: 'after', align: 'left', text: ({ of }) => `${of.weeks} weeks, ${of.contacts} contacts` },
+];
+
+export const forecastSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
+  sectionOf(
+    'What groups gained, beside the programme as it stands',
+    named(review, ({ forecasts }) => forecasts),
+    FORECAST_COLUMNS,
+    [TEST_NOTES.forecast],
+  );
+
+interface FigureOf {
+  readonly group: TrialGroup;
+  readonly figure: Figure;
+}
+
+const FIGURE_COLUMNS: readonly Said<Named<FigureOf>>[] = [
+  NAME,
+  { title: 'figure', align: 'left', text: ({ of }) => figureName(of) },
+  { title: 'value', align: 'right', text: ({ of }) => figureWords(of.figure) },
+  { title: 'unit', align: 'left', text: ({ of }) => of.figure.unit },
+  { title: 'from', align: 'left', text: ({ of }) => basisWords(of.figure) },
+  { title: 'note', align: 'left', text: ({ of }) => of.figure.note ?? '', wraps: true },
+];
+
+/** `J7, M`: the row of the sources below, and its mark. */
+const basisWords = ({ basis }: Figure): string => {
+  const mark = sourceOf(basis)?.mark;
+  return mark === undefined ? '' : `${basis ?? ''}, ${mark}`;
+};
+
+/** With the test where the figure could be of another one. */
+const figureName = ({ group: { test }, figure: { what } }: FigureOf): string =>
+  test === 'countermovement-jump' ? what : `${what}, ${test.replaceAll('-', ' ')}`;
+
+const figuresIn = ({ group, figures }: JumpPage): readonly FigureOf[] => figures.map((figure) => ({ group, figure }));
+
+export const figureSection = (review: Pick<Review, 'athletes' | 'sources'>): readonly ReviewSection[] =>
+  sectionOf(
+    'Worked out from them',
+    named(review, ({ figures }) => figures.flatMap(figuresIn)),
+    FIGURE_COLUMNS,
+    review.sources.map(({ id, words }) => `${id} ${words}`),
+  );
+
+export function bestSection({ best }: Pick<Review, 'best'>): readonly ReviewSection[] {
+  if (best === undefined) return [];
+  const lines = best.people.map(({ name, lines: of }) => (of.length === 0 ? name : `${name}: ${of.join('; ')}`));
+  return linesSection('Best jumpers, whose knees to watch', lines, [TEST_NOTES.best(best)]);
+}
