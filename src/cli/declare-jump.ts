@@ -32,7 +32,9 @@ export const addJump: Add = (program, session, done) => {
 
 const jumpHelp = `
 Trials stand with commas between, each with its unit. Times in the air read higher than other
-methods, so one test holds one method, and what was measured in two ways is never compared.
+methods, so one test holds one method, and what was measured in two ways is never compared. In a file
+the rows contact-time and take-off-time, in s or ms, belong to the jump of the same athlete, day,
+trial, method and arms.
 
   footfall jump --countermovement "0.50 s, 0.51 s" --squat "0.48 s" --no-arms --mass "65 kg"
   footfall jump --drop "33 cm" --contact "0.19 s"

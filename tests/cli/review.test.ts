@@ -12,9 +12,13 @@ describe('the page', () => {
   test('begins with what to decide, then what went otherwise, then the numbers', async () => {
     const { out, status } = await footfall(['review', DIARY]);
     expect(status).toBe(0);
-    const places = ['To decide', 'Otherwise than written', 'Planned and done', 'Jump tests', 'not medical advice'].map(
-      (words) => out.indexOf(words),
-    );
+    const places = [
+      'To decide',
+      'Otherwise than written',
+      'Contacts done of those planned',
+      'Jump tests',
+      'not medical advice',
+    ].map((words) => out.indexOf(words));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
     expect(Math.min(...places)).toBeGreaterThan(0);
     expect(out).not.toMatch(/undefined|NaN|\[object/u);
@@ -62,7 +66,7 @@ describe('JSON', () => {
     [['review', DIARY, '--as-of', '2025-01-01']],
     [['review', DIARY, '--as-of', '2025-01-22']],
     [['review', DIARY, '--as-of', '2025-06-01']],
-    [['review', HANDBALL, '--as-of', '2027-03-10']],
+    [['review', HANDBALL, '--as-of', '2027-03-10', '--squad', 'juniors']],
     [['review', 'examples/youth-group', '--as-of', '2027-04-30']],
   ])('%j is as its schema says', async (args) => {
     const { out, status } = await footfall([...args, '--format', 'json']);

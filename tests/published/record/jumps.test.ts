@@ -115,3 +115,17 @@ describe('noise', () => {
     expect(() => typicalError([30, 31], [30])).toThrow(RangeError);
   });
 });
+
+describe('an equation of peak power', () => {
+  // Whom it was made from: Canavan & Vescovi 2004 women (P), Amonette 2012 males of 12 to 24 years (P).
+  it.each([
+    ['canavan-vescovi', 'female', 18],
+    ['amonette', 'male', 12],
+  ] as const)('%s is of %ss from %i years on', (id, sex, from) => {
+    expect(POWER_EQUATIONS.find((one) => one.id === id)).toMatchObject({ sex, ages: { from } });
+  });
+
+  it('for boys is the only one for anybody under 18', () => {
+    expect(POWER_EQUATIONS.filter(({ ages }) => ages.from < 18).map(({ id }) => id)).toEqual(['amonette']);
+  });
+});

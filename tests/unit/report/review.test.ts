@@ -338,6 +338,65 @@ describe('jump tests', () => {
     });
   });
 
+  // Counter-movement jump without arms +8.7 % (7.0 to 10.4): Markovic 2007, Br J Sports Med 41:349–355 (P).
+  describe('beside what groups gained', () => {
+    const forecastOf = (born: string, tests: readonly string[]) =>
+      reviewOf(season({ athletes: `mira: { ${ADULT.replace('born: 2001', born)} }`, tests }), '2027-01-11').athletes[0]
+        ?.forecasts ?? [];
+
+    it('start from the last test before the season', () => {
+      const [found] = forecastOf('born: 2001', [
+        ...jumps('mira', '2026-10-10', 30),
+        ...jumps('mira', '2026-12-10', 40),
+        ...jumps('mira', '2027-01-06', 44),
+      ]);
+      expect(found?.mean).toBeCloseTo(0.4, 12);
+      expect(found?.after.low).toBeCloseTo(0.428, 12);
+      expect(found?.after.high).toBeCloseTo(0.4416, 12);
+      expect(found?.weeks).toBe(12);
+    });
+
+    it('start from the first of the season where there is none before', () => {
+      const tests = [...jumps('mira', '2027-01-06', 40), ...jumps('mira', '2027-01-08', 44)];
+      expect(forecastOf('born: 2001', tests)[0]?.mean).toBeCloseTo(0.4, 12);
+    });
+
+    it('are not told of children, nor of who may be one', () => {
+      expect(forecastOf('born: 2010', jumps('mira', '2026-12-10', 40))).toEqual([]);
+      expect(forecastOf('group: blue', jumps('mira', '2026-12-10', 40))).toEqual([]);
+    });
+  });
+
+  it('give indices and power with the equations made from such people', () => {
+    const figuresOf = (who: string): readonly string[] =>
+      (
+        reviewOf(
+          season({
+            athletes: `mira: { ${ADULT.replace('born: 2001', who)}, mass: 65.9 kg }`,
+            tests: [
+              ...jumps('mira', '2027-01-06', 32.87),
+              '2027-01-06,mira,squat-jump,1,30,cm,mat,no,',
+              '2027-01-06,mira,drop-jump,1,35,cm,mat,no,',
+              '2027-01-06,mira,contact-time,1,200,ms,mat,no,',
+            ],
+          }),
+          '2027-01-11',
+        ).athletes[0]?.figures ?? []
+      ).flatMap(({ figures }) => figures.map(({ what, value, basis }) => `${basis} ${what} ${value.toFixed(2)}`));
+    // Group means printed in Canavan & Vescovi 2004 (P): 65.9 kg, 32.87 cm, 2585 W by Harman's equation.
+    // Healy 2018 (P): 0.35 m in 0.20 s is 1.75.
+    const grown = figuresOf('born: 2001, sex: male');
+    expect(grown.find((one) => one.startsWith('J8'))).toMatch(/^J8 peak power 258[45]\./u);
+    expect(grown).toContain('J3 reactive strength index 1.75');
+    expect(grown).toContain('J5 eccentric utilisation ratio 1.10');
+    expect(grown.filter((one) => one.startsWith('J9') || one.startsWith('J10'))).toEqual([]);
+    const bases = (who: string): readonly string[] =>
+      figuresOf(who).flatMap((one) => (one.includes('power') ? [one.split(' ')[0] ?? ''] : []));
+    expect(bases('born: 2001, sex: female')).toEqual(['J7', 'J9', 'J7']);
+    expect(bases('born: 2010, sex: male')).toEqual(['J10']);
+    expect(bases('born: 2010, sex: female')).toEqual([]);
+  });
+
   it('never change the order of athletes', () => {
     const ids = ['ada', 'bea', 'cleo'];
     const order = (heights: readonly number[]): readonly string[] => {

@@ -64,10 +64,10 @@ export function staleMaxima(subject: Subject, renewed: ReadonlySet<string>): rea
     .filter(
       ({ lift, on }) => !renewed.has(lift) && behind.has(lift) && (on === undefined || day - on >= weeks * DAYS_A_WEEK),
     )
-    .map(({ lift, on, grams, span }) => ({
+    .map(({ lift, on, span }) => ({
       kind: 'old maximum',
       ...whoOf(subject),
-      words: `${nameOf(subject, lift)} ${loadWords(grams, plan.season.units)} ${on === undefined ? 'has no date' : `is of ${dateWords(on)}, ${Math.floor((day - on) / DAYS_A_WEEK)} weeks old`}: test it again?`,
+      words: `${nameOf(subject, lift)}: the maximum ${on === undefined ? 'has no date' : `is of ${dateWords(on)}, ${Math.floor((day - on) / DAYS_A_WEEK)} weeks old`}: test it again?`,
       changes: `kilos go on from it until it is tested (${ruleWords('test-stale')})`,
       places: [places.words(span)],
     }));

@@ -21,8 +21,10 @@ export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'w
   return sectionOf('Contacts done of those planned, by week', athletes, columns, [LOAD_NOTES.planned]);
 }
 
-const doneWords = (week: WeekDone | undefined): string =>
-  week === undefined ? '' : `${week.done ?? '?'} of ${week.planned}`;
+function doneWords(week: WeekDone | undefined): string {
+  if (week === undefined) return '';
+  return week.sessions.length === 0 ? 'none' : `${week.done ?? '?'} of ${week.planned}`;
+}
 
 const shareWords = (week: WeekDone | undefined): string =>
   week?.done === undefined || week.planned === 0 ? '' : `${Math.round((100 * week.done) / week.planned)} %`;

@@ -31,8 +31,7 @@ export function sectionOf<T>(
   notes: readonly string[] = [],
 ): readonly ReviewSection[] {
   if (rows.length === 0) return [];
-  const columns = said.map(({ text: _, ...column }) => column);
-  return [{ title, columns, rows: rows.map((row) => said.map(({ text }) => text(row))), notes }];
+  return [{ title, columns: said, rows: rows.map((row) => said.map(({ text }) => text(row))), notes }];
 }
 
 export const linesSection = (

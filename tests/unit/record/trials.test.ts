@@ -1,0 +1,59 @@
+// Trials gathered: what may be worked out together, and times that belong to a jump.
+
+import { describe, expect, it } from 'vitest';
+import { groupTrials, withTimes } from '../../../src/record/trials.ts';
+import type { Trial } from '../../../src/record/trials.ts';
+
+const drop = (trial: number, change: Partial<Trial> = {}): Trial => ({
+  athlete: 'mira',
+  day: 20_000,
+  test: 'drop-jump',
+  trial,
+  value: 35,
+  unit: 'cm',
+  method: 'mat',
+  arms: false,
+  ...change,
+});
+
+const contact = (trial: number, change: Partial<Trial> = {}): Trial =>
+  drop(trial, { test: 'contact-time', value: 200, unit: 'ms', ...change });
+
+describe('times on record', () => {
+  it('go with the jump of their trial, in seconds', () => {
+    const joined = withTimes([drop(1), drop(2), contact(1), contact(2, { value: 0.19, unit: 's' })]);
+    expect(joined.map(({ test, contactSeconds }) => [test, contactSeconds])).toEqual([
+      ['drop-jump', 0.2],
+      ['drop-jump', 0.19],
+    ]);
+  });
+
+  it('go with a counter-movement jump where they are those to the take-off', () => {
+    const jump = drop(1, { test: 'countermovement-jump' });
+    expect(withTimes([jump, drop(1, { test: 'take-off-time', value: 0.8, unit: 's' })])).toEqual([
+      { ...jump, takeOffSeconds: 0.8 },
+    ]);
+  });
+
+  it.each([
+    ['trial', { trial: 2 }],
+    ['day', { day: 20_001 }],
+    ['athlete', { athlete: 'oda' }],
+    ['method', { method: 'plate' }],
+    ['use of the arms', { arms: true }],
+    ['unit', { unit: 'cm' }],
+  ] as const)('of another %s stay by themselves', (_, change) => {
+    const joined = withTimes([drop(1), contact(1, change)]);
+    expect(joined).toHaveLength(2);
+    expect(joined[0]?.contactSeconds).toBeUndefined();
+  });
+
+  it('go with no force, which has no height to divide', () => {
+    const force = drop(1, { test: 'countermovement-jump', value: 1800, unit: 'N' });
+    expect(withTimes([force, drop(1, { test: 'take-off-time', value: 0.8, unit: 's' })])).toHaveLength(2);
+  });
+
+  it('are never a jump', () => {
+    expect(groupTrials([contact(1), contact(1, { value: 0.2, unit: 's' })])).toEqual([]);
+  });
+});
