@@ -52,6 +52,6 @@ function describeWeeks(
       sessionOf(session, days, sessionReasons(told, session)),
     );
     before = { jumps: chosen.jumps || before.jumps, lifts: chosen.lifts || before.lifts };
-    return { sessions, liftSessionsWanted: liftsWanted(days), reasons: weekReasons(days, chosen) };
+    return { sessions, liftSessionsWanted: liftsWanted(days), reasons: weekReasons(told, chosen) };
   });
 }

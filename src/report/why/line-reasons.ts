@@ -63,6 +63,7 @@ const WORDS: Readonly<Record<string, (params: Params, names: Names) => string>> 
   'load max': maxWords,
   'load estimated-max': (params, names) => `${maxWords(params, names)}, estimated from a set`,
   'load no-max': () => 'no maximum is written: by reps in reserve',
+  'load reserve': () => 'by feel: it has no maximum to go by',
   'load pin': ({ grams }, { load }) => `the coach set ${load(Number(grams))}`,
   'load test-stale': () => 'the maximum is old: test again',
   'load time-away': ({ share }) => `the maximum counts ${share} % after time away`,

@@ -89,6 +89,7 @@ function cutWords(params: Params): string {
 }
 
 const LEFT: Readonly<Record<string, string>> = {
+  pin: "it is the coach's wish",
   kit: 'the place has no kit for it',
   'session-contacts': 'the session has no contacts left for it',
   'lift-days': 'no lower-body lifting that day',

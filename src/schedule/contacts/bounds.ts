@@ -98,7 +98,10 @@ function sessionTold(terms: WeekTerms, session: number, adapted: number): Bound 
     ...(rule === undefined || by === rule ? {} : { rule }),
     ...finite(otherwise * possible),
     params: { session, possible, usual: Math.floor(adapted / usualSessions), usualSessions, ...grows, ...contacts },
-    spans: growth.kind === 'free' ? [] : (growth.spans ?? []),
+    spans: [
+      ...(growth.kind === 'free' ? [] : (growth.spans ?? [])),
+      ...(by === 'open-days' ? (terms.closedBy ?? []) : []),
+    ],
   };
 }
 

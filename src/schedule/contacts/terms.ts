@@ -50,6 +50,8 @@ export interface WeekTerms {
   readonly phase: PhaseId;
   readonly level: Level;
   readonly possible: number;
+  /** Lines of the plan that keep days of the week from jumps. */
+  readonly closedBy?: readonly Span[];
   readonly frequency: number;
   /** Sessions that A is usually shared among: those of the phase, or the most its loading weeks can hold. */
   readonly usualSessions: number;

@@ -12,6 +12,8 @@ import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
+import type { Span } from '../../source/types.ts';
+import { closingLines } from '../closed-days.ts';
 import { findPrimerDay } from '../grid.ts';
 import { weekProgramme } from './week-programme.ts';
 import type { WeekProgramme } from './week-programme.ts';
@@ -89,6 +91,12 @@ function usableDays(plan: Plan, athlete: Athlete, week: WeekCells, range: DayRan
     pin.effects.flatMap((effect) => (effect.kind === 'on' ? effect.days : [])),
   );
   return named.length === 0 ? usable : usable.filter((cell) => named.includes(weekdayOf(cell.day)));
+}
+
+/** Lines of the plan that keep days of a week from jumps: what closes them, or a pin that names others. */
+export function closedBy({ plan, athlete, week, range }: WeekFacts): readonly Span[] {
+  const naming = pinsIn(plan, athlete, range).filter(({ effects }) => effects.some(({ kind }) => kind === 'on'));
+  return [...closingLines(plan, athlete, week.cells, 'jumps'), ...naming.map(({ span }) => span)];
 }
 
 /** The pins in force on a day of a range. */

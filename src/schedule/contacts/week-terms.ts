@@ -14,7 +14,7 @@ import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
 import { sessionCeilings } from './session-ceilings.ts';
-import { pinsIn, weekFacts } from './week-facts.ts';
+import { closedBy, pinsIn, weekFacts } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import { changedBy } from './changed-by.ts';
@@ -88,6 +88,7 @@ function termsOf(facts: WeekFacts, possible: number): WeekTerms {
     phase: phase.id,
     level,
     possible: programme?.sessions.length ?? possible,
+    ...(possible < frequency && { closedBy: closedBy(facts) }),
     frequency,
     usualSessions: frequency,
     openingPercent: openingPercent(facts),
@@ -277,8 +278,9 @@ function weekCeilings({ athlete, book, range, jumpDays, week }: WeekFacts): read
 }
 
 /** A primer is short, and needs an open day before the event. */
-function primerCeilings({ book, range }: WeekFacts, possible: number): readonly Bound[] {
-  if (possible === 0) return [{ by: 'open-days', most: 0, params: { possible } }];
+function primerCeilings(facts: WeekFacts, possible: number): readonly Bound[] {
+  const { book, range } = facts;
+  if (possible === 0) return [{ by: 'open-days', most: 0, params: { possible }, spans: closedBy(facts) }];
   return [{ by: 'open-days', rule: 'last-week', most: getRuleValue(book, 'last-week', 'primer', range) }];
 }
 

@@ -40,22 +40,25 @@ function pinProblems(
   placed: readonly PlacedWeek[],
 ): readonly Diagnostic[] {
   if (season.dayPins.length === 0) return [];
-  const met = new Set(weeks.flatMap((days, index) => metPins(days, placed[index])));
+  const met = new Set(weeks.flatMap((days, index) => metKeys(days, placed[index])));
   const first = new Map<string, Unmet>();
   const seen = new Map<string, number>();
   weeks.forEach((days, index) => {
     for (const unmet of unmetPins(days, placed[index])) {
-      const key = `${unmet.pin.span.file} ${unmet.pin.span.start} ${weekdayNameOf(unmet.cell.day)}`;
+      const key = keyOf(unmet.pin, unmet.cell);
       if (!first.has(key)) first.set(key, unmet);
       seen.set(key, (seen.get(key) ?? 0) + 1);
     }
   });
-  return [...first].map(([key, unmet]) => pinProblem(season, unmet, seen.get(key) ?? 1, met.has(unmet.pin)));
+  return [...first].map(([key, unmet]) => pinProblem(season, unmet, seen.get(key) ?? 1, met.has(key)));
 }
 
-function metPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Pin[] {
+const keyOf = ({ span }: Pin, { day }: DayCell): string => `${span.file} ${span.start} ${weekdayNameOf(day)}`;
+
+/** The weekdays of pins that hold a session in this week. */
+function metKeys(days: WeekDays, placed: PlacedWeek | undefined): readonly string[] {
   const held = days.week.cells.filter((_, place) => includesDay(placed?.jumps ?? NO_DAYS, place));
-  return days.pins.filter((pin) => held.some((cell) => namesDay(pin, cell)));
+  return days.pins.flatMap((pin) => held.filter((cell) => namesDay(pin, cell)).map((cell) => keyOf(pin, cell)));
 }
 
 /**
@@ -86,7 +89,7 @@ function heldOnPins(days: WeekDays, placed: PlacedWeek): number {
   ).length;
 }
 
-/** A warning where the pin is met in other weeks; an error where nobody could meet it. */
+/** A warning where that weekday of the pin is met in other weeks; an error where it is met in none. */
 function pinProblem(season: SeasonDays, { pin, cell, days }: Unmet, weeks: number, metElsewhere: boolean): Diagnostic {
   const athlete = season.grid.athlete;
   const severity = metElsewhere ? ('warning' as const) : undefined;

@@ -6,6 +6,7 @@ import { isoDate, weekdayNameOf } from '../../util/days.ts';
 import type { Span } from '../../source/types.ts';
 import type { DayCell } from '../types.ts';
 import type { UseOfWeek } from './chain.ts';
+import { closingLines } from '../closed-days.ts';
 import { countDays, daysOf, firstDay, includesDay, listSpacedSets, NO_DAYS, setOf } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import type { PlacedWeek } from './place-days.ts';
@@ -23,6 +24,8 @@ interface UseTold {
   readonly pattern: DaySet;
   readonly usual: DaySet;
   readonly published: DaySet;
+  /** Lines of the plan that keep days with a slot from it. */
+  readonly closing: readonly Span[];
 }
 
 /** A week with what its reasons are told from. */
@@ -42,8 +45,14 @@ export function weekTold(season: SeasonDays, days: WeekDays, placed: PlacedWeek,
     pattern: before[of],
     usual: days.usual[of],
     published: published[of],
+    closing: closingOf(season, days, of),
   });
   return { days, jumps: told('jumps'), lifts: told('lifts') };
+}
+
+/** Most weeks have all their days, and nothing to name. */
+function closingOf({ plan, grid }: SeasonDays, { week, toPlace }: WeekDays, of: 'jumps' | 'lifts'): readonly Span[] {
+  return countDays(toPlace[of].days) > toPlace[of].wanted ? [] : closingLines(plan, grid.athlete, week.cells, of);
 }
 
 const NOTHING: PlacedWeek = { jumps: NO_DAYS, lifts: NO_DAYS };
@@ -124,10 +133,10 @@ function chosenReason(days: WeekDays, told: UseTold, cell: DayCell): Reason {
 }
 
 /** Where the week leaves no choice. */
-function onlyWay({ about, use, chosen }: UseTold, cell: DayCell): Reason | undefined {
+function onlyWay({ about, use, chosen, closing }: UseTold, cell: DayCell): Reason | undefined {
   const open = countDays(use.days);
   const held = countDays(chosen);
-  if (open <= held) return dayReason(about, 'open-days', cell, { open }, []);
+  if (open <= held) return dayReason(about, 'open-days', cell, { open }, closing);
   const ways = listSpacedSets(use.days, use.apart).filter((set) => countDays(set) === held).length;
   if (ways > 1) return undefined;
   const by = about === 'day' ? 'session-spacing' : 'lift-spacing';
@@ -160,13 +169,11 @@ function lightReason(light: NonNullable<PlacedSession['light']>): Reason {
 }
 
 /** Reasons of the week itself: how many lift sessions it should have, and what kept sessions out. */
-export function weekReasons(days: WeekDays, placed: PlacedWeek): readonly Reason[] {
-  const { jumps, lifts } = days.toPlace;
+export function weekReasons({ days, jumps, lifts }: WeekTold, placed: PlacedWeek): readonly Reason[] {
   const reasons: Reason[] = [liftCountReason(days, placed)];
-  if (countDays(placed.lifts) < lifts.wanted)
-    reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts, placed.lifts));
-  if (days.written === undefined && countDays(placed.jumps) < jumps.wanted) {
-    reasons.push(fewerReason('sessions', 'session-spacing', jumps, placed.jumps));
+  if (countDays(placed.lifts) < lifts.use.wanted) reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts));
+  if (days.written === undefined && countDays(placed.jumps) < jumps.use.wanted) {
+    reasons.push(fewerReason('sessions', 'session-spacing', jumps));
   }
   return reasons;
 }
@@ -188,12 +195,12 @@ function liftCountBy(days: WeekDays): string {
   return days.phase.liftSessions < days.rules.leastLifts ? 'strength-always' : days.phase.id;
 }
 
-function fewerReason(about: string, spacing: string, use: UseOfWeek, chosen: DaySet): Reason {
+function fewerReason(about: string, spacing: string, { use, chosen, closing }: UseTold): Reason {
   const open = countDays(use.days);
   return {
     about,
     by: open < use.wanted ? 'open-days' : spacing,
     params: { wanted: use.wanted, held: daysOf(chosen).length, open, apart: use.apart },
-    spans: [],
+    spans: closing,
   };
 }

@@ -48,6 +48,8 @@ export interface LiftSession {
   readonly there: ReadonlySet<string>;
   /** Told of a pinned lift that a gate or the kit bars. */
   readonly barred: (exercise: string, by: string, pin: Pin) => void;
+  /** Told of a lift that would stand here if a pin didn't leave it out. */
+  readonly left: (exercise: string, pin: Pin) => void;
 }
 
 export const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
@@ -57,7 +59,7 @@ export const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =
 export function draftWithout(lift: Lift, place: PatternPlace, session: LiftSession): Draft | undefined {
   const wanted = prescribe(lift, place, session, undefined);
   if (wanted === undefined) return undefined;
-  const reasons = [patternReason(place), ...loadReasons(wanted, undefined, undefined)];
+  const reasons = [patternReason(place), ...loadReasons(lift, wanted, undefined, undefined)];
   return layDraft(lift, place, session, wanted, undefined, undefined, reasons);
 }
 
@@ -84,7 +86,7 @@ export function draftOf(
   const reasons = [
     ...pinned,
     patternReason(place),
-    ...loadReasons(prescription, max, load),
+    ...loadReasons(lift, prescription, max, load),
     ...pinReasons(lift, session),
   ];
   return layDraft(lift, place, session, prescription, load, max, reasons);
@@ -166,12 +168,13 @@ function pinReasons(lift: Lift, session: LiftSession): readonly Reason[] {
 }
 
 function loadReasons(
+  lift: Lift,
   prescription: Prescription,
   max: UsableMax | undefined,
   load: Load | undefined,
 ): readonly Reason[] {
   const reasons: Reason[] = [];
-  if (max === undefined) reasons.push(NO_MAX);
+  if (max === undefined) reasons.push(lift.maxOf === undefined ? WITHOUT_MAX : NO_MAX);
   else if (load !== undefined) {
     const params = {
       percent: load.percent,
@@ -191,6 +194,8 @@ function loadReasons(
 }
 
 const NO_MAX: Reason = { about: 'load', by: 'no-max', params: {}, spans: [] };
+/** Of a lift that is done by feel, or with the body's own weight. */
+const WITHOUT_MAX: Reason = { about: 'load', by: 'reserve', params: {}, spans: [] };
 
 function layDraft(
   lift: Lift,

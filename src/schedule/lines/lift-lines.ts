@@ -80,7 +80,12 @@ function fillPlace(
 ): Draft | undefined {
   let barTooHeavy = false;
   for (const lift of candidates(place, allowed, session)) {
-    if (used.has(lift.id) || session.pins.leaveOut.has(lift.id)) continue;
+    const leftOut = session.pins.leaveOut.get(lift.id);
+    if (used.has(lift.id)) continue;
+    if (leftOut !== undefined) {
+      session.left(lift.id, leftOut);
+      continue;
+    }
     if (barTooHeavy && lift.loading === 'bar') continue;
     const swapped = swappedLift(lift, session);
     const draft = draftOf(swapped.lift, place, session, swapped.reasons);

@@ -13,7 +13,7 @@ import { jumpLines } from './jump-lines.ts';
 import type { Ladder } from './ladders.ts';
 import type { SessionGates } from './picks.ts';
 import { gatesKey } from './picks.ts';
-import type { BarredPin, Picked, PickRequest } from './session-picks.ts';
+import type { BarredPin, LeftOut, Picked, PickRequest } from './session-picks.ts';
 import { fillIn, sessionPicks } from './session-picks.ts';
 import type { Tally } from './tally.ts';
 import { tallyKey } from './tally.ts';
@@ -25,6 +25,8 @@ export interface SessionJumps {
   readonly drafts: readonly Draft[];
   /** The week with this session's generated lines added. */
   readonly week: Tally;
+  /** Drills that a pin leaves out. */
+  readonly left: readonly LeftOut[];
 }
 
 /** What a session and the week before it ask for. */
@@ -52,11 +54,11 @@ export function sessionJumps(task: JumpTask): SessionJumps {
       : first;
   if (lines === undefined) {
     reportNothing(task);
-    return { drafts: [], week: task.tally };
+    return { drafts: [], week: task.tally, left: picked.left };
   }
   trainee.known.note(lines.drills);
   if (pins.sets.size > 0) reportSets(task, picked, lines);
-  return { drafts: lines.drafts, week: lines.week };
+  return { drafts: lines.drafts, week: lines.week, left: picked.left };
 }
 
 interface Attempt {

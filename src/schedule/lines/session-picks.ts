@@ -24,6 +24,14 @@ export interface Picked {
   readonly number: number;
   readonly picks: readonly Pick[];
   readonly barred: readonly BarredPin[];
+  /** Drills that would stand here if no pin left them out. */
+  readonly left: readonly LeftOut[];
+}
+
+/** An exercise that a pin leaves out of a session. */
+export interface LeftOut {
+  readonly exercise: string;
+  readonly pin: Pin;
 }
 
 export interface PickRequest {
@@ -45,7 +53,15 @@ export function sessionPicks(request: PickRequest): Omit<Picked, 'number'> {
   const picks = pickDrills(request.families, request.ladder, request.gates, { ...choosing, leftOut });
   const barred: BarredPin[] = [];
   const swapped = picks.map((pick) => swap(pick, request, barred));
-  return { picks: oneOfTheHighTier(withKept(swapped, request, barred)), barred };
+  return { picks: oneOfTheHighTier(withKept(swapped, request, barred)), barred, left: leftOf(request) };
+}
+
+function leftOf({ families, ladder, gates, choosing, pins }: PickRequest): readonly LeftOut[] {
+  if (pins.leaveOut.size === 0) return [];
+  return pickDrills(families, ladder, gates, choosing).flatMap(({ drill }) => {
+    const pin = pins.leaveOut.get(drill.id);
+    return pin === undefined ? [] : [{ exercise: drill.id, pin }];
+  });
 }
 
 /** A pinned drill of the high tier takes the place of the session's own. */

@@ -20,6 +20,7 @@ import { liftDrafts, sharePlaces } from './lift-lines.ts';
 import type { LiftSession } from './lift-draft.ts';
 import type { LiftDay } from './lift-scheme.ts';
 import { reportBarred, sessionJumps } from './session-jumps.ts';
+import type { LeftOut } from './session-picks.ts';
 import type { Tally } from './tally.ts';
 import { addDrill, addLoadedJump } from './tally.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
@@ -83,7 +84,8 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const pins = pinsOn(allPins, session.day);
   const written = writtenContext(trainee, week, session);
   const added = addedLines({ trainee, week, session, ladder, pins, written });
-  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, added) : [];
+  const left: LeftOut[] = [];
+  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, added, left) : [];
   const loaded = lifting.reduce((sum, draft) => sum + draft.line.contacts, 0);
   let next = loaded === 0 ? tally : addLoadedJump(tally, loaded);
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
@@ -102,10 +104,22 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
           contacts,
           tally: next,
         })
-      : { drafts: [], week: next };
+      : { drafts: [], week: next, left: [] };
   const drafts = inOrder(added, jumps.drafts, lifting);
   const fitted = fitSession(drafts, most);
-  return { built: lay(week, session, fitted, added.reasons), tally: jumps.week };
+  const reasons = [...added.reasons, ...leftReasons([...jumps.left, ...left])];
+  return { built: lay(week, session, fitted, reasons), tally: jumps.week };
+}
+
+/** Each exercise once, however many places of the session it would have filled. */
+function leftReasons(left: readonly LeftOut[]): readonly Reason[] {
+  const pins = new Map(left.map(({ exercise, pin }) => [exercise, pin]));
+  return [...pins].map(([exercise, pin]) => ({
+    about: 'line',
+    by: 'pin',
+    params: { left: exercise },
+    spans: [pin.span],
+  }));
 }
 
 /** Behind the warm-up, and before the lifting that a session of both is planned with. */
@@ -135,6 +149,7 @@ function liftingOf(
   ladder: Ladder,
   pins: DayPins,
   added: AddedLines,
+  left: LeftOut[],
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];
@@ -163,6 +178,7 @@ function liftingOf(
     mostLoadedContacts: mostLoaded(week, session, session.contacts - added.contacts),
     there: added === NOTHING_ADDED ? NONE_THERE : new Set(added.drafts.map((draft) => draft.line.exercise)),
     barred: (exercise, by, pin) => reportBarred(trainee, week, { exercise, by, pin }),
+    left: (exercise, pin) => left.push({ exercise, pin }),
   };
   const short = session.shortLift === true;
   const turn = liftSessions <= 1 ? week.index % 2 : liftIndex;
