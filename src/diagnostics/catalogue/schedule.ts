@@ -49,7 +49,7 @@ export const scheduleEntries = {
     severity: 'error',
     summary: 'a pinned day on which no jump session can stand',
     explanation:
-      'A pin with `on:` says on which days the jump sessions of a week stand. On this day the athlete has no slot for jumps, or a rule keeps it free: the days before a competition, the day after one, a test, a rest. Name another day, open a slot, or waive the rule with a reason.',
+      'A pin with `on:` says on which days the jump sessions of a week stand. On this day the athlete has no slot for jumps, or a rule keeps it free: the days before a competition, the day after one, a test, a rest. Name another day, open a slot, or waive the rule with a reason. A pin of many weeks that is held in others is only warned of.',
     bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: friday, because: late shift }]    # no slot on friday',
     good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: thursday, because: late shift }]',
     message: ({

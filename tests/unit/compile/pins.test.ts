@@ -102,8 +102,7 @@ describe.each(Object.entries(KINDS))('a pin of the kind %s', (_, [pin, acts]) =>
       ]),
     ];
     const places = new Set(reasons.flatMap(({ spans }) => spans.map(({ start }) => start)));
-    const quiet = pin.includes('leave-out') || pin.includes('rest');
-    expect(quiet || places.has(SEASON.length + 'pins:\n  - { '.length)).toBe(true);
+    expect(places.has(SEASON.length + 'pins:\n  - { '.length)).toBe(true);
   });
 });
 
@@ -123,6 +122,25 @@ describe('a pin that changes nothing', () => {
     const { told, athlete } = built(`${WEEK}, contacts-a-week: 900`);
     expect(athlete.diagnostics.map(({ code }) => code)).toContain('schedule/pin-too-high');
     expect(told).toEqual([]);
+  });
+});
+
+describe('a weekday that a pin names and another pin keeps free', () => {
+  const severity = (on: string): readonly string[] => {
+    const pins = `  - { date: 2027-01-21, rest: true, because: travel }\n  - { ${on}, because: late shift }\n`;
+    const [athlete] = compilePlan(planOf(`${SEASON}pins:\n${pins}`)).athletes;
+    return (athlete?.diagnostics ?? [])
+      .filter(({ code }) => code === 'schedule/pinned-day-barred')
+      .map((one) => one.severity);
+  };
+
+  it('is an error, though another day of the same pin is held', () => {
+    expect(severity(`${WEEK}, on: thursday`)).toEqual(['error']);
+    expect(severity(`${WEEK}, on: [tuesday, thursday]`)).toEqual(['error']);
+  });
+
+  it('is a warning where the same weekday is held in other weeks of the pin', () => {
+    expect(severity('from: 2027-01-04, until: 2027-01-31, on: [tuesday, thursday]')).toEqual(['warning']);
   });
 });
 
