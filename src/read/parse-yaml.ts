@@ -1,27 +1,39 @@
-// The text of a YAML file to located nodes. Called by read-plan for every YAML file. A file with a mistake in it comes
-// back with all its mistakes and marked as broken: what could be read of it says which files it names, and is decoded
-// no further, as that would only bring false ones.
+// The text of a YAML file to located nodes. Called by read-plan for every YAML file. Most slips are mended in the text and
+// the text read again, so that one run finds what they hide; around the others the places are told where keys may be lost.
 
 import { hasErrors } from '../diagnostics/collector.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { SourceFile } from '../source/types.ts';
 import { hasHidden, withoutControls, withoutHidden } from './hidden-characters.ts';
-import { diagnosticBack, mendTabs, nodeBack } from './mend-tabs.ts';
+import { losesNoKey, mistakesOf } from './mistakes.ts';
+import { tabEdits } from './mend-tabs.ts';
+import { diagnosticBack, mendText, nodeBack } from './mend-text.ts';
+import type { Back, Edit } from './mend-text.ts';
 import { documentNode } from './yaml-block.ts';
-import { advance, inWords, report, spanOf, startParse, textAt } from './yaml-parse-state.ts';
-import type { ParseState } from './yaml-parse-state.ts';
+import {
+  advance,
+  inWords,
+  mostMistakes,
+  report,
+  reportMended,
+  spanOf,
+  startParse,
+  textAt,
+} from './yaml-parse-state.ts';
+import type { Mend, ParseState } from './yaml-parse-state.ts';
 import { tokenStream } from './yaml-tokens.ts';
 import type { Token } from './yaml-tokens.ts';
-import type { Node } from './types.ts';
+import type { Mistake, Node } from './types.ts';
 
 export interface ParsedYaml {
   /** A null scalar if there is nothing in the file but comments. */
   readonly root: Node;
   /** There are mistakes in the file. */
   readonly isBroken: boolean;
-  /** Whatever mistakes there are, `root` has every key: what it says elsewhere than on their lines is what was meant. */
+  /** All of the file was read; what isn't in `root` was lost to one of the `mistakes`. */
   readonly isWhole: boolean;
+  readonly mistakes: readonly Mistake[];
 }
 
 /** The root of a file's only document, of `most` tokens at most. Takes time in proportion to the text. */
@@ -30,104 +42,133 @@ export const parseYaml = (file: SourceFile, most?: number): Staged<ParsedYaml> =
   const clean = hasHidden(sound.text)
     ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
     : { text: sound.text, diagnostics: [] };
-  const parsed = parseMendingQuotes(file.path, clean.text, most);
-  const diagnostics = [...sound.diagnostics, ...clean.diagnostics, ...parsed.diagnostics];
-  const isWhole = !parsed.lostLine && diagnostics.every((one) => losesNoKey(one, file.text));
-  return { value: { root: parsed.value, isBroken: hasErrors(diagnostics), isWhole }, diagnostics };
+  const { value: root, told, diagnostics: rest, isWhole } = parseMending(file.path, clean.text, most);
+  const hidden = [...sound.diagnostics, ...clean.diagnostics];
+  const mistakes = mistakesOf(file, {
+    mended: told.filter(({ isExact }) => !isExact).map(({ diagnostic }) => diagnostic),
+    others: [...hidden, ...rest],
+  });
+  const diagnostics = [...hidden, ...withoutMost([...told.map(({ diagnostic }) => diagnostic), ...rest])];
+  return { value: { root, isBroken: hasErrors(diagnostics), isWhole, mistakes }, diagnostics };
 };
 
-/** Mistakes inside of one value: the keys around it are read as they were meant. */
-const withinValues: ReadonlySet<string> = new Set([
-  'source/no-break-space',
-  'source/invisible-character',
-  'source/control-character',
-  'source/lone-carriage-return',
-  'yaml/tab-indent',
-  'yaml/missing-comma',
-  'yaml/extra-comma',
-  'yaml/colon-in-text',
-  'yaml/reserved-character',
-  'yaml/bad-escape',
-  'yaml/tag',
-  'yaml/directive',
-]);
-
-/** A quote left open takes a key with it unless it begins a value, a double key what it holds unless that is a word. */
-const losesNoKey = ({ code, severity, span }: Diagnostic, text: string): boolean => {
-  if (severity !== 'error' || withinValues.has(code)) return true;
-  if (span === undefined) return false;
-  const line = text.slice(text.lastIndexOf('\n', span.start - 1) + 1, span.start);
-  if (code === 'yaml/unclosed-quote') return /:\s+$/u.test(line) && !/[{[]/u.test(line);
-  return code === 'yaml/duplicate-key' && /^\s*:[ \t]+[^\s{[&*|>#]/u.test(text.slice(span.end, span.end + 100));
-};
-
-/** Quotes left open in one file that are looked behind. */
-const mostOpenQuotes = 8;
-/** Characters of a file in which they are; ten thousand athletes have fewer. */
-const mostLookedBehind = 4_000_000;
-
-/**
- * A quote that is never closed can swallow the rest of the file with every mistake in it, so the line it stands on is
- * taken as if it were closed, and the text parsed again.
- */
-const parseMendingQuotes = (path: string, text: string, most: number | undefined): ParsedText => {
-  const quotes: Diagnostic[] = [];
-  let mended = text;
-  for (;;) {
-    const parsed = parseMendingTabs(path, mended, most);
-    const { diagnostics, openQuote } = parsed;
-    if (openQuote === -1 || quotes.length === mostOpenQuotes || text.length > mostLookedBehind) {
-      return { ...parsed, diagnostics: [...quotes, ...diagnostics] };
-    }
-    const isOpenQuote = ({ code, span }: Diagnostic): boolean =>
-      code === 'yaml/unclosed-quote' && span?.start === openQuote;
-    quotes.push(...diagnostics.filter(isOpenQuote));
-    mended = withQuoteMended(mended, openQuote);
-  }
-};
-
-/** The text with letters for what stands behind the quote on its line, brackets at the end of the line aside. */
-const withQuoteMended = (text: string, openQuote: number): string => {
-  const rest = /[^\r\n]*/uy;
-  rest.lastIndex = openQuote;
-  const line = rest.exec(text)?.[0] ?? '';
-  const quoted = Math.max(1, line.replace(/[\s,\]}]+$/u, '').length);
-  return text.slice(0, openQuote) + 'x'.repeat(quoted) + text.slice(openQuote + quoted);
+/** A file mended in many places has more to tell than anybody reads. */
+const withoutMost = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => {
+  if (diagnostics.length <= mostMistakes + 1) return diagnostics;
+  const shown = diagnostics.filter(({ code }) => code !== 'yaml/more').slice(0, mostMistakes);
+  return [...shown, problem('yaml/more', { params: { most: mostMistakes }, span: shown.at(-1)?.span })];
 };
 
 interface ParsedText extends Staged<Node> {
-  readonly openQuote: number;
-  readonly lostLine: boolean;
+  readonly mends: readonly Mend[];
+  /** Where tabs indent a line. */
   readonly tabs: readonly number[];
+  /** Nothing was left unread. */
+  readonly isWhole: boolean;
 }
+
+interface MendedYaml extends Staged<Node> {
+  readonly told: readonly Mend[];
+  readonly isWhole: boolean;
+}
+
+/** Times a text is read, and units of it that are read in all those times after the first. */
+const mostRounds = 12;
+const mostReread = 12_000_000;
+
+const parseMending = (path: string, text: string, most: number | undefined): MendedYaml => {
+  const told = new Map<string, Mend>();
+  const tabs: number[] = [];
+  let columns: number | undefined;
+  let mended = text;
+  let back: Back = (offset) => offset;
+  for (let round = 1; ; round += 1) {
+    const parsed = parseText(path, mended, most);
+    const mayMend = round < mostRounds && round * text.length <= mostReread;
+    if (mayMend && parsed.tabs.length > 0) columns ??= tabWidth(path, mended, parsed.tabs, most);
+    const isTabbed = parsed.tabs.length > 0 && columns !== undefined;
+    const fresh = mayMend && !isTabbed ? freshMends(parsed.mends, told, back) : [];
+    const edits =
+      isTabbed && columns !== undefined && mayMend
+        ? tabEdits(mended, parsed.tabs, columns)
+        : fresh.flatMap((mend) => mend.edits).toSorted((a, b) => a.at - b.at);
+    if (edits.length === 0) return finished(path, parsed, { told, tabs, back });
+    for (const mend of fresh) told.set(identityOf(mend, back), mendBack(mend, back));
+    if (isTabbed) tabs.push(...parsed.tabs.map(back));
+    const step = mendText(mended, edits);
+    const before = back;
+    mended = step.text;
+    back = (offset) => before(step.back(offset));
+  }
+};
 
 /** How far apart tab stops may be in the editor of whoever indents with tabs. */
 const tabStops = [2, 4, 8];
 /** A text longer than any plan written by hand isn't read so many times. */
-const mostMended = 300_000;
+const mostTabbed = 300_000;
+/** What a wrong width of tabs brings about. */
+const ofIndent: ReadonlySet<string> = new Set(['yaml/indent', 'yaml/outdented', 'yaml/key-under-value']);
 
-/** Lines indented with tabs are put where their editor showed them, if there is a width of tabs that fits them all. */
-const parseMendingTabs = (path: string, text: string, most: number | undefined): ParsedText => {
-  const plain = parseText(path, text, most);
-  if (plain.tabs.length === 0 || text.length > mostMended) return plain;
-  for (const columns of tabStops) {
-    const { text: mended, back } = mendTabs(text, plain.tabs, columns);
-    const { value, diagnostics, openQuote } = parseText(path, mended, most);
-    if (!diagnostics.every((one) => losesNoKey(one, mended))) continue;
-    const tab = plain.diagnostics.filter(({ code, span }) => isOfIndent(code, span?.start, plain.tabs));
-    return {
-      value: nodeBack(value, back),
-      diagnostics: [...diagnostics.map((one) => diagnosticBack(one, back)), ...tab],
-      openQuote: openQuote === -1 ? -1 : back(openQuote),
-      lostLine: false,
-      tabs: plain.tabs,
-    };
-  }
-  return plain;
+/** The width of tabs that puts all lines where they fit, if there is one. */
+const tabWidth = (
+  path: string,
+  text: string,
+  tabs: readonly number[],
+  most: number | undefined,
+): number | undefined => {
+  if (text.length > mostTabbed) return undefined;
+  return tabStops.find((columns) => {
+    const { mends, diagnostics } = parseText(path, mendText(text, tabEdits(text, tabs, columns)).text, most);
+    return diagnostics.every(losesNoKey) && mends.every(({ diagnostic }) => !ofIndent.has(diagnostic.code));
+  });
 };
 
-const isOfIndent = (code: string, start: number | undefined, tabs: readonly number[]): boolean =>
-  code === 'yaml/tab-indent' && start === tabs[0];
+const identityOf = ({ diagnostic: { code, span } }: Mend, back: Back): string =>
+  `${code} ${String(back(span?.start ?? 0))}`;
+
+const mendBack = (mend: Mend, back: Back): Mend => ({ ...mend, diagnostic: diagnosticBack(mend.diagnostic, back) });
+
+/** Mends that weren't tried before and don't touch each other: what they leave comes again when the text is read again. */
+const freshMends = (mends: readonly Mend[], told: ReadonlyMap<string, Mend>, back: Back): readonly Mend[] => {
+  const fresh: Mend[] = [];
+  const taken: Edit[] = [];
+  for (const mend of mends) {
+    if (told.has(identityOf(mend, back)) || mend.edits.some((edit) => taken.some((other) => touches(edit, other))))
+      continue;
+    fresh.push(mend);
+    taken.push(...mend.edits);
+  }
+  return fresh;
+};
+
+const touches = (a: Edit, b: Edit): boolean => a.at <= b.at + b.cut && b.at <= a.at + a.cut;
+
+interface SoFar {
+  readonly told: ReadonlyMap<string, Mend>;
+  readonly tabs: readonly number[];
+  readonly back: Back;
+}
+
+const finished = (path: string, parsed: ParsedText, { told, tabs, back }: SoFar): MendedYaml => {
+  const isMended = told.size + tabs.length > 0;
+  const unmended = parsed.mends.filter((mend) => !told.has(identityOf(mend, back))).map(({ diagnostic }) => diagnostic);
+  const rest = [...parsed.diagnostics, ...unmended];
+  return {
+    value: isMended ? nodeBack(parsed.value, back) : parsed.value,
+    told: [...told.values()],
+    diagnostics: [
+      ...(isMended ? rest.map((one) => diagnosticBack(one, back)) : rest),
+      ...tabProblems(path, [...tabs, ...parsed.tabs.map(back)]),
+    ],
+    isWhole: parsed.isWhole,
+  };
+};
+
+const tabProblems = (path: string, tabs: readonly number[]): readonly Diagnostic[] => {
+  const start = Math.min(...tabs);
+  if (tabs.length === 0) return [];
+  return [problem('yaml/tab-indent', { params: { lines: tabs.length }, span: { file: path, start, end: start + 1 } })];
+};
 
 const parseText = (path: string, text: string, most: number | undefined): ParsedText => {
   const state = startParse(path, text, tokenStream(text), most);
@@ -135,7 +176,8 @@ const parseText = (path: string, text: string, most: number | undefined): Parsed
   const value = documentNode(state);
   refuseFurtherDocuments(state);
   const diagnostics = [...state.diagnostics, ...lexicalProblems(state)];
-  return { value, diagnostics, openQuote: state.openQuote, lostLine: state.lostLine, tabs: state.tokens.tabs };
+  const isWhole = !state.stopped && !state.lostLine;
+  return { value, diagnostics, mends: state.mends, tabs: state.tokens.tabs, isWhole };
 };
 
 const skipDirectives = (state: ParseState): void => {
@@ -155,17 +197,16 @@ const skipDirectives = (state: ParseState): void => {
 
 const refuseFurtherDocuments = (state: ParseState): void => {
   while (state.current.kind === 'document-end') advance(state);
-  if (state.current.kind === 'end') return;
-  report(state, 'yaml/several-documents', { span: spanOf(state, state.current) });
+  const { current } = state;
+  if (current.kind === 'end') return;
+  const cut = [{ at: current.start, cut: current.end - current.start, put: '' }];
+  const span = spanOf(state, current);
+  if (current.kind === 'document-start') reportMended(state, 'yaml/several-documents', { span }, cut, true);
+  else report(state, 'yaml/several-documents', { span });
 };
 
 const lexicalProblems = ({ path, tokens }: ParseState): readonly Diagnostic[] => {
   const diagnostics: Diagnostic[] = [];
-  const [firstTab] = tokens.tabs;
-  if (firstTab !== undefined) {
-    const span = { file: path, start: firstTab, end: firstTab + 1 };
-    diagnostics.push(problem('yaml/tab-indent', { params: { lines: tokens.tabs.length }, span }));
-  }
   for (const offset of tokens.touchingComments.slice(0, 1)) {
     const span = { file: path, start: offset, end: offset + 1 };
     const help = 'put a space before the # of a comment';

@@ -16,7 +16,7 @@ import type { PlanFolder, Target } from './plan-folder.ts';
 import { parsePlanPath } from './plan-path.ts';
 import type { PlanPath } from './plan-path.ts';
 import { rosterRoot } from './read-roster.ts';
-import type { Document, Documents, Node, ScalarNode } from './types.ts';
+import type { Document, Documents, Mistake, Node, ScalarNode } from './types.ts';
 
 interface Reading {
   readonly host: FileHost;
@@ -27,6 +27,8 @@ interface Reading {
   /** Real paths of the files read or about to be. */
   readonly known: Set<string>;
   readonly queue: Document[];
+  /** In the documents. */
+  readonly mistakes: Mistake[];
 }
 
 /** The two keys that name files, and what they take. */
@@ -39,14 +41,23 @@ type Inclusion = (typeof inclusions)[number];
 
 /**
  * All files of the plan at `entryPath`, a file or a folder that has a season.yaml. Paths are the host's, with forward
- * slashes. Files with mistakes are among `files`, so that they can be shown, and among `documents` only where no key was
- * lost by them; if the entry file isn't, there are no documents at all.
+ * slashes. Files with mistakes are among `files`, so that they can be shown, and among `documents` only where all of
+ * them was read; if the entry file isn't, there are no documents at all.
  */
 export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> => {
   const folder = findPlanFolder(entryPath, host);
   if (!('kind' in folder)) return { value: { files: [], documents: [] }, diagnostics: [folder] };
   const collector = createCollector();
-  const reading: Reading = { host, folder, collector, files: [], documents: [], known: new Set(), queue: [] };
+  const reading: Reading = {
+    host,
+    folder,
+    collector,
+    files: [],
+    documents: [],
+    known: new Set(),
+    queue: [],
+    mistakes: [],
+  };
   readEntry(reading, entryPath);
   for (let next = reading.queue.shift(); next !== undefined; next = reading.queue.shift()) readIncluded(reading, next);
   // Without its entry file a plan can't be told from another: the files it names were read for their mistakes only.
@@ -54,22 +65,21 @@ export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> =
   const documents = hasEntry ? inOrder(reading.documents, pathOf) : [];
   const { diagnostics } = collector;
   const files = inOrder(reading.files, (file) => file.path);
-  return { value: { files, documents, ...gapsOf(documents, diagnostics) }, diagnostics };
+  return { value: { files, documents, ...gapsOf(reading, documents, diagnostics) }, diagnostics };
 };
 
 /** Mistakes in documents that were read all the same, and whether anything else is missing from the plan. */
 const gapsOf = (
+  { mistakes }: Reading,
   documents: readonly Document[],
   diagnostics: readonly Diagnostic[],
 ): Pick<Documents, 'mistakes' | 'isIncomplete'> => {
-  const errors = diagnostics.filter(({ severity }) => severity === 'error');
   const paths = new Set(documents.map(pathOf));
-  const within = errors.filter(({ code, span }) => /^(?:yaml|source)\//u.test(code) && paths.has(span?.file ?? ''));
-  const mistakes = within.flatMap(({ span }) => span ?? []);
-  return {
-    ...(mistakes.length > 0 && { mistakes }),
-    ...(within.length < errors.length && { isIncomplete: true }),
-  };
+  const isIncomplete = diagnostics.some(
+    ({ code, severity, span }) =>
+      severity === 'error' && !(/^(?:yaml|source)\//u.test(code) && paths.has(span?.file ?? '')),
+  );
+  return { ...(mistakes.length > 0 && { mistakes }), ...(isIncomplete && { isIncomplete }) };
 };
 
 const pathOf = ({ file }: Document): string => file.path;
@@ -97,6 +107,7 @@ const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEn
   const document = { file, root: value.root };
   reading.queue.push(document);
   if (!value.isWhole) return;
+  reading.mistakes.push(...value.mistakes);
   if (isEmpty(value.root)) reading.collector.add([emptyFile(file, isEntry)]);
   else reading.documents.push(document);
 };

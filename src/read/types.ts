@@ -47,8 +47,19 @@ export interface Documents {
   readonly record?: RecordRows;
   /** A file of the plan couldn't be read, so that what it defines isn't known. */
   readonly isIncomplete?: true;
-  /** Places in the documents where a value couldn't be read: what else is wrong on their lines comes of that. */
-  readonly mistakes?: readonly Span[];
+  /** Mistakes in the documents, which may bring others with them. */
+  readonly mistakes?: readonly Mistake[];
+}
+
+/** A mistake in a file that was read all the same. */
+export interface Mistake {
+  readonly span: Span;
+  /** The group it is in. */
+  readonly around: Span;
+  /** Keys of that group may have been lost, not only a value. */
+  readonly losesKeys: boolean;
+  /** The key at the left edge that it is under. */
+  readonly section: string;
 }
 
 /** Each row a map from column to scalar. */

@@ -2,6 +2,8 @@
 // Called once per file by parse-yaml. After a mistake it goes on at the next line of the same group, so that one run
 // shows them all.
 
+import { outdentedLines, straggling } from './mend-indent.ts';
+import { listBelow, restOfLine, spacedDash } from './mend-line.ts';
 import { aliasedNode, keepAnchor } from './yaml-alias.ts';
 import { addEntry } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
@@ -14,12 +16,20 @@ import {
   isScalar,
   leaveLevel,
   report,
+  reportMended,
   spanOf,
   textAt,
 } from './yaml-parse-state.ts';
 import type { ParseState, Range } from './yaml-parse-state.ts';
 import { takeProperties } from './yaml-properties.ts';
-import { blockTextNode, reportOpenQuote, scalarNode, unexpected } from './yaml-scalar.ts';
+import {
+  blockTextNode,
+  reportOpenQuote,
+  reportQuoteInside,
+  scalarNode,
+  touchesQuoted,
+  unexpected,
+} from './yaml-scalar.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { MapNode, Node, SequenceNode } from './types.ts';
 
@@ -97,6 +107,7 @@ const bareValue = (state: ParseState, owner: Owner): Node => {
 
 const scalarOrMap = (state: ParseState, owner: Owner): Node => {
   const token = advance(state);
+  reportTouchingDashes(state, token);
   if (!isKey(state, token)) return scalarNode(state, token);
   const onKeyLine = owner.kind === 'key' && token.line === owner.line;
   if (!onKeyLine) {
@@ -104,10 +115,45 @@ const scalarOrMap = (state: ParseState, owner: Owner): Node => {
     return blockMap(state, token);
   }
   if (token.line === token.endLine) report(state, 'yaml/colon-in-text', { span: spanOf(state, token) });
-  else report(state, 'yaml/key-under-value', { span: spanOf(state, lastLineOf(state, token)) });
+  else reportKeyUnderValue(state, owner, token);
   skipTo(state, owner.column);
   return emptyNode(state, owner.end);
 };
+
+/** Mostly the line above stands too far left; at the left edge its value takes the place of the group below it. */
+const reportKeyUnderValue = (state: ParseState, owner: Owner, token: Token): void => {
+  const key = lastLineOf(state, token);
+  if (reportOutdented(state, key.start)) return;
+  const details = { span: spanOf(state, key) };
+  if (owner.column > 0) {
+    report(state, 'yaml/key-under-value', details);
+    return;
+  }
+  const { start, end } = restOfLine(state.text, token.start);
+  reportMended(state, 'yaml/key-under-value', details, [{ at: start, cut: end - start, put: '' }], false);
+};
+
+/** False if no line further up is to blame for the one at `start`. */
+const reportOutdented = (state: ParseState, start: number): boolean => {
+  const lines = outdentedLines(state.text, start);
+  for (const { range, edit } of lines) {
+    reportMended(state, 'yaml/outdented', { span: spanOf(state, range) }, [edit], true);
+  }
+  return lines.length > 0;
+};
+
+/** Dashes without a space behind them make their lines texts or keys. */
+const reportTouchingDashes = (state: ParseState, token: Token): boolean => {
+  if (token.kind !== 'plain' || !token.first) return false;
+  const dashed = linesOf(state, token).filter((range) => TOUCHING_DASH.test(textAt(state, range)));
+  for (const { start } of dashed) {
+    const span = spanOf(state, { start, end: start + 1 });
+    reportMended(state, 'yaml/dash-without-space', { span }, spacedDash(state.text, start), true);
+  }
+  return dashed.length > 0;
+};
+
+const TOUCHING_DASH = /^-[\p{L}{["']/u;
 
 /** The scalar just read has a colon right behind it, so it is a key. */
 const isKey = (state: ParseState, token: Token): boolean =>
@@ -128,9 +174,15 @@ const reportLinesBeforeKey = (state: ParseState, token: Token): void => {
 
 const reportNoColon = (state: ParseState, range: Range): void => {
   const span = spanOf(state, range);
-  const glued = /^([\w-]+):\S/u.exec(textAt(state, range))?.[1];
-  if (glued === undefined) report(state, 'yaml/missing-colon', { span });
-  else report(state, 'yaml/missing-space', { params: { key: glued }, span });
+  const text = textAt(state, range);
+  const key = /^([\w-]+):\S/u.exec(text)?.[1];
+  if (key === undefined) {
+    const word = /^(?:"[^"]*"|'[^']*'|[^\s:]+)/u.exec(text)?.[0] ?? '';
+    reportMended(state, 'yaml/missing-colon', { span }, [{ at: range.start + word.length, cut: 0, put: ':' }], false);
+  } else {
+    const space = { at: range.start + key.length + 1, cut: 0, put: ' ' };
+    reportMended(state, 'yaml/missing-space', { params: { key }, span }, [space], true);
+  }
 };
 
 /** A group whose first key has been read and whose colon is at the cursor. */
@@ -167,11 +219,14 @@ const nextKey = (state: ParseState, column: number): Token | undefined => {
     const token = state.current;
     if (isScalar(token)) {
       advance(state);
-      if (isKey(state, token)) {
+      if (reportTouchingDashes(state, token)) {
+        // Read as an item in the mended text.
+      } else if (isKey(state, token)) {
         if (token.line !== token.endLine && token.kind === 'plain') reportLinesBeforeKey(state, token);
         return token;
+      } else {
+        reportNoKey(state, token);
       }
-      reportNoKey(state, token);
     } else if (token.kind === 'item') {
       if (!inList) report(state, 'yaml/mixed-list', { span: spanOf(state, token) });
       inList = true;
@@ -185,16 +240,18 @@ const nextKey = (state: ParseState, column: number): Token | undefined => {
 };
 
 const reportNoKey = (state: ParseState, token: Token): void => {
-  const node = scalarNode(state, token);
+  scalarNode(state, token);
   if (state.broken) {
     state.broken = false;
     return;
   }
   if (token.kind === 'plain') {
     for (const range of linesOf(state, token)) reportNoColon(state, range);
+  } else if (touchesQuoted(state)) {
+    reportQuoteInside(state, token);
   } else {
     const [line = ''] = textAt(state, token).split(/\r?\n/u, 1);
-    report(state, 'yaml/missing-colon', { span: { ...node.span, end: node.span.start + line.length } });
+    reportNoColon(state, { start: token.start, end: token.start + line.length });
   }
 };
 
@@ -265,7 +322,8 @@ const blockText = (state: ParseState, owner: Owner): Node => {
 const listAt = (state: ParseState, owner: Owner): Node => {
   const { current } = state;
   if (owner.kind === 'key' && current.line === owner.line) {
-    report(state, 'yaml/list-on-key-line', { span: spanOf(state, current) });
+    const below = listBelow(state.text, current.start, owner.column);
+    reportMended(state, 'yaml/list-on-key-line', { span: spanOf(state, current) }, [below], true);
     skipTo(state, owner.column);
     return emptyNode(state, owner.end);
   }
@@ -294,9 +352,11 @@ const blockList = (state: ParseState, owner: Owner): SequenceNode => {
 const skipKeysAmongItems = (state: ParseState, column: number): void => {
   let reported = false;
   while (!isAtEnd(state) && state.current.column === column && state.current.kind !== 'item') {
-    if (!reported) report(state, 'yaml/mixed-list', { span: spanOf(state, firstWordOf(state, state.current)) });
-    reported = true;
-    advance(state);
+    const token = advance(state);
+    if (!reportTouchingDashes(state, token)) {
+      if (!reported) report(state, 'yaml/mixed-list', { span: spanOf(state, firstWordOf(state, token)) });
+      reported = true;
+    }
     skipTo(state, column);
   }
 };
@@ -331,16 +391,30 @@ const reportLeftover = (state: ParseState, column: number): void => {
   ) {
     // A text in quotes over several lines with something behind it was mostly meant to end on its first line.
     reportOpenQuote(state, previous, previous.end - 1);
+  } else if (previous !== undefined && touchesQuoted(state)) {
+    reportQuoteInside(state, previous);
   } else if (current.kind === 'close-list' || current.kind === 'close-map') {
-    report(state, 'yaml/stray-bracket', { params: { found: textAt(state, current) }, span });
+    const cut = [{ at: current.start, cut: 1, put: '' }];
+    reportMended(state, 'yaml/stray-bracket', { params: { found: textAt(state, current) }, span }, cut, false);
   } else if (current.kind === 'flow-break') {
     advance(state);
   } else if (current.first && current.tabAt !== -1) {
     state.lostLine = true;
   } else if (current.first && (column >= 0 || isScalar(current) || current.kind === 'item')) {
-    report(state, 'yaml/indent', { span });
+    reportIndent(state, current);
   } else {
     unexpected(state, current);
+  }
+};
+
+const reportIndent = (state: ParseState, token: Token): void => {
+  if (reportOutdented(state, token.start)) return;
+  const moved = straggling(state.text, token.start);
+  const details = { span: spanOf(state, moved[0]?.range ?? firstWordOf(state, token)) };
+  if (moved.length === 0) report(state, 'yaml/indent', details);
+  else {
+    const edits = moved.map(({ edit }) => edit);
+    reportMended(state, 'yaml/indent', details, edits, true);
   }
 };
 

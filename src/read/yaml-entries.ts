@@ -5,7 +5,6 @@ import { report, spanOf, textAt } from './yaml-parse-state.ts';
 import type { ParseState } from './yaml-parse-state.ts';
 import { keyText } from './yaml-scalar.ts';
 import type { Token } from './yaml-tokens.ts';
-import type { Span } from '../source/types.ts';
 import type { MapEntry, Node } from './types.ts';
 
 /** Characters of a key; YAML itself ends at 1024. */
@@ -13,10 +12,11 @@ const longestKey = 1024;
 
 export interface EntryList {
   readonly entries: MapEntry[];
-  readonly seen: Map<string, Span>;
+  /** Where each key stands among the entries. */
+  readonly seen: Map<string, number>;
 }
 
-/** Adds an entry, unless its key is one that can't be; the first of two equal keys stays. */
+/** Adds an entry, unless its key is one that can't be. Of two equal keys the first stays, with what the other holds. */
 export const addEntry = (state: ParseState, list: EntryList, key: Token, value: Node): void => {
   if (key.line !== key.endLine || key.end - key.start > longestKey) {
     report(state, 'yaml/long-key', { span: spanOf(state, { start: key.start, end: key.start + 1 }) });
@@ -28,12 +28,26 @@ export const addEntry = (state: ParseState, list: EntryList, key: Token, value: 
     return;
   }
   const text = keyText(state, key);
-  const first = list.seen.get(text);
-  if (first !== undefined) {
-    const related = [{ span: first, message: 'the first one is here' }];
-    report(state, 'yaml/duplicate-key', { params: { key: text }, span, related });
+  const index = list.seen.get(text);
+  const first = index === undefined ? undefined : list.entries[index];
+  if (index === undefined || first === undefined) {
+    list.seen.set(text, list.entries.length);
+    list.entries.push({ key: text, keySpan: span, value });
     return;
   }
-  list.seen.set(text, span);
-  list.entries.push({ key: text, keySpan: span, value });
+  const related = [{ span: first.keySpan, message: 'the first one is here' }];
+  report(state, 'yaml/duplicate-key', { params: { key: text }, span, related });
+  list.entries[index] = { ...first, value: joined(first.value, value) };
+};
+
+/** What two equal keys hold, so that a slip below the second is found too. */
+const joined = (first: Node, second: Node): Node => {
+  if (first.kind === 'map' && second.kind === 'map') {
+    const known = new Set(first.entries.map(({ key }) => key));
+    return { ...first, entries: [...first.entries, ...second.entries.filter(({ key }) => !known.has(key))] };
+  }
+  if (first.kind === 'sequence' && second.kind === 'sequence') {
+    return { ...first, items: [...first.items, ...second.items] };
+  }
+  return first.kind === 'scalar' && first.value === null ? second : first;
 };

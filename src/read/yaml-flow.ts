@@ -1,6 +1,7 @@
 // Lists and groups in brackets. Called by the block parser at an opening bracket; leaves the cursor behind the closing
 // one. A mistake is reported once and the bracket read on as well as it goes; a bracket that isn't closed is given up.
 
+import { restOfLine } from './mend-line.ts';
 import { aliasedNode, keepAnchor } from './yaml-alias.ts';
 import { addEntry } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
@@ -12,12 +13,13 @@ import {
   isScalar,
   leaveLevel,
   report,
+  reportMended,
   spanOf,
   textAt,
 } from './yaml-parse-state.ts';
 import type { ParseState, Range } from './yaml-parse-state.ts';
 import { takeProperties } from './yaml-properties.ts';
-import { scalarNode, unexpected } from './yaml-scalar.ts';
+import { reportQuoteInside, scalarNode, touchesQuoted, unexpected } from './yaml-scalar.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { MapNode, Node, SequenceNode } from './types.ts';
 
@@ -50,23 +52,40 @@ const flowList = (state: ParseState, open: Token): SequenceNode => {
 /** Reads items and their commas up to the closing bracket; returns the offset behind it. */
 const readItems = (state: ParseState, open: Token, readItem: () => void): number => {
   let itemWanted = true;
+  const { length: mendsBefore } = state.mends;
   for (;;) {
     if (state.broken || state.stopped) return state.previous?.end ?? open.end;
     const { current } = state;
     if (current.kind === 'close-map' || current.kind === 'close-list') return close(state, open);
-    if (current.kind === 'flow-break' || isAtEnd(state)) return giveUp(state, open);
+    if (current.kind === 'flow-break' || isAtEnd(state)) {
+      // What looked wrong inside may only look so because the bracket was meant to end further up.
+      state.mends.length = mendsBefore;
+      return giveUp(state, open);
+    }
     if (current.kind === 'comma') {
       if (itemWanted) report(state, 'yaml/extra-comma', { span: spanOf(state, current) });
       itemWanted = true;
       advance(state);
       continue;
     }
-    if (!itemWanted) report(state, 'yaml/missing-comma', { span: spanOf(state, firstLineOf(current)) });
+    if (!itemWanted && !reportMissingComma(state)) return current.start;
     itemWanted = false;
     const before = state.current;
     readItem();
     if (state.current === before) advance(state);
   }
+};
+
+/** False if it is no comma that is missing, but a quote too many. */
+const reportMissingComma = (state: ParseState): boolean => {
+  const { current, previous } = state;
+  if (previous !== undefined && touchesQuoted(state)) {
+    reportQuoteInside(state, previous);
+    return false;
+  }
+  const comma = [{ at: previous?.end ?? current.start, cut: 0, put: ', ' }];
+  reportMended(state, 'yaml/missing-comma', { span: spanOf(state, firstLineOf(current)) }, comma, true);
+  return true;
 };
 
 const firstLineOf = (token: Token): Range =>
@@ -79,16 +98,26 @@ const close = (state: ParseState, open: Token): number => {
   const { current } = state;
   if ((open.kind === 'open-map') === (current.kind === 'close-map')) return advance(state).end;
   const related = [{ span: spanOf(state, current), message: `${textAt(state, current)} stands here instead` }];
-  report(state, 'yaml/unclosed-bracket', { params: bracketsOf(open), span: spanOf(state, open), related });
+  const brackets = bracketsOf(open);
+  const edits = [{ at: current.start, cut: 1, put: brackets.close }];
+  reportMended(state, 'yaml/unclosed-bracket', { params: brackets, span: spanOf(state, open), related }, edits, false);
   state.broken = true;
   return current.start;
 };
 
 const giveUp = (state: ParseState, open: Token): number => {
-  report(state, 'yaml/unclosed-bracket', { params: bracketsOf(open), span: spanOf(state, open) });
+  const params = bracketsOf(open);
+  const edits = [{ at: closingPlace(state, open), cut: 0, put: params.close }];
+  reportMended(state, 'yaml/unclosed-bracket', { params, span: spanOf(state, open) }, edits, false);
   if (state.current.kind === 'flow-break') advance(state);
   state.broken = true;
   return state.previous?.end ?? open.end;
+};
+
+/** The end of the line with the bracket; behind the last item where that line goes on on the next. */
+const closingPlace = (state: ParseState, open: Token): number => {
+  const { end } = restOfLine(state.text, open.start);
+  return /[,{[]$/u.test(state.text.slice(open.start, end)) ? (state.previous?.end ?? open.end) : end;
 };
 
 const flowEntry = (state: ParseState, list: EntryList): void => {
@@ -114,14 +143,38 @@ const reportColonBelow = (state: ParseState, colon: Token): void => {
 const reportKeyWithoutColon = (state: ParseState, key: Token): void => {
   const text = textAt(state, key);
   const glued = /^([\w-]+):\S/u.exec(text)?.[1];
+  if (isAfterDecimalComma(state, key)) {
+    reportDecimalComma(state, key);
+    return;
+  }
   scalarNode(state, key);
   if (state.broken) return;
+  const span = spanOf(state, firstLineOf(key));
   if (glued !== undefined && key.kind === 'plain') {
-    report(state, 'yaml/missing-space', { params: { key: glued }, span: spanOf(state, firstLineOf(key)) });
+    const space = { at: key.start + glued.length + 1, cut: 0, put: ' ' };
+    reportMended(state, 'yaml/missing-space', { params: { key: glued }, span }, [space], true);
   } else {
     const help = 'in { } write `key: value`; a list is written in [ ]';
-    report(state, 'yaml/missing-colon', { span: spanOf(state, firstLineOf(key)), help });
+    const word = key.kind === 'plain' ? (/^\S+/u.exec(text)?.[0] ?? text) : text;
+    const colon = { at: key.start + word.length, cut: 0, put: ':' };
+    reportMended(state, 'yaml/missing-colon', { span, help }, [colon], false);
   }
+};
+
+/** `5 kg` of `68,5 kg`: digits right behind a comma that is right behind a digit. */
+const isAfterDecimalComma = ({ text }: ParseState, { kind, start, end }: Token): boolean =>
+  kind === 'plain' &&
+  /^\d,$/u.test(text.slice(start - 2, start)) &&
+  /^\d+(?:\s*[^\d\s]+)?$/u.test(text.slice(start, end));
+
+const reportDecimalComma = (state: ParseState, decimals: Token): void => {
+  const before = /\d+$/u.exec(state.text.slice(Math.max(0, decimals.start - 20), decimals.start - 1))?.[0] ?? '';
+  const comma = decimals.start - 1;
+  const range = { start: comma - before.length, end: decimals.end };
+  const found = textAt(state, range);
+  const params = { found, wanted: found.replace(',', '.') };
+  const point = [{ at: comma, cut: 1, put: '.' }];
+  reportMended(state, 'yaml/decimal-comma', { params, span: spanOf(state, range) }, point, true);
 };
 
 const refuseKey = (state: ParseState): void => {
@@ -169,9 +222,11 @@ const flowValue = (state: ParseState, colon: Token): Node => {
 const reportSecondColon = (state: ParseState, value: Token): void => {
   const lastWord = /\s(\S+)$/u.exec(textAt(state, value))?.[1];
   if (value.kind === 'plain' && lastWord !== undefined) {
-    report(state, 'yaml/missing-comma', {
-      span: spanOf(state, { start: value.end - lastWord.length, end: value.end }),
-    });
+    const start = value.end - lastWord.length;
+    const before = textAt(state, { start: value.start, end: start }).trimEnd();
+    const comma = { at: value.start + before.length, cut: 0, put: ',' };
+    const span = spanOf(state, { start, end: value.end });
+    reportMended(state, 'yaml/missing-comma', { span }, [comma], true);
   } else {
     report(state, 'yaml/colon-in-text', { span: spanOf(state, firstLineOf(value)) });
   }
@@ -195,7 +250,11 @@ const flowItem = (state: ParseState): Node => {
     return node;
   }
   advance(state);
-  if (state.current.kind !== 'colon') return scalarNode(state, token);
+  if (state.current.kind !== 'colon') {
+    // 17,5 kg is one number: two would both have their unit.
+    if (isAfterDecimalComma(state, token) && /\D$/u.test(textAt(state, token))) reportDecimalComma(state, token);
+    return scalarNode(state, token);
+  }
   if (!enterLevel(state, token)) return emptyNode(state, token.start);
   const list: EntryList = { entries: [], seen: new Map() };
   if (state.current.line !== token.endLine) reportColonBelow(state, state.current);

@@ -6,6 +6,7 @@ import type { Code } from '../diagnostics/catalogue.ts';
 import type { Details } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Span } from '../source/types.ts';
+import type { Edit } from './mend-text.ts';
 import type { Token, TokenStream } from './yaml-tokens.ts';
 import type { Node, ScalarNode } from './types.ts';
 
@@ -24,11 +25,20 @@ export interface Anchor {
   readonly height: number;
 }
 
+export interface Mend {
+  readonly diagnostic: Diagnostic;
+  readonly edits: readonly Edit[];
+  /** Whether the mended text is what was meant, or only lets the rest be read. */
+  readonly isExact: boolean;
+}
+
 export interface ParseState {
   readonly path: string;
   readonly text: string;
   readonly tokens: TokenStream;
   readonly diagnostics: Diagnostic[];
+  /** Slips that can be mended in the text, so that what they hide is found too. */
+  readonly mends: Mend[];
   readonly anchors: Map<string, Anchor>;
   current: Token;
   previous: Token | undefined;
@@ -39,8 +49,6 @@ export interface ParseState {
   taken: number;
   /** Nodes repeated by aliases so far. */
   repeated: number;
-  /** Offset of the first quote that isn't closed on its line and should have been, or -1. */
-  openQuote: number;
   /** The bracket being read is beyond help: what is left of it is skipped without a word. */
   broken: boolean;
   stopped: boolean;
@@ -53,6 +61,7 @@ export const startParse = (path: string, text: string, tokens: TokenStream, most
   text,
   tokens,
   diagnostics: [],
+  mends: [],
   anchors: new Map(),
   current: tokens.next(),
   previous: undefined,
@@ -60,7 +69,6 @@ export const startParse = (path: string, text: string, tokens: TokenStream, most
   level: 0,
   taken: 0,
   repeated: 0,
-  openQuote: -1,
   broken: false,
   stopped: false,
   lostLine: false,
@@ -95,6 +103,19 @@ export const report = <C extends Code>(state: ParseState, code: C, details: Deta
   if (state.diagnostics.length < mostMistakes) return;
   state.diagnostics.push(problem('yaml/more', { params: { most: mostMistakes }, span: details.span }));
   stop(state);
+};
+
+/** Reports a slip together with what the text is to be read as. */
+export const reportMended = <C extends Code>(
+  state: ParseState,
+  code: C,
+  details: Details<C>,
+  edits: readonly Edit[],
+  isExact: boolean,
+): void => {
+  if (state.stopped) return;
+  state.mends.push({ diagnostic: problem(code, details), edits, isExact });
+  if (state.mends.length >= mostMistakes) stop(state);
 };
 
 /** A stretch of the text, such as a token. */

@@ -4,7 +4,8 @@
 
 import { CST } from 'yaml';
 import { coreValue } from './core-schema.ts';
-import { inWords, report, spanOf, textAt } from './yaml-parse-state.ts';
+import { closedQuote, wholeQuoted } from './mend-line.ts';
+import { inWords, isScalar, report, reportMended, spanOf, textAt } from './yaml-parse-state.ts';
 import type { ParseState } from './yaml-parse-state.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { ScalarNode } from './types.ts';
@@ -54,10 +55,29 @@ export const reportOpenQuote = (state: ParseState, token: Token, closedAt?: numb
     closedAt === undefined
       ? []
       : [{ span: spanOf(state, { start: closedAt, end: closedAt + 1 }), message: 'it runs up to this one' }];
-  report(state, 'yaml/unclosed-quote', { params: { quote: state.text.charAt(token.start) }, span, related });
+  const params = { quote: state.text.charAt(token.start) };
+  const edits = closedQuote(state.text, token.start);
+  reportMended(state, 'yaml/unclosed-quote', { params, span, related }, edits, false);
   state.broken = true;
-  if (state.openQuote === -1) state.openQuote = token.start;
 };
+
+/** A text in quotes with more of it behind the quote that ends it: that quote was meant to be part of the text. */
+export const reportQuoteInside = (state: ParseState, token: Token): void => {
+  const { start, end } = wholeQuoted(state.text, token.start, token.end);
+  const quote = state.text.charAt(token.start);
+  const span = spanOf(state, { start: token.end - 1, end: token.end });
+  const edits = [{ at: start, cut: end - start, put: 'x' }];
+  reportMended(state, 'yaml/quote-inside', { params: { quote }, span }, edits, false);
+  state.broken = true;
+};
+
+/** What stands right behind a text in quotes on its line, with no space between them. */
+export const touchesQuoted = ({ current, previous }: ParseState): boolean =>
+  previous !== undefined &&
+  previous.kind.endsWith('-quoted') &&
+  previous.line === previous.endLine &&
+  previous.end === current.start &&
+  (isScalar(current) || current.kind === 'alias' || current.kind === 'anchor');
 
 /** Whether the last character is the quote that ends the text, and not one that is escaped. */
 export const isClosed = (source: string): boolean => {

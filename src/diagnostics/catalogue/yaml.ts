@@ -40,6 +40,20 @@ export const yamlEntries = {
     label: () => 'opened here',
     help: ({ quote }: { quote: string }) => `close the text with ${quote}`,
   },
+  'yaml/quote-inside': {
+    severity: 'error',
+    summary: 'a quote inside a text in the same quotes',
+    explanation:
+      'A text in quotes ends at the next quote of the same kind, so an apostrophe ends one in single quotes. Put a text with an apostrophe in double quotes, and one with double quotes in single ones.',
+    bad: "because: 'coach's day off'",
+    good: 'because: "coach\'s day off"',
+    message: ({ quote }: { quote: string }) => `this ${quote} ends the text, and more of it stands right behind`,
+    label: () => 'the text ends here',
+    help: ({ quote }: { quote: string }) =>
+      quote === '"'
+        ? "put the whole text in single quotes, with '' for an apostrophe"
+        : 'put the whole text in double quotes',
+  },
   'yaml/unclosed-bracket': {
     severity: 'error',
     summary: 'a bracket that is never closed',
@@ -96,6 +110,35 @@ export const yamlEntries = {
     message: ({ key }: { key: string }) => `a space is missing behind the colon of "${key}"`,
     help: () => 'write `key: value`, with a space behind the colon',
   },
+  'yaml/decimal-comma': {
+    severity: 'error',
+    summary: 'a decimal comma inside brackets',
+    explanation:
+      'Inside `{ }` and `[ ]` a comma begins a new entry, so that `68,5 kg` is 68 and then something else. Numbers are written with a decimal point.',
+    bad: 'mira: { mass: 68,5 kg }',
+    good: 'mira: { mass: 68.5 kg }',
+    message: ({ found, wanted }: { found: string; wanted: string }) =>
+      `"${found}" has a decimal comma, and inside brackets a comma begins a new entry: write ${wanted}`,
+  },
+  'yaml/dash-without-space': {
+    severity: 'error',
+    summary: 'a dash without a space behind it',
+    explanation: 'Each item of a list begins with a dash and a space. Without the space the dash is part of a word.',
+    bad: 'slots:\n  -{ day: tuesday, minutes: 75, place: hall }',
+    good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }',
+    message: () => 'a space is missing behind this dash',
+    help: () => 'write `- ` before each item of a list',
+  },
+  'yaml/outdented': {
+    severity: 'error',
+    summary: 'a line that stands left of its group',
+    explanation:
+      'What belongs to a key stands below it, each line with the same number of spaces before it. This line stands left of the lines it belongs with, in the column of the key above.',
+    bad: 'season:\ntitle: Spring\n  starts: 2027-01-04',
+    good: 'season:\n  title: Spring\n  starts: 2027-01-04',
+    message: () => 'this line stands left of the lines below it that it belongs with',
+    help: () => 'give it as many spaces as those lines',
+  },
   'yaml/key-under-value': {
     severity: 'error',
     summary: 'a key indented under a line that has a value',
@@ -104,7 +147,7 @@ export const yamlEntries = {
     bad: 'mira:\n  squad: seniors\n    mass: 68 kg',
     good: 'mira:\n  squad: seniors\n  mass: 68 kg',
     message: () => 'this key is indented under a line that already has a value',
-    help: () => 'give it as many spaces as the key above',
+    help: () => 'give it as many spaces as the key above, or delete the value there',
   },
   'yaml/colon-in-text': {
     severity: 'error',

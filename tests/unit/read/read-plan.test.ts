@@ -67,10 +67,23 @@ describe('a plan', () => {
     });
   });
 
-  it('has no documents if its entry file is broken, and the mistakes of the others all the same', () => {
-    const { paths, codes } = read({ '/plan/season.yaml': 'files: [a.yaml]\nb: *c\n', '/plan/a.yaml': 'd: *e\n' });
+  it('has no documents if its entry file is left unread, and the mistakes of the others all the same', () => {
+    const { paths, codes } = read({
+      '/plan/season.yaml': `files: [a.yaml]\nb: ${'['.repeat(100)}\n`,
+      '/plan/a.yaml': 'd: *e\n',
+    });
     expect(paths).toEqual([]);
-    expect(codes).toEqual(['yaml/unknown-alias', 'yaml/unknown-alias']);
+    expect(codes).toEqual(['yaml/too-deep', 'yaml/unknown-alias']);
+  });
+
+  it('says of a mistake how far it reaches', () => {
+    const season = 'files: [a.yaml]\nplaces:\n  hall:\n    kit: *c\n  track: {}\n';
+    const { value } = readPlan('/plan', memoryFiles({ '/plan/season.yaml': season, '/plan/a.yaml': 'd: 1\n' }));
+    const around = season.slice(season.indexOf('  hall'), season.indexOf('  track'));
+    const [mistake] = value.mistakes ?? [];
+    expect(mistake).toMatchObject({ losesKeys: true, section: 'places' });
+    expect(season.slice(mistake?.around.start, mistake?.around.end)).toBe(around);
+    expect(value.isIncomplete).toBeUndefined();
   });
 
   it('has the documents of the files that are sound', () => {
@@ -78,7 +91,7 @@ describe('a plan', () => {
       '/plan',
       memoryFiles({
         '/plan/season.yaml': 'files: [a.yaml, b.yaml]\n',
-        '/plan/a.yaml': 'd: *e\n',
+        '/plan/a.yaml': `d: ${'['.repeat(100)}\n`,
         '/plan/b.yaml': 'c: 1\n',
       }),
     );
