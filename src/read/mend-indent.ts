@@ -31,7 +31,7 @@ export function outdentedLines(text: string, start: number): readonly MovedLine[
     const last = moved.at(-1);
     if (last === undefined ? line.indent >= indent : line.indent > last.indent) continue;
     if (last !== undefined && line.indent < last.indent) return [];
-    if (last !== undefined && isOpenKey(line.text)) return moved.reverse().map((one) => movedTo(indent, one));
+    if (last !== undefined && isOpenKey(line.text)) return moved.toReversed().map((one) => movedTo(indent, one));
     moved.push(line);
   }
   return [];
@@ -55,7 +55,7 @@ export function straggling(text: string, start: number): readonly MovedLine[] {
   const all = [...above, ...linesFrom(text, line)];
   const standing = (column: number): number => all.filter(({ indent }) => indent === column).length;
   if (standing(level) >= standing(line.indent)) return [movedTo(level, line)];
-  return above.reverse().map((one) => movedTo(one.indent - level + line.indent, one));
+  return above.toReversed().map((one) => movedTo(one.indent - level + line.indent, one));
 }
 
 function movedTo(column: number, { start, end, indent }: Line): MovedLine {

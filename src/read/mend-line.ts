@@ -8,7 +8,8 @@ const MOST_WIDTH = 100_000;
 
 /** From an offset up to the end of its line, spaces and a comment there aside. */
 export function restOfLine(text: string, start: number): Range {
-  const [line = ''] = text.slice(start, start + MOST_WIDTH).split(/[\r\n]/u, 1);
+  const lineEnd = text.indexOf('\n', start);
+  const line = text.slice(start, Math.min(lineEnd === -1 ? text.length : lineEnd, start + MOST_WIDTH));
   const comment = line.search(/[ \t]#/u);
   return { start, end: start + (comment === -1 ? line : line.slice(0, comment)).trimEnd().length };
 }

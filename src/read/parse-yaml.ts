@@ -61,6 +61,8 @@ const withoutMost = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] 
 
 interface ParsedText extends Staged<Node> {
   readonly mends: readonly Mend[];
+  /** Tokens of it. */
+  readonly taken: number;
   /** Where tabs indent a line. */
   readonly tabs: readonly number[];
   /** Nothing was left unread. */
@@ -72,9 +74,10 @@ interface MendedYaml extends Staged<Node> {
   readonly isWhole: boolean;
 }
 
-/** Times a text is read, and units of it that are read in all those times after the first. */
+/** Times a text is read, and characters and tokens of it up to which it is read once more. */
 const mostRounds = 12;
 const mostReread = 12_000_000;
+const mostRetaken = 1_500_000;
 
 const parseMending = (path: string, text: string, most: number | undefined): MendedYaml => {
   const told = new Map<string, Mend>();
@@ -82,9 +85,11 @@ const parseMending = (path: string, text: string, most: number | undefined): Men
   let columns: number | undefined;
   let mended = text;
   let back: Back = (offset) => offset;
+  let taken = 0;
   for (let round = 1; ; round += 1) {
     const parsed = parseText(path, mended, most);
-    const mayMend = round < mostRounds && round * text.length <= mostReread;
+    taken += parsed.taken;
+    const mayMend = round < mostRounds && round * text.length <= mostReread && taken <= mostRetaken;
     if (mayMend && parsed.tabs.length > 0) columns ??= tabWidth(path, mended, parsed.tabs, most);
     const isTabbed = parsed.tabs.length > 0 && columns !== undefined;
     const fresh = mayMend && !isTabbed ? freshMends(parsed.mends, told, back) : [];
@@ -177,7 +182,7 @@ const parseText = (path: string, text: string, most: number | undefined): Parsed
   refuseFurtherDocuments(state);
   const diagnostics = [...state.diagnostics, ...lexicalProblems(state)];
   const isWhole = !state.stopped && !state.lostLine;
-  return { value, diagnostics, mends: state.mends, tabs: state.tokens.tabs, isWhole };
+  return { value, diagnostics, mends: state.mends, tabs: state.tokens.tabs, taken: state.taken, isWhole };
 };
 
 const skipDirectives = (state: ParseState): void => {

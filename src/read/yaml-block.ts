@@ -107,7 +107,8 @@ const bareValue = (state: ParseState, owner: Owner): Node => {
 
 const scalarOrMap = (state: ParseState, owner: Owner): Node => {
   const token = advance(state);
-  reportTouchingDashes(state, token);
+  const isDashed = reportTouchingDashes(state, token);
+  if (isDashed && !isKey(state, token)) return emptyNode(state, owner.end);
   if (!isKey(state, token)) return scalarNode(state, token);
   const onKeyLine = owner.kind === 'key' && token.line === owner.line;
   if (!onKeyLine) {
@@ -145,13 +146,18 @@ const reportOutdented = (state: ParseState, start: number): boolean => {
 /** Dashes without a space behind them make their lines texts or keys. */
 const reportTouchingDashes = (state: ParseState, token: Token): boolean => {
   if (token.kind !== 'plain' || !token.first) return false;
-  const dashed = linesOf(state, token).filter((range) => TOUCHING_DASH.test(textAt(state, range)));
+  if (!TOUCHING_DASH.test(textAt(state, token))) return false;
+  const looked = { ...token, end: Math.min(token.end, token.start + MOST_LOOKED) };
+  const dashed = linesOf(state, looked).filter((range) => TOUCHING_DASH.test(textAt(state, range)));
   for (const { start } of dashed) {
     const span = spanOf(state, { start, end: start + 1 });
     reportMended(state, 'yaml/dash-without-space', { span }, spacedDash(state.text, start), true);
   }
   return dashed.length > 0;
 };
+
+/** Characters of a text that are looked through. */
+const MOST_LOOKED = 10_000;
 
 const TOUCHING_DASH = /^-[\p{L}{["']/u;
 
