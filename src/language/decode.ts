@@ -17,7 +17,7 @@ import { ruleShapes } from './shapes/rules.ts';
 import type { RuleFields } from './shapes/rules.ts';
 import { VERSION, versionShape } from './shapes/season.ts';
 
-export type { Documents } from '../read/types.ts';
+export type { Documents, Mistake } from '../read/types.ts';
 
 /** The plan's files decoded; every problem found in them, in the order of the files. */
 export function decode(documents: Documents): Staged<Authored> {

@@ -1,9 +1,8 @@
 // What is found wrong in a plan only because something else couldn't be read: it isn't told, as it is gone when that is
 // mended. Called by load-plan.
 
-import type { Documents } from '../language/decode.ts';
+import type { Documents, Mistake } from '../language/decode.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import type { Mistake } from '../read/types.ts';
 import { lineIndexOf } from '../source/source-file.ts';
 import type { Span } from '../source/types.ts';
 
