@@ -4,7 +4,7 @@
 import type { Build } from '../build/types.ts';
 import { compilePlan } from '../compile.ts';
 import type { Plan } from '../plan/types.ts';
-import type { ReviewBuilds } from '../report/review.ts';
+import type { ReviewBuilds } from '../report/review/athlete-review.ts';
 import type { Day } from '../util/days.ts';
 
 export function reviewBuilds(plan: Plan, day: Day): ReviewBuilds {

@@ -3,7 +3,7 @@
 
 import { dateWithYear, weekdayName } from './calendar-words.ts';
 import type { Review } from './review.ts';
-import { lastWeek, plannedAndDone } from './review/sections/load-sections.ts';
+import { groupSection, lastWeek, plannedAndDone } from './review/sections/load-sections.ts';
 import { linesSection } from './review/sections/section.ts';
 import type { ReviewSection } from './review/sections/section.ts';
 import { bestSection, figureSection, forecastSection, trendSection } from './review/sections/test-sections.ts';
@@ -35,6 +35,7 @@ export function reviewPage(review: Review): ReviewPage {
     exceptions,
     sections: [
       ...plannedAndDone(review),
+      ...groupSection(review),
       ...lastWeek(review),
       ...trendSection(review),
       ...forecastSection(review),

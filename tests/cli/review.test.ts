@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { footfall, HANDBALL, rowsOf } from './footfall.ts';
+import { isoDate, parseIsoDate } from '../../src/util/days.ts';
 import { REVIEW_TABLE_NAMES } from '../../src/report/review-table-names.ts';
 
 const DIARY = 'examples/harbour-diary';
@@ -40,6 +41,8 @@ describe('the page', () => {
     const { out } = await footfall(['review', DIARY, '--athlete', 'cato']);
     expect(out).toContain('Cato F.');
     expect(out).not.toMatch(/Alma|Berit|Dina/u);
+    const other = await footfall(['review', DIARY, '--squad', 'school']);
+    expect(other.out).not.toMatch(/Cato|event-gap/u);
   });
 });
 
@@ -57,6 +60,24 @@ describe('tables', () => {
     const named = await footfall(['review', DIARY, '--table', 'weeks', '--format', 'csv']);
     const plain = await footfall(['review', DIARY, '--format', 'csv']);
     expect(plain.out).toBe(named.out);
+  });
+});
+
+describe('what was planned', () => {
+  // Another way to the same number: the sessions that a build as of the week's first day has in it.
+  test.each(['2025-01-13', '2025-01-27', '2025-02-03'])('in the week of %s is what its sheets had', async (starts) => {
+    const { out } = await footfall(['review', DIARY, '--table', 'weeks', '--format', 'json']);
+    const weeks: readonly { athlete: string; starts: string; planned: number }[] = JSON.parse(out);
+    const until = isoDate((parseIsoDate(starts) ?? 0) + 6);
+    const days = ['--as-of', starts, '--from', starts, '--to', until];
+    const sheets = await footfall(['build', DIARY, ...days, '--table', 'sessions', '--format', 'json']);
+    const sessions: readonly { athlete: string; contacts: number }[] = JSON.parse(sheets.out);
+    const mine = weeks.filter((week) => week.starts === starts);
+    expect(mine).toHaveLength(7);
+    for (const { athlete, planned } of mine) {
+      const sum = sessions.reduce((total, one) => (one.athlete === athlete ? total + one.contacts : total), 0);
+      expect([athlete, planned]).toEqual([athlete, sum]);
+    }
   });
 });
 

@@ -3,10 +3,17 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { reviewBuilds } from '../../src/cli/review-builds.ts';
 import { compilePlan } from '../../src/compile.ts';
+import { renderReviewJson } from '../../src/render/json/review.ts';
+import { createReview } from '../../src/report/review.ts';
+import { EVERYTHING } from '../../src/report/selection.ts';
+import { sourceFile } from '../../src/source/source-file.ts';
 import { randomPlan, withRecord } from './random-plan.ts';
 
 const PLANS = 120;
+/** Each is compiled again for every week it looks back on. */
+const REVIEWS = 25;
 /** Milliseconds for a busy machine; nothing here is timed. */
 const PATIENCE = 240_000;
 
@@ -24,6 +31,30 @@ describe('any record', { timeout: PATIENCE }, () => {
         expect(errors).toEqual([]);
       }),
       { numRuns: PLANS },
+    );
+  });
+
+  it('makes a review whose numbers are the rows, and whose athletes stand in the order of the plan', () => {
+    fc.assert(
+      fc.property(recordedPlan, (bare) => {
+        const plan = { ...bare, files: [sourceFile('season.yaml', 'footfall: 1\n')] };
+        const on = (plan.record.done.at(-1)?.day ?? plan.season.starts) + 1;
+        const review = createReview(reviewBuilds(plan, on), EVERYTHING, on);
+        expect(review.athletes.map(({ id }) => id)).toEqual(plan.athletes.map(({ id }) => id));
+        expect(renderReviewJson(review)).not.toMatch(/NaN|undefined|Infinity/u);
+        for (const { id, weeks } of review.athletes) {
+          for (const { starts, done, sessions } of weeks) {
+            const rows = plan.record.done.filter(
+              (row) => row.athlete === id && row.kind === 'session' && starts <= row.day && row.day < starts + 7,
+            );
+            expect(sessions.flatMap((one) => one.rows)).toHaveLength(rows.length);
+            if (rows.some(({ contacts }) => contacts === undefined)) continue;
+            const sum = rows.reduce((total, { contacts = 0 }) => total + contacts, 0);
+            expect(done).toBe(rows.length === 0 ? undefined : sum);
+          }
+        }
+      }),
+      { numRuns: REVIEWS },
     );
   });
 

@@ -40,7 +40,7 @@ function changesOf(subject: Subject, { next, lines }: NewMaximum): string {
 
 function kiloWords(subject: Subject, { name, day, before, after }: KiloChange): string {
   const { units } = subject.plan.season;
-  const load = (grams: number | undefined): string => (grams === undefined ? 'by feel' : loadWords(grams, units));
+  const load = (grams: number | undefined): string => (grams === undefined ? 'no kilos' : loadWords(grams, units));
   return `${name.toLowerCase()} on ${dateWords(day)} ${load(before)} to ${load(after)}`;
 }
 

@@ -1,11 +1,15 @@
 // Planned against done, and how the last week was, as the Monday page shows them.
 
+import { mean } from '../../../util/statistics.ts';
 import { dateWords } from '../../calendar-words.ts';
-import type { AthleteReview, Review } from '../../review.ts';
+import type { Review } from '../../review.ts';
+import type { AthleteReview } from '../athlete-review.ts';
 import type { WeekDone } from '../athlete-weeks.ts';
 import { LOAD_NOTES } from '../notes.ts';
 import { optional, sectionOf, signed } from './section.ts';
 import type { ReviewSection, Said } from './section.ts';
+
+const PERCENT = 100;
 
 export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'weeks'>): readonly ReviewSection[] {
   if (weeks.length === 0) return [];
@@ -16,7 +20,7 @@ export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'w
       align: 'right',
       text: (athlete) => doneWords(athlete.weeks.find((one) => one.week === week)),
     })),
-    { title: 'last', align: 'right', text: ({ weeks: behind }) => shareWords(behind.at(-1)) },
+    { title: 'last week', align: 'right', text: ({ weeks: behind }) => shareWords(behind.at(-1)) },
   ];
   return sectionOf('Contacts done of those planned, by week', athletes, columns, [LOAD_NOTES.planned]);
 }
@@ -27,7 +31,57 @@ function doneWords(week: WeekDone | undefined): string {
 }
 
 const shareWords = (week: WeekDone | undefined): string =>
-  week?.done === undefined || week.planned === 0 ? '' : `${Math.round((100 * week.done) / week.planned)} %`;
+  week?.done === undefined ? '' : shareOf(week.done, week.planned);
+
+interface GroupWeek {
+  readonly name: string;
+  readonly athletes: number;
+  readonly recorded: readonly WeekDone[];
+}
+
+/** The last week of each group, where there are several. */
+export function groupSection({ athletes }: Pick<Review, 'athletes'>): readonly ReviewSection[] {
+  const groups = new Map<string, AthleteReview[]>();
+  for (const athlete of athletes) {
+    const { group = 'no group' } = athlete;
+    groups.set(group, [...(groups.get(group) ?? []), athlete]);
+  }
+  if (groups.size < 2 || athletes.every(({ weeks }) => weeks.length === 0)) return [];
+  const rows = [...groups].map(([name, members]) => ({
+    name,
+    athletes: members.length,
+    recorded: members.flatMap(({ weeks }) => weeks.slice(-1)).filter(({ done }) => done !== undefined),
+  }));
+  return sectionOf('Groups, last week', rows, GROUP_COLUMNS, [LOAD_NOTES.groups]);
+}
+
+const sum = (weeks: readonly WeekDone[], of: (week: WeekDone) => number): number =>
+  weeks.reduce((total, week) => total + of(week), 0);
+
+const GROUP_COLUMNS: readonly Said<GroupWeek>[] = [
+  { title: 'group', align: 'left', text: ({ name }) => name },
+  { title: 'on record', align: 'right', text: ({ athletes, recorded }) => `${recorded.length} of ${athletes}` },
+  { title: 'planned', align: 'right', text: ({ recorded }) => String(sum(recorded, ({ planned }) => planned)) },
+  { title: 'done', align: 'right', text: ({ recorded }) => String(sum(recorded, ({ done = 0 }) => done)) },
+  {
+    title: 'share',
+    align: 'right',
+    text: ({ recorded }) =>
+      shareOf(
+        sum(recorded, ({ done = 0 }) => done),
+        sum(recorded, ({ planned }) => planned),
+      ),
+  },
+  { title: 'effort', align: 'right', text: ({ recorded }) => effortWords(recorded) },
+];
+
+const shareOf = (done: number, planned: number): string =>
+  planned === 0 ? '' : `${Math.round((PERCENT * done) / planned)} %`;
+
+function effortWords(weeks: readonly WeekDone[]): string {
+  const efforts = weeks.flatMap(({ felt }) => felt.effort ?? []);
+  return efforts.length === 0 ? '' : mean(efforts).toFixed(1);
+}
 
 interface LastWeek {
   readonly name: string;
