@@ -17,6 +17,7 @@ import {
 import { ceilingLine } from './contacts/search.ts';
 import type { CeilingWeek } from './contacts/search.ts';
 import { meetPins } from './contacts/meet-pins.ts';
+import type { Met } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import type { Day } from '../util/days.ts';
@@ -29,9 +30,18 @@ export function planContacts(
   { grid, terms, start }: Pick<SeasonTerms, 'grid' | 'terms' | 'start'>,
   asOf: Day | undefined,
 ): Staged<readonly ContactsWeek[]> {
-  const most = ceilingLine(terms, start);
   const met = meetPins({ plan, grid, start, asOf, released: new Set() }, terms);
-  return { value: describe(grid, met.terms, met.contacts, most, start), diagnostics: met.diagnostics };
+  return { value: describe(grid, met, ceilingLine(terms, start), start), diagnostics: met.diagnostics() };
+}
+
+/** The same without a word of pins that can't be met. */
+export function chooseContacts(
+  plan: Plan,
+  { grid, terms, start }: Pick<SeasonTerms, 'grid' | 'terms' | 'start'>,
+  asOf: Day | undefined,
+): readonly ContactsWeek[] {
+  const met = meetPins({ plan, grid, start, asOf, released: new Set() }, terms);
+  return describe(grid, met, ceilingLine(terms, start), start);
 }
 
 function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
@@ -42,8 +52,7 @@ function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
 
 function describe(
   grid: AthleteGrid,
-  terms: readonly WeekTerms[],
-  contacts: readonly number[],
+  { terms, contacts }: Pick<Met, 'terms' | 'contacts'>,
   most: readonly CeilingWeek[],
   start: number,
 ): readonly ContactsWeek[] {

@@ -5,6 +5,7 @@
 import type { Staged } from '../diagnostics/types.ts';
 import type { Plan } from '../plan/types.ts';
 import { dayProblems } from './days/day-problems.ts';
+import type { ExplainDays } from './days/day-problems.ts';
 import { sessionReasons, weekReasons, weekTold } from './days/day-reasons.ts';
 import { daysOf, NO_DAYS } from './days/day-sets.ts';
 import { placeDays } from './days/place-days.ts';
@@ -23,17 +24,19 @@ const NOTHING_PLACED: PlacedWeek = { jumps: NO_DAYS, lifts: NO_DAYS };
 
 /**
  * The sessions of each week. `published` holds the days of the sheets handed out last, where sessions should stay; a
- * week in which the athlete has none is free. Sessions that fit on no days are left out and reported.
+ * week in which the athlete has none is free. Sessions that fit on no days are left out and reported; `explain` finds
+ * the lines that stand against them.
  */
 export function scheduleDays(
   plan: Plan,
   input: DaysInput,
   published: Published = NOTHING_PUBLISHED,
+  explain?: ExplainDays,
 ): Staged<readonly DaysWeek[]> {
   const season = seasonDays(plan, input, published);
   const weeks = input.grid.weeks.map((week) => weekDays(season, week));
   const placed = placeDays(weeks.map((week) => week.toPlace));
-  return { value: describeWeeks(season, weeks, placed), diagnostics: dayProblems(season, weeks, placed) };
+  return { value: describeWeeks(season, weeks, placed), diagnostics: dayProblems(season, weeks, placed, explain) };
 }
 
 function describeWeeks(

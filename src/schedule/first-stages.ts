@@ -12,10 +12,14 @@ import type { AthleteItems } from '../plan/items-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
+import { dayConflict } from './conflicts/day-conflict.ts';
+import { factWords } from './conflicts/facts.ts';
+import type { Season } from './conflicts/facts.ts';
 import { planContacts } from './contacts.ts';
 import type { Past } from './contacts/past.ts';
 import { scheduleDays } from './days.ts';
 import type { Published } from './days.ts';
+import type { ExplainDays } from './days/day-problems.ts';
 import { seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
@@ -88,7 +92,7 @@ function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete):
   const { calendar, grid, phases, kinds, past } = season;
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
-  const days = scheduleDays(plan, before, published);
+  const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf }));
   const ahead = grid.weeks[past.recorded.length]?.starts;
   return {
     schedule: { ...before, days: days.value },
@@ -101,6 +105,18 @@ function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete):
       ...contacts.diagnostics,
       ...days.diagnostics,
     ],
+  };
+}
+
+/** What stands against a pinned day, with what each line is to it. */
+function explainDays(season: Season): ExplainDays {
+  return (pin, day) => {
+    const { facts, eachIsEnough, instead, waivers } = dayConflict(season, pin, day);
+    const against = facts.map(({ kind, span }) => ({
+      span,
+      message: span === pin.span ? 'another day of the same pin stands against it' : factWords({ kind }),
+    }));
+    return { against, each: eachIsEnough, instead, waivers };
   };
 }
 

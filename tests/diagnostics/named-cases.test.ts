@@ -90,7 +90,6 @@ const ELSEWHERE: Readonly<Record<string, { readonly because: string; readonly te
   'files/not-a-file': { because: 'git keeps no pipes', test: 'tests/unit/read/load-file.test.ts' },
   'files/unreadable': { because: 'git keeps no permissions to read', test: 'tests/unit/read/load-file.test.ts' },
   'files/too-many': { because: 'it takes fifty thousand files', test: 'tests/unit/read/too-many-files.test.ts' },
-  'schedule/pinned-day-not-held': { because: 'the scheduler mostly finds a day', test: 'tests/unit/days/days.test.ts' },
   'schedule/sessions-not-held': { because: 'the scheduler mostly finds a day', test: 'tests/unit/days/days.test.ts' },
   'lines/sets-unmet': { because: 'it hangs on the drills of a session', test: 'tests/unit/lines/sessions.test.ts' },
   'audit/adapted-volume': {

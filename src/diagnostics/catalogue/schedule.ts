@@ -52,21 +52,9 @@ export const scheduleEntries = {
       'A pin with `on:` says on which days the jump sessions of a week stand. On this day the athlete has no slot for jumps, or a rule keeps it free: the days before a competition, the day after one, a test, a rest. Name another day, open a slot, or waive the rule with a reason. A pin of many weeks that is held in others is only warned of.',
     bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: friday, because: late shift }]    # no slot on friday',
     good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: thursday, because: late shift }]',
-    message: ({
-      athlete,
-      day,
-      date,
-      why,
-      weeks,
-    }: {
-      athlete: string;
-      day: string;
-      date: string;
-      why: string;
-      weeks: number;
-    }) =>
-      `${day} ${date} is pinned for the jumps of ${athlete}, and no jump session can stand there: ${barredWords(why)}${inMoreWeeks(weeks)}`,
-    help: () => 'name a day with an open slot for jumps, or add a slot',
+    message: ({ athlete, day, date, why, weeks, others, each }: PinnedDay & { readonly why: string }) =>
+      `${day} ${date} is pinned for the jumps of ${athlete}, and no jump session can stand there: ${barredWords(why)}${standingAgainst(others, each)}${inMoreWeeks(weeks)}`,
+    help: dayHelp,
   },
   'schedule/pinned-day-not-held': {
     severity: 'error',
@@ -82,19 +70,15 @@ export const scheduleEntries = {
       apart,
       written,
       weeks,
-    }: {
-      athlete: string;
-      day: string;
-      date: string;
-      apart: number;
-      written: boolean;
-      weeks: number;
-    }) =>
+      others,
+      each,
+    }: PinnedDay & { readonly apart: number; readonly written: boolean }) =>
       `${day} ${date} is pinned for the jumps of ${athlete}, and holds none: ${
         written
           ? 'a programme sets the days of that week'
           : `it is less than ${String(apart)} days from another session`
-      }${inMoreWeeks(weeks)}`,
+      }${standingAgainst(others, each)}${inMoreWeeks(weeks)}`,
+    help: dayHelp,
   },
   'schedule/programme-day-without-slot': {
     severity: 'warning',
@@ -171,6 +155,29 @@ type PinTooHigh = {
   /** Rules to waive; empty: waivers don't do it. */
   readonly waivers: string;
 };
+
+type PinnedDay = {
+  readonly athlete: string;
+  readonly day: string;
+  readonly date: string;
+  readonly weeks: number;
+  /** How many other lines can't hold together with the pin. */
+  readonly others: number;
+  /** Whether taking out any one of them is enough. */
+  readonly each: boolean;
+  /** Weekdays that could be named in its place; empty: none. */
+  readonly instead: string;
+  /** Rules of which a waiver would do; empty: none. */
+  readonly waivers: string;
+};
+
+function dayHelp({ instead, waivers }: Pick<PinnedDay, 'instead' | 'waivers'>): string {
+  const ways = [
+    ...(instead === '' ? ['add a slot, or pin another week'] : [`name ${instead} instead`]),
+    ...(waivers === '' ? [] : [`waive ${waivers} in that week`]),
+  ];
+  return ways.join(', or ');
+}
 
 function standingAgainst(others: number, each: boolean): string {
   if (others === 0) return '';

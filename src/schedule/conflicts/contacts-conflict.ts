@@ -12,8 +12,9 @@ import { BOUNDING_RULES } from '../contacts/week-terms.ts';
 import { MOST_PERCENT, withRise } from '../reach.ts';
 import { seasonTerms } from '../season-terms.ts';
 import type { SeasonTerms } from '../season-terms.ts';
-import { factsOf, without } from './facts.ts';
+import { factsOf } from './facts.ts';
 import type { Fact, Season } from './facts.ts';
+import { isEachEnough, neededFacts } from './needed-facts.ts';
 
 export interface WantedWeek {
   /** From 0. */
@@ -38,35 +39,19 @@ export interface ContactsConflict {
 
 /** The conflict of a pinned week that can't be met. */
 export function contactsConflict(season: Season, wanted: WantedWeek): ContactsConflict {
-  const facts = neededFacts(season, wanted);
+  const isMet = (one: Season): boolean => isPossible(one, wanted);
+  const others = factsOf(season).filter((fact) => !isPlace(fact.span, wanted.span));
+  const facts = neededFacts(season, others, isMet);
   const earliest = earliestWeek(season, wanted);
   const rise = riseNeeded(season, wanted);
   const waivers = waiversNeeded(season, wanted);
   return {
     facts,
-    eachIsEnough: facts.every(({ item }) => isPossible(without(season, new Set([item])), wanted)),
+    eachIsEnough: isEachEnough(season, facts, isMet),
     ...(earliest !== undefined && { earliest }),
     ...(rise !== undefined && { rise }),
     ...(waivers !== undefined && { waivers }),
   };
-}
-
-/**
- * Taken out one by one for as long as what is left still can't hold. Taking a line out may also make things worse (a
- * break that was an easy week), so it is gone over again until every line that is left is needed.
- */
-function neededFacts(season: Season, wanted: WantedWeek): readonly Fact[] {
-  const left = new Set<object>();
-  let facts = factsOf(season).filter((fact) => !isPlace(fact.span, wanted.span));
-  for (let before = facts.length + 1; facts.length < before;) {
-    before = facts.length;
-    for (const { item } of facts) {
-      left.add(item);
-      if (isPossible(without(season, left), wanted)) left.delete(item);
-    }
-    facts = facts.filter(({ item }) => !left.has(item));
-  }
-  return facts;
 }
 
 /** The first later week in which the number can be pinned, the other pins as they are. */

@@ -1,5 +1,5 @@
 // The lines of a plan that can stand in the way of an athlete's season, each of which can be taken out to see what is
-// possible without it. Called by contacts-conflict.ts; nothing here changes the plan it is given.
+// possible without it. Called by the other files of this folder; nothing here changes the plan it is given.
 
 import { appliesTo } from '../../plan/applies.ts';
 import type { Athlete, Pin, Plan, Who } from '../../plan/types.ts';
@@ -66,3 +66,19 @@ export function without({ plan, athlete, asOf }: Season, out: ReadonlySet<object
     },
   };
 }
+
+const FACT_WORDS: Readonly<Record<FactKind, string>> = {
+  competitions: 'this competition stands against it',
+  practice: 'the jumps of this practice stand against it',
+  tests: 'this test day stands against it',
+  ruleChanges: 'this changed rule stands against it',
+  uses: 'this programme stands against it',
+  closures: 'this closure stands against it',
+  away: 'this absence stands against it',
+  returning: 'this stage of the return stands against it',
+  limits: 'this limit stands against it',
+  pins: 'this other pin stands against it',
+};
+
+/** What a line is to what is asked for, beside its place. */
+export const factWords = ({ kind }: Pick<Fact, 'kind'>): string => FACT_WORDS[kind];

@@ -9,8 +9,7 @@ import type { Span } from '../../source/types.ts';
 import { isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { contactsConflict } from '../conflicts/contacts-conflict.ts';
-import { without } from '../conflicts/facts.ts';
-import type { Fact } from '../conflicts/facts.ts';
+import { factWords, without } from '../conflicts/facts.ts';
 import type { AthleteGrid } from '../types.ts';
 import { boundsOf, holding, mostAllowed, nextVolume, openingVolume, roundDown } from './bounds.ts';
 import { searchContacts } from './search.ts';
@@ -19,7 +18,8 @@ import type { WeekTerms } from './terms.ts';
 export interface Met {
   readonly terms: readonly WeekTerms[];
   readonly contacts: readonly number[];
-  readonly diagnostics: readonly Diagnostic[];
+  /** Of the pins that are let go. Made when it is asked for: the search for a conflict asks for the numbers alone. */
+  readonly diagnostics: () => readonly Diagnostic[];
 }
 
 export interface PinTask {
@@ -36,12 +36,12 @@ export interface PinTask {
 /** The plan of least cost; pins that can't be met are reported and let go, one after the other. */
 export function meetPins(task: PinTask, terms: readonly WeekTerms[]): Met {
   const found = searchContacts(terms, task.start);
-  if (found !== undefined) return { terms, contacts: found, diagnostics: [] };
+  if (found !== undefined) return { terms, contacts: found, diagnostics: () => [] };
   const clash = firstClash(terms, task.start);
   const rest = terms.map((week, index) => (index === clash.week ? withoutPin(week) : week));
   const released = new Set([...task.released, ...pinsAt(task.plan, terms[clash.week]?.fixed?.span)]);
   const met = meetPins({ ...task, released }, rest);
-  return { ...met, diagnostics: [pinConflict(task, terms, clash), ...met.diagnostics] };
+  return { ...met, diagnostics: () => [pinConflict(task, terms, clash), ...met.diagnostics()] };
 }
 
 function pinsAt({ pins }: Plan, span: Span | undefined): readonly Pin[] {
@@ -104,18 +104,3 @@ function pinConflict({ plan, grid, asOf, released }: PinTask, terms: readonly We
     week: grid.weeks[clash.week]?.starts,
   });
 }
-
-const FACT_WORDS: Readonly<Record<Fact['kind'], string>> = {
-  competitions: 'this competition stands against it',
-  practice: 'the jumps of this practice stand against it',
-  tests: 'this test day stands against it',
-  ruleChanges: 'this changed rule stands against it',
-  uses: 'this programme stands against it',
-  closures: 'this closure stands against it',
-  away: 'this absence stands against it',
-  returning: 'this stage of the return stands against it',
-  limits: 'this limit stands against it',
-  pins: 'this other pin stands against it',
-};
-
-const factWords = ({ kind }: Fact): string => FACT_WORDS[kind];

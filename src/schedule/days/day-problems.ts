@@ -6,21 +6,37 @@ import { problem } from '../../diagnostics/problem.ts';
 import type { Diagnostic, RelatedPlace } from '../../diagnostics/types.ts';
 import type { Pin, ProgrammeUse } from '../../plan/types.ts';
 import { isoDate, weekdayNameOf } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import type { DayCell } from '../types.ts';
-import { includesDay, NO_DAYS } from './day-sets.ts';
+import { countDays, includesDay, NO_DAYS } from './day-sets.ts';
 import { namesDay } from './week-days.ts';
 import type { WeekDays } from './week-days.ts';
 import type { SeasonDays } from './season-days.ts';
 import type { PlacedWeek } from './place-days.ts';
+
+/** A line of the plan that stands against what is asked, and what it is to it. */
+interface Against {
+  readonly against: readonly RelatedPlace[];
+  /** Whether taking out any one of them is enough. */
+  readonly each: boolean;
+  readonly instead: readonly Day[];
+  readonly waivers: readonly string[];
+}
+
+/** Finds what stands against a pinned day. */
+export type ExplainDays = (pin: Pin, day: Day) => Against;
+
+const UNEXPLAINED: Against = { against: [], each: false, instead: [], waivers: [] };
 
 /** The problems of a season, in order of week. */
 export function dayProblems(
   season: SeasonDays,
   weeks: readonly WeekDays[],
   placed: readonly PlacedWeek[],
+  explain?: ExplainDays,
 ): readonly Diagnostic[] {
   return [
-    ...pinProblems(season, weeks, placed),
+    ...pinProblems(season, weeks, placed, explain),
     ...weeks.flatMap((days, index) => {
       const chosen = placed[index];
       return chosen === undefined ? [] : [...writtenProblems(season, days), ...shortProblems(season, days, chosen)];
@@ -38,6 +54,7 @@ function pinProblems(
   season: SeasonDays,
   weeks: readonly WeekDays[],
   placed: readonly PlacedWeek[],
+  explain: ExplainDays | undefined,
 ): readonly Diagnostic[] {
   if (season.dayPins.length === 0) return [];
   const met = new Set(weeks.flatMap((days, index) => metKeys(days, placed[index])));
@@ -50,7 +67,9 @@ function pinProblems(
       seen.set(key, (seen.get(key) ?? 0) + 1);
     }
   });
-  return [...first].map(([key, unmet]) => pinProblem(season, unmet, seen.get(key) ?? 1, met.has(key)));
+  return [...first].map(([key, unmet]) =>
+    pinProblem(season, unmet, { weeks: seen.get(key) ?? 1, metElsewhere: met.has(key) }, explain),
+  );
 }
 
 const keyOf = ({ span }: Pin, { day }: DayCell): string => `${span.file} ${span.start} ${weekdayNameOf(day)}`;
@@ -62,15 +81,18 @@ function metKeys(days: WeekDays, placed: PlacedWeek | undefined): readonly strin
 }
 
 /**
- * Days a pin names that hold no session: open ones while a session stands elsewhere, or while no session can stand at
- * all; barred ones where they leave the week without a pinned day or with fewer sessions than its phase has.
+ * Days a pin names that hold no session: open ones while a session stands elsewhere, while no session can stand at all,
+ * or where they are too close for as many as the phase has; barred ones where they leave the week without a pinned day or
+ * with fewer sessions than its phase has.
  */
 function unmetPins(days: WeekDays, placed: PlacedWeek | undefined): readonly Unmet[] {
   if (days.pins.length === 0 || placed === undefined || restsAnyway(days)) return [];
   const { jumps } = days.toPlace;
   const { possible, level } = days.contacts;
-  const open = jumps.wanted > heldOnPins(days, placed) || (placed.jumps === NO_DAYS && possible === 0);
-  const barred = jumps.pinned === NO_DAYS || possible < (days.phase.jumpSessions?.[level] ?? 0);
+  const short = possible < (days.phase.jumpSessions?.[level] ?? 0);
+  const tooClose = short && countDays(jumps.pinned) > possible;
+  const open = jumps.wanted > heldOnPins(days, placed) || (placed.jumps === NO_DAYS && possible === 0) || tooClose;
+  const barred = jumps.pinned === NO_DAYS || short;
   return days.pins.flatMap((pin) =>
     days.week.cells.flatMap((cell, place) => {
       const counts = includesDay(jumps.days, place) ? open : barred;
@@ -90,21 +112,33 @@ function heldOnPins(days: WeekDays, placed: PlacedWeek): number {
 }
 
 /** A warning where that weekday of the pin is met in other weeks; an error where it is met in none. */
-function pinProblem(season: SeasonDays, { pin, cell, days }: Unmet, weeks: number, metElsewhere: boolean): Diagnostic {
+function pinProblem(
+  season: SeasonDays,
+  { pin, cell, days }: Unmet,
+  { weeks, metElsewhere }: { readonly weeks: number; readonly metElsewhere: boolean },
+  explain: ExplainDays | undefined,
+): Diagnostic {
   const athlete = season.grid.athlete;
+  const { against, each, instead, waivers } = explain?.(pin, cell.day) ?? UNEXPLAINED;
   const severity = metElsewhere ? ('warning' as const) : undefined;
   const about = { span: pin.span, athlete: athlete.id, week: days.week.starts, severity };
-  const params = { athlete: athlete.name, day: weekdayNameOf(cell.day), date: isoDate(cell.day), weeks };
+  const whatWorks = {
+    others: against.filter(({ span }) => span !== pin.span).length,
+    each,
+    instead: instead.map(weekdayNameOf).join(' or '),
+    waivers: waivers.join(' or '),
+  };
+  const params = { athlete: athlete.name, day: weekdayNameOf(cell.day), date: isoDate(cell.day), weeks, ...whatWorks };
   if (cell.barred !== undefined && days.written === undefined) {
     return problem('schedule/pinned-day-barred', {
       params: { ...params, why: cell.barred },
-      related: barredBy(cell),
+      related: against.length > 0 ? against : barredBy(cell),
       ...about,
     });
   }
   return problem('schedule/pinned-day-not-held', {
     params: { ...params, apart: days.rules.jumpsApart, written: days.written !== undefined },
-    related: (days.written ?? []).slice(0, 1).map(programmePlace),
+    related: against.length > 0 ? against : (days.written ?? []).slice(0, 1).map(programmePlace),
     rule: 'session-spacing',
     ...about,
   });
@@ -146,7 +180,13 @@ function shortProblems(season: SeasonDays, days: WeekDays, placed: PlacedWeek): 
   if (held >= wanted) return [];
   return [
     problem('schedule/sessions-not-held', {
-      params: { athlete: athlete.name, week: isoDate(days.week.starts), wanted, held, apart: days.rules.jumpsApart },
+      params: {
+        athlete: athlete.name,
+        week: isoDate(days.week.starts),
+        wanted,
+        held,
+        apart: days.rules.jumpsApart,
+      },
       span: days.pins[0]?.span ?? days.written?.[0]?.use.span ?? athlete.span,
       related: days.week.cells.flatMap((cell) => (cell.barred === 'rest-pin' ? barredBy(cell) : [])),
       rule: 'session-spacing',
