@@ -2,7 +2,7 @@
 // peak, and the days of neighbouring weeks hang together, so the whole of it is this. Let an item of the calendar be moved,
 // or end on another day, and let D be the first day on which the plan is another one.
 //
-// - Up to the last peak before D every week keeps its phase and its kind: nothing is laid across a peak.
+// - Up to the last peak in a week before D's every week keeps its phase and its kind: nothing is laid across a peak.
 // - Up to the first week whose terms are other ones (phase, kind, days, ceilings, target), each week keeps its ceiling, and
 //   begins at the same adapted volume for as long as it keeps its contacts. It keeps its contacts up to a week that is
 //   over its target, by `reach`, in one of the two plans: only such a week looks ahead.
@@ -91,7 +91,7 @@ function expectSameBefore(edit: Edit, before: ContactsSeason, after: ContactsSea
   const { weeks } = before.grid;
   const edited = weeks.findIndex(({ starts }) => edit.from < starts + 7);
   if (edited < 0) return;
-  const laid = Math.min(edited, weekAfterPeak(edit, before));
+  const laid = weekAfterPeak(edit, before, edited);
   for (let week = 0; week < laid; week += 1) {
     expect(after.phases.weeks[week]?.phase).toBe(before.phases.weeks[week]?.phase);
     expect(after.kinds.value[week]).toEqual(before.kinds.value[week]);
@@ -114,13 +114,14 @@ function expectSameBefore(edit: Edit, before: ContactsSeason, after: ContactsSea
   }
 }
 
-/** The first week behind the last peak before the edit. */
-function weekAfterPeak({ plan, athlete, from }: Edit, { grid }: ContactsSeason): number {
+/** The first week behind the last peak in a week before the edited one. */
+function weekAfterPeak({ plan, athlete }: Edit, { grid }: ContactsSeason, edited: number): number {
+  const starts = grid.weeks[edited]?.starts ?? 0;
   const peaks = plan.competitions.filter(
-    ({ prepare, range, who }) => prepare === 'peak' && appliesTo(who, athlete) && range.from < from,
+    ({ prepare, range, who }) => prepare === 'peak' && appliesTo(who, athlete) && range.from < starts,
   );
   const last = peaks.at(-1)?.range.from ?? -Infinity;
-  return grid.weeks.findIndex(({ starts }) => last < starts);
+  return grid.weeks.findIndex((week) => last < week.starts);
 }
 
 /** How many sessions the days can hold: in this week, and usually in its block. */

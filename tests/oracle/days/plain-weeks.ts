@@ -8,11 +8,11 @@ import { getPhase } from '../../../src/library/phases.ts';
 import { getRuleValue, ruleBook } from '../../../src/plan/rule-book.ts';
 import type { RuleBook } from '../../../src/plan/rule-book.ts';
 import type { DaysInput, PublishedDay } from '../../../src/schedule/days.ts';
-import type { DayCell, WeekCells } from '../../../src/schedule/types.ts';
+import type { DayCell, DaysWeek, WeekCells } from '../../../src/schedule/types.ts';
 import { weekdayOf } from '../../../src/util/days.ts';
 import type { Day } from '../../../src/util/days.ts';
 import { tryAllDays } from './brute-force.ts';
-import type { PlainUse, PlainWeek } from './brute-force.ts';
+import type { PlainChoice, PlainUse, PlainWeek } from './brute-force.ts';
 
 /** Jumps of a hard day; none of the random plans changes it. */
 const HARD = 60;
@@ -242,3 +242,10 @@ function standingPlainWeek(
     ),
   };
 }
+
+/** The dates that the scheduler chose, jumps and lifts, week by week. */
+export const chosenDays = (weeks: readonly DaysWeek[]): readonly PlainChoice[] =>
+  weeks.map(({ sessions }) => ({
+    jumps: sessions.filter((session) => session.contacts > 0).map((session) => session.day),
+    lifts: sessions.filter((session) => session.lifts).map((session) => session.day),
+  }));
