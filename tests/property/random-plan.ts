@@ -328,6 +328,9 @@ function asAthlete(drawn: Drawn): Athlete {
     lifts: drawn.lifts,
     cleared: new Set(drawn.cleared),
     limits: drawn.limits,
+    ...(drawn.contacts === undefined
+      ? { now: { value: DEFAULT_NOW[drawn.level], origin: { kind: 'default', basis: 'C' } } }
+      : {}),
     returning: drawn.returning,
     away: drawn.away,
     levels: levelsOf(drawn),
@@ -339,7 +342,7 @@ function asAthlete(drawn: Drawn): Athlete {
 }
 
 /** What is built in takes pages where a failing plan is shown. */
-const LIBRARY = { ...BUILT_IN, [fc.toStringMethod]: () => 'BUILT_IN' };
+export const LIBRARY = { ...BUILT_IN, [fc.toStringMethod]: () => 'BUILT_IN' };
 
 /** Any plan of one to three athletes and up to half a year. */
 export const randomPlan: fc.Arbitrary<Plan> = fc

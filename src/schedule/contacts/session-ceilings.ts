@@ -5,19 +5,17 @@ import type { Bound } from '../../build/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { ageOn, limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
-import { weekStart } from '../grid.ts';
 import { roundDown } from './bounds.ts';
 import { changedBy } from './changed-by.ts';
 import { jumpSlot } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
-import { DAYS_A_WEEK } from '../../util/days.ts';
 
 const TENTHS = 10;
 
-/** Each a multiple of the step, those of people before those of the place. */
-export function sessionCeilings(facts: WeekFacts): readonly Bound[] {
+/** Each a multiple of the step, those of people before those of the place. So many weeks before it had room for jumps. */
+export function sessionCeilings(facts: WeekFacts, jumpedBefore: number): readonly Bound[] {
   return [limitCeiling, stageCeiling, youthCeiling, minutesCeiling, levelCeiling]
-    .flatMap((ceiling) => ceiling(facts) ?? [])
+    .flatMap((ceiling) => ceiling(facts, jumpedBefore) ?? [])
     .map((bound) => ({ ...bound, most: roundDown(bound.most) }));
 }
 
@@ -56,13 +54,12 @@ function stageCeiling({ athlete, jumpDays, range, book }: WeekFacts): Bound | un
   };
 }
 
-/** V5 (P). The first weeks of the season count as the first of jumping, as nothing says otherwise. */
-function youthCeiling({ athlete, plan, week, book, range }: WeekFacts): Bound | undefined {
+/** V5 (P). The first weeks of the season in which there can be jumps count as the first ever: nothing says otherwise. */
+function youthCeiling({ athlete, week, book, range }: WeekFacts, jumpedBefore: number): Bound | undefined {
   const age = ageOn(athlete, week.starts);
   if (age === undefined || age > getRuleValue(book, 'youth-ceiling', 'to', range)) return undefined;
-  const weeksIn = (week.starts - weekStart(plan, plan.season.starts)) / DAYS_A_WEEK;
   const young = age < getRuleValue(book, 'youth-ceiling', 'under', range);
-  const first = young && weeksIn < getRuleValue(book, 'youth-ceiling', 'first-weeks', range);
+  const first = young && jumpedBefore < getRuleValue(book, 'youth-ceiling', 'first-weeks', range);
   return {
     by: 'youth-ceiling',
     most: getRuleValue(book, 'youth-ceiling', first ? 'first' : 'most', range),

@@ -11,7 +11,7 @@ import { getDefault } from '../../library/rules.ts';
 import type { DayRange, Plan, Who } from '../../plan/types.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
-import { roundDown, share } from './bounds.ts';
+import { mostAllowed, roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
 import { sessionCeilings } from './session-ceilings.ts';
 import { closedBy, pinsIn, weekFacts } from './week-facts.ts';
@@ -39,7 +39,23 @@ export function weekTerms(
       open: !one.week.empty,
     })),
   );
-  return withUsualSessions(facts.map((one, index) => termsOf(one, possible[index] ?? 0)));
+  let jumped = 0;
+  const terms = facts.map((one, index) => {
+    const week = termsOf(one, possible[index] ?? 0, jumped);
+    jumped += canJump(week) ? 1 : 0;
+    return week;
+  });
+  return withUsualSessions(terms);
+}
+
+/** More than anybody is used to, in contacts a week. */
+const ANY_VOLUME = 1_000_000;
+
+/** Whether there can be jumps in a week, whatever the athlete is used to. */
+function canJump(terms: WeekTerms): boolean {
+  return terms.fixed === undefined || terms.fixed.kind === 'pin'
+    ? terms.fixed?.contacts !== 0 && mostAllowed(terms, ANY_VOLUME) > 0
+    : terms.fixed.contacts > 0;
 }
 
 /**
@@ -74,10 +90,10 @@ function daysApart({ book, range }: WeekFacts): number {
   return getRuleValue(book, 'session-spacing', 'apart', range);
 }
 
-function termsOf(facts: WeekFacts, possible: number): WeekTerms {
+function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): WeekTerms {
   const { kind, phase, level, frequency, decisive } = facts;
   const primer = facts.usable.length === 0 && kind.kind !== 'empty' && kind.kind !== 'transition';
-  const ceilings = sessionCeilings(facts);
+  const ceilings = sessionCeilings(facts, jumpedBefore);
   const sessionCeiling = ceilings.reduce((least, bound) => Math.min(least, bound.most), Infinity);
   const aim = aimOf(facts, ceilings, primer);
   const target = targetOf(facts, possible, aim);

@@ -196,6 +196,21 @@ describe('pins', () => {
   });
 });
 
+describe('a child', () => {
+  const child = athlete('beginner', 45, { born: { earliest: day('2014-06-01'), latest: day('2014-06-30') } });
+  const ceilings = (who = child): readonly number[] =>
+    stages(season({ slots: [slot(2)] }), who).contacts.map((week) => week.sessionCeiling);
+
+  it('has sixty a session for four weeks, then a hundred', () => {
+    expect(ceilings().slice(0, 6)).toEqual([60, 60, 60, 60, 100, 100]);
+  });
+
+  it('has no first weeks of jumping while away', () => {
+    const gone = { ...child, away: [away('2027-01-04', '2027-01-31', 'full')] };
+    expect(ceilings(gone).slice(4, 10)).toEqual([60, 60, 60, 60, 100, 100]);
+  });
+});
+
 describe('the ladder back', () => {
   const gone = { ...beginner, away: [away('2027-01-18', '2027-02-14')] };
   const change = (parameter: string, value: number, from: string, until: string) => ({
