@@ -52,7 +52,7 @@ export function planFiles(plan: Plan, deal: Chance): Readonly<Record<string, str
   Object.assign(entry, {
     footfall: 1,
     season: seasonOf(plan),
-    files: [...OTHERS.map((path) => path.slice('/plan/'.length))],
+    files: OTHERS.map((path) => path.slice('/plan/'.length)),
   });
   return Object.fromEntries(
     [...files].map(([path, content]) => [path, `${JSON.stringify(shuffled(content, deal))}\n`]),
