@@ -6,18 +6,20 @@ import { planFindings } from '../../src/compile.ts';
 import type { Diagnostic } from '../../src/diagnostics/types.ts';
 import { idlePins } from '../../src/idle-pins.ts';
 import { fileSystem } from '../../src/host/files.ts';
+import type { FileHost } from '../../src/read/file-host.ts';
 import type { SourceFile } from '../../src/source/types.ts';
 import { dayOf } from '../../src/util/days.ts';
+import type { Day } from '../../src/util/days.ts';
 
 export interface Found {
   readonly files: readonly SourceFile[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const today = dayOf({ year: 2027, month: 2, day: 1 });
+const firstOfFebruary = dayOf({ year: 2027, month: 2, day: 1 });
 
-export function diagnose(entry: string): Found {
-  const { plan, build, diagnostics } = compileAt(entry, { files: fileSystem, today });
+export function diagnose(entry: string, files: FileHost = fileSystem, today: Day = firstOfFebruary): Found {
+  const { plan, build, diagnostics } = compileAt(entry, { files, today });
   if (build === undefined) return { files: plan.files, diagnostics };
   const athletes = [...build.athletes];
   const found = athletes.flatMap((athlete) => athlete.diagnostics);

@@ -4,7 +4,7 @@
 
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { codes } from '../../src/diagnostics/catalogue.ts';
 import { diagnosticsJson } from '../../src/render/diagnostics/diagnostics-json.ts';
 import { diagnosticsText } from '../../src/render/diagnostics/diagnostics-text.ts';
@@ -12,6 +12,7 @@ import { createPalette } from '../../src/render/palette.ts';
 import { diagnosticsView } from '../../src/report/diagnostics-view.ts';
 import { diagnose } from './diagnose.ts';
 import { fixtures, here } from './fixture-folders.ts';
+import { galleryText } from './gallery.ts';
 import { madePlan } from './made-plans.ts';
 
 const update = process.env['FOOTFALL_UPDATE'] === '1';
@@ -52,4 +53,9 @@ describe.each(fixtures)('%s', (fixture) => {
       expect(span.end).toBeGreaterThanOrEqual(span.start);
     }
   });
+});
+
+test('GALLERY.md shows what the fixtures are told, code by code', () => {
+  const told = fixtures.map((fixture) => ({ fixture, text: readFileSync(`${here}/${fixture}/expected.txt`, 'utf8') }));
+  agrees(`${here}/GALLERY.md`, galleryText(told));
 });

@@ -41,8 +41,8 @@ export const csvEntries = {
     summary: 'a column nobody reads',
     explanation:
       'A record file has fixed columns, and nothing in it is silently left aside. Rename the column, or delete it; remarks go into `note`.',
-    bad: 'date,athlete,kind,contacts,weather',
-    good: 'date,athlete,kind,contacts,note',
+    bad: 'date,athlete,kind,contacts,minutes,effort,pain,note,weather',
+    good: 'date,athlete,kind,contacts,minutes,effort,pain,note',
     message: ({ column, columns }: { column: string; columns: string }) =>
       `there is no column "${column}" in this kind of file: it has ${columns}`,
   },
@@ -50,8 +50,8 @@ export const csvEntries = {
     severity: 'error',
     summary: 'a column twice',
     explanation: 'Two columns have the same name, so that it is not clear which of them counts. Delete or rename one.',
-    bad: 'id,mass,mass',
-    good: 'id,mass',
+    bad: 'id,mass,mass\nmira,68 kg,70 kg',
+    good: 'id,mass\nmira,70 kg',
     message: ({ column }: { column: string }) => `the column "${column}" is there twice`,
   },
   'csv/unnamed-column': {
@@ -59,8 +59,8 @@ export const csvEntries = {
     summary: 'a column without a name',
     explanation:
       'A cell of the first line is empty, so that the column below it has no name. Mostly a comma too many at the end of the line.',
-    bad: 'id,name,,squad',
-    good: 'id,name,squad',
+    bad: 'id,name,,mass\nmira,Mira K.,,68 kg',
+    good: 'id,name,mass\nmira,Mira K.,68 kg',
     message: ({ position }: { position: number }) => `column ${String(position)} has no name`,
     help: () => 'name the column, or delete it in every row',
   },
@@ -69,8 +69,8 @@ export const csvEntries = {
     summary: 'a column that is both a value and a group',
     explanation:
       'A dot in a column name goes one level down, as `now.contacts-a-session` does. A name can be a value or hold others, not both.',
-    bad: 'id,now,now.contacts-a-session',
-    good: 'id,now.sessions-a-week,now.contacts-a-session',
+    bad: 'id,now,now.contacts-a-session\nmira,80,80',
+    good: 'id,now.sessions-a-week,now.contacts-a-session\nmira,2,80',
     message: ({ column, other }: { column: string; other: string }) =>
       `the column "${column}" cannot stand beside "${other}"`,
   },

@@ -23,8 +23,8 @@ export const languageEntries = {
     summary: 'an entry file without its version',
     explanation:
       'The entry file of a plan says which version of the language it is written in, so that a later footfall reads it as it was meant.',
-    bad: 'season:\n  title: Spring',
-    good: 'footfall: 1\nseason:\n  title: Spring',
+    bad: 'season: { title: Spring, starts: 2027-01-04 }',
+    good: 'footfall: 1\nseason: { title: Spring, starts: 2027-01-04 }',
     message: () => 'this file does not say which version of the plan language it is written in',
     help: () => 'write `footfall: 1` as the first line',
   },
@@ -81,8 +81,8 @@ export const languageEntries = {
     summary: 'a key in two files',
     explanation:
       'The files of a plan are put together key by key. The same key in two of them would leave one value out, and nobody could say which the coach meant.',
-    bad: 'athletes: { mira: { mass: 68 kg } }     # in squad/seniors.yaml, and again in squad/juniors.yaml',
-    good: 'athletes: { mira: { mass: 68 kg } }     # in one of them',
+    bad: 'athletes: { mira: { squad: seniors } }     # here, and again in squad/juniors.yaml',
+    good: 'athletes: { mira: { squad: seniors } }     # here only',
     message: ({ key, first }: { key: string; first: string }) => `"${key}" is in ${first} already`,
     label: () => 'again here',
     help: () => 'delete one of the two, or merge them',
@@ -137,7 +137,7 @@ export const languageEntries = {
     severity: 'error',
     summary: 'a text too long to print',
     explanation: 'Texts of a plan are printed on cards and boards. Mostly a quote is missing further up.',
-    bad: 'because: (a page of text)',
+    bad: 'because: exams until … and so on',
     good: 'because: exam week',
     message: ({ found, most }: { found: number; most: number }) =>
       `this text has ${String(found)} letters, and ${String(most)} are the most`,

@@ -50,8 +50,8 @@ export const linesEntries = {
     summary: 'pinned sets that do not meet the contacts of a session',
     explanation:
       'Sets and reps of a session make its contacts exactly. With these sets no reps do, so the pin is left aside for this session.',
-    bad: 'pins: [{ week: 2027-03-08, sets: { pogo: 9 }, because: more of it }]',
-    good: 'pins: [{ week: 2027-03-08, sets: { pogo: 4 }, because: more of it }]',
+    bad: 'pins: [{ week: 2027-01-25, sets: { standing-long-jump: 50 }, because: more of it }]',
+    good: 'pins: [{ week: 2027-01-25, sets: { standing-long-jump: 4 }, because: more of it }]',
     message: ({ athlete, day, contacts }: { athlete: string; day: string; contacts: number }) =>
       `the pinned sets make no session of ${contacts} contacts for ${athlete} on ${day}`,
   },

@@ -61,8 +61,8 @@ export const scheduleEntries = {
     summary: 'a pinned day that is left without a session',
     explanation:
       'The jump sessions of an athlete stand some days apart, across the turn of a week as well. Where pinned days are closer than that not all of them can be held; nor where a programme written by hand has set the days of the week. Pin days further apart, or waive session-spacing with a reason.',
-    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, wednesday], because: late shift }]',
-    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, thursday], because: late shift }]',
+    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: wednesday, because: late shift }]     # a programme has sessions on tuesday and thursday',
+    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: thursday, because: late shift }]',
     message: ({
       athlete,
       day,
@@ -85,8 +85,8 @@ export const scheduleEntries = {
     summary: 'a session written by hand on a day without a slot',
     explanation:
       'A programme names weekdays, and its sessions stand in the slots of those days. On this day the athlete has no slot, so the session is left out and its contacts are not counted.',
-    bad: 'programmes: { pairs-block: [{ week: 1, wednesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }    # slots on tuesday and thursday only',
-    good: 'programmes: { pairs-block: [{ week: 1, thursday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }',
+    bad: 'wednesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]     # slots on tuesday and thursday only',
+    good: 'thursday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]',
     message: ({ athlete, programme, date, day }: { athlete: string; programme: string; date: string; day: string }) =>
       `${programme} has a session on ${day} ${date}, and ${athlete} has no slot that day`,
     help: () => 'move the session to a day with a slot, or add a slot',
@@ -96,8 +96,8 @@ export const scheduleEntries = {
     summary: 'a week whose days do not hold its jump sessions',
     explanation:
       'The contacts of this week are shared among more sessions than its days can hold: sessions written by hand, a primer or pins in the weeks beside it leave too few days far enough apart. What can be held is; the sums of the week do not agree until a day moves or session-spacing is waived with a reason.',
-    bad: 'use: [{ programme: camp, from: 2027-03-08 }]    # begins on a monday, and the week before has its only slot on sunday',
-    good: 'use: [{ programme: camp, from: 2027-03-08 }]    # begins on the tuesday',
+    bad: 'monday: [{ drill: pogo, sets: 4, reps: 10 }]     # and the week before has its only slot on sunday',
+    good: 'tuesday: [{ drill: pogo, sets: 4, reps: 10 }]',
     message: ({
       athlete,
       week,
@@ -118,8 +118,8 @@ export const scheduleEntries = {
     summary: 'jumps are stopped by pain',
     explanation:
       'Pain the next morning over what the rule pain-hold allows stops the jumps of that athlete, from the next day until a later morning on the record hurts less. Nobody is taken for well because time went by. Record how the next mornings are; whether the way back may begin is for those who may judge it.',
-    bad: '2027-01-21,mira,session,80,,,7,    # and no later morning',
-    good: '2027-01-21,mira,session,80,,,7,\n2027-02-02,mira,session,0,,,2,back with the physio',
+    bad: '2027-01-21,mira,session,80,,,7,',
+    good: '2027-01-21,mira,session,80,,,3,',
     message: ({ athlete, pain, on, week }: { athlete: string; pain: number; on: string; week: string }) =>
       `pain of ${pain} on ${on} stops the jumps of ${athlete} from the week of ${week} on`,
     help: () => 'record a later morning that hurts less, once whoever treats the athlete allows jumping',
@@ -129,8 +129,8 @@ export const scheduleEntries = {
     summary: 'weeks of which nothing is recorded',
     explanation:
       'A week that is over and has no session in the record is not taken for done: it counts as the lower of what was planned and what was done in the last recorded week. After two of them in a row the next week does not rise either. Record the sessions; one that was left out has 0 contacts, one that was done as written needs no number.',
-    bad: '2027-01-21,mira,session,80,,,,    # and no row of the two weeks behind it',
-    good: '2027-01-26,mira,session,85,,,,\n2027-02-02,mira,session,0,,,,ill',
+    bad: '2027-01-05,mira,session,80,,,,\n2027-01-26,mira,session,85,,,,',
+    good: '2027-01-05,mira,session,80,,,,\n2027-01-12,mira,session,80,,,,\n2027-01-19,mira,session,0,,,,ill\n2027-01-26,mira,session,85,,,,',
     message: ({ athlete, weeks }: { athlete: string; weeks: readonly string[] }) =>
       `nothing is recorded of what ${athlete} did in the weeks of ${weeks.join(' and ')}, so the volume is held`,
     help: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',

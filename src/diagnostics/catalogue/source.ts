@@ -9,8 +9,8 @@ export const sourceEntries = {
     summary: 'a file that is not text',
     explanation:
       'A plan is plain text: YAML, or CSV for rosters and records. This file holds bytes no text has, as pictures, spreadsheets and archives do. Save a spreadsheet as CSV (UTF-8) and name that file.',
-    bad: 'roster: squad/roster.xlsx',
-    good: 'roster: squad/roster.csv',
+    bad: 'roster: squad/roster.csv     # a spreadsheet under the name of a CSV file',
+    good: 'roster: squad/roster.csv     # saved from it as CSV (UTF-8)',
     message: ({ found }: { found: string }) => `this is not a text file: ${found}`,
     help: () => 'name a text file; a spreadsheet is saved as CSV (UTF-8) first',
   },
@@ -31,8 +31,8 @@ export const sourceEntries = {
     summary: 'text saved as UTF-16',
     explanation:
       'Files are read as UTF-8. This one begins with the mark of UTF-16, which some editors and spreadsheets call "Unicode". Save it again as UTF-8.',
-    bad: 'a file saved as "Unicode text"',
-    good: 'the same file saved as "UTF-8"',
+    bad: 'title: Spring     # saved as "Unicode", which is UTF-16',
+    good: 'title: Spring     # saved as UTF-8',
     message: () => 'this file is saved as UTF-16, and a plan is UTF-8',
     help: () => 'save the file again with the encoding UTF-8',
   },
@@ -95,8 +95,8 @@ export const sourceEntries = {
     summary: 'lines that end with a carriage return alone',
     explanation:
       'Lines end with a line feed, or with a carriage return and a line feed. A carriage return alone ended lines on machines of long ago; editors and git today show such lines as one, so that what is seen is not what is read.',
-    bad: 'season:\\r  title: Spring\\r',
-    good: 'season:\n  title: Spring',
+    bad: 'season:\\r  title: Spring\\r  starts: 2027-01-04\\r',
+    good: 'season:\n  title: Spring\n  starts: 2027-01-04',
     message: ({ count }: { count: number }) =>
       count === 1
         ? 'a line ends here with a carriage return alone'

@@ -20,8 +20,8 @@ export const yamlEntries = {
     summary: 'a tab for indentation',
     explanation:
       'In YAML a line belongs to the one above by the number of spaces before it. Tabs are not allowed there, because nobody can say how many spaces a tab is.',
-    bad: 'season:\n\ttitle: Spring',
-    good: 'season:\n  title: Spring',
+    bad: 'season:\n	title: Spring\n	starts: 2027-01-04',
+    good: 'season:\n  title: Spring\n  starts: 2027-01-04',
     message: ({ lines }: { lines: number }) =>
       lines === 1
         ? 'this line is indented with a tab'
@@ -76,8 +76,8 @@ export const yamlEntries = {
     severity: 'error',
     summary: 'items in brackets without a comma between them',
     explanation: 'Between `[` and `]`, or `{` and `}`, items are separated by commas.',
-    bad: 'slots:\n  - { day: tuesday minutes: 75 }',
-    good: 'slots:\n  - { day: tuesday, minutes: 75 }',
+    bad: 'slots:\n  - { day: tuesday minutes: 75, place: hall }',
+    good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }',
     message: () => 'a comma is missing before this item',
     label: () => 'this item',
   },
@@ -165,7 +165,7 @@ export const yamlEntries = {
     summary: 'a line indented to no level',
     explanation:
       'Lines of one group begin in the same column, and what belongs to a line is indented further than it. This line fits neither.',
-    bad: 'season:\n  title: Spring\n   starts: 2027-01-04',
+    bad: 'season:\n    title: Spring\n  starts: 2027-01-04',
     good: 'season:\n  title: Spring\n  starts: 2027-01-04',
     message: () => 'this line is indented to no level of the lines above',
     help: () => 'give it as many spaces as the lines it belongs with',
@@ -175,8 +175,8 @@ export const yamlEntries = {
     summary: 'a list item among keys, or a key among list items',
     explanation:
       'A group is either a list, every item with `- ` before it, or keys with values. One group can’t be both.',
-    bad: 'slots:\n  - { day: tuesday, minutes: 75 }\n  day: thursday',
-    good: 'slots:\n  - { day: tuesday, minutes: 75 }\n  - { day: thursday, minutes: 75 }',
+    bad: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }\n  day: thursday',
+    good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }\n  - { day: thursday, minutes: 75, place: hall }',
     message: () => 'list items and keys are mixed in one group here',
     help: () => 'begin every item of a list with `- `, and every key of a group without it',
   },
@@ -185,8 +185,8 @@ export const yamlEntries = {
     summary: 'a list item that is read as part of a text',
     explanation:
       'A line indented further than a text continues the text, even if it begins with a dash. Items of one list have their dashes in the same column; a text with dashes in it needs quotes.',
-    bad: 'files:\n  - drills.yaml\n    - lifts.yaml',
-    good: 'files:\n  - drills.yaml\n  - lifts.yaml',
+    bad: 'files:\n  - drills.yaml\n    - squad/seniors.yaml',
+    good: 'files:\n  - drills.yaml\n  - squad/seniors.yaml',
     message: () => 'this line is indented under a text, and its dash is read as part of that text',
     help: () => 'put the dash in the column of the other items, or the whole text in quotes',
   },
@@ -243,8 +243,8 @@ export const yamlEntries = {
     summary: 'a key that is too long or runs over lines',
     explanation:
       'A key is one short word on one line. A long one is mostly a text with a colon in it, which needs quotes.',
-    bad: '"spring\n  season": 1',
-    good: 'spring-season: 1',
+    bad: '"mira\n  k": { squad: seniors }',
+    good: 'mira-k: { squad: seniors }',
     message: () => 'a key has to stand on one line and be short',
     help: () => 'shorten it, or put the whole text in quotes if it is no key',
   },
@@ -283,8 +283,8 @@ export const yamlEntries = {
     summary: 'aliases that stand for too much',
     explanation:
       'Aliases repeat what they stand for, and aliases of aliases repeat it many times over. A plan that grows so large by them is not read. What many athletes share is written once, in `squads:`.',
-    bad: 'a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]     # and so on',
-    good: 'squads:\n  seniors: { level: intermediate }',
+    bad: 'a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\n…     # and so on',
+    good: 'squads:\n  seniors: { level: intermediate }\n  juniors: { level: beginner }',
     message: ({ most }: { most: number }) => `the aliases of this file repeat more than ${String(most)} values`,
     label: () => 'here it becomes too much',
     help: () => 'write what many share once, in squads:, instead of repeating it with aliases',
@@ -294,8 +294,8 @@ export const yamlEntries = {
     summary: 'a merge key',
     explanation:
       'The key `<<` is no part of YAML 1.2, and what it brings in stands on no line of its own that a problem could be shown at. What many athletes share is written once in `squads:`.',
-    bad: 'mira: { <<: *senior, mass: 68 kg }',
-    good: 'mira: { squad: seniors, mass: 68 kg }',
+    bad: 'mira: &senior { level: intermediate }\njon: { <<: *senior, mass: 82 kg }',
+    good: 'mira: { squad: seniors }\njon: { squad: seniors, mass: 82 kg }',
     message: () => 'the merge key << is not used in plans',
     help: () => 'write what athletes share in squads: and name the squad, or write the values out',
   },
@@ -333,8 +333,8 @@ export const yamlEntries = {
     summary: 'more than one document in a file',
     explanation:
       'A line of three dashes begins another document, and a plan file is one. Put the rest into a file of its own and list it in `files:`.',
-    bad: 'season: { title: Spring }\n---\nathletes: {}',
-    good: 'season: { title: Spring }\nathletes: {}',
+    bad: 'season: { title: Spring, starts: 2027-01-04 }\n---\ntests: []',
+    good: 'season: { title: Spring, starts: 2027-01-04 }\ntests: []',
     message: () => 'a second document begins here, and a plan file is one',
     help: () => 'delete the line of dashes, or put the rest into a file of its own and list it in files:',
   },
@@ -342,7 +342,7 @@ export const yamlEntries = {
     severity: 'error',
     summary: 'too many levels',
     explanation: 'A plan has about ten levels. A file with so many more is damaged or not a plan, and is not read.',
-    bad: '[[[[[[[[[[[[[[[[[[[[ … ]]]]]]]]]]]]]]]]]]]]',
+    bad: 'files: [[[[[[[[[[ … ]]]]]]]]]]',
     good: 'files: [drills.yaml]',
     message: ({ most }: { most: number }) => `this is more than ${String(most)} levels deep`,
   },
@@ -351,7 +351,7 @@ export const yamlEntries = {
     summary: 'more values than any plan has',
     explanation:
       'A squad of ten thousand athletes has less than a million words and marks. A file with so many more is damaged or not a plan, and is read no further. A large squad is kept shorter as a roster in CSV.',
-    bad: '[[], [], [], [], [], [], … ]',
+    bad: 'files: [[], [], [], … ]',
     good: 'roster: squad/roster.csv',
     message: ({ most }: { most: number }) =>
       `this file has more than ${String(most)} words and marks, the last one read is here`,

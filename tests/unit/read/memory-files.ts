@@ -1,11 +1,14 @@
-// A plan folder in memory, for tests of the readers: paths to contents. A content may also be a link, or something that
+// A plan folder in memory, for tests of the readers: paths to contents. A content may also be a link, a pipe, or something that
 // can't be read.
 
 import type { Answer, FileHost, FileState, FolderEntry } from '../../../src/read/file-host.ts';
 
 /** Files by absolute path, such as `/plan/season.yaml`. */
 export type Files = Readonly<
-  Record<string, string | Uint8Array | { readonly link: string } | { readonly denied: string }>
+  Record<
+    string,
+    string | Uint8Array | { readonly link: string } | { readonly denied: string } | { readonly pipe: true }
+  >
 >;
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>

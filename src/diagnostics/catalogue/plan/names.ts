@@ -41,8 +41,8 @@ export const namesEntries = {
     severity: 'error',
     summary: 'a drill with both contacts and metres, or neither',
     explanation: 'A drill counts its contacts by the repetition, or by the metre where it is given as distance.',
-    bad: 'speed-bound: { contacts-per-rep: 1, metres-per-contact: 1.8 }',
-    good: 'speed-bound: { metres-per-contact: 1.8 }',
+    bad: 'contacts-per-rep: 1\nmetres-per-contact: 1.8',
+    good: 'metres-per-contact: 1.8',
     message: () => 'a drill needs either `contacts-per-rep` or `metres-per-contact`',
   },
   'plan/shares-sum': {

@@ -10,8 +10,8 @@ export const gateFindings = {
     summary: 'a session too big for a child',
     explanation:
       'Children start with small sessions and have a ceiling of their own, whatever their level. It cannot be waived.',
-    bad: 'pins: [{ athletes: [ada], week: 2027-02-01, contacts-a-week: 300, because: camp }]',
-    good: 'pins: [{ athletes: [ada], week: 2027-02-01, contacts-a-week: 120, because: camp }]',
+    bad: '{ drill: pogo, sets: 4, reps: 10 }     # at 14',
+    good: '{ drill: pogo, sets: 1, reps: 10 }',
     message: ({
       athlete,
       date,
@@ -28,8 +28,8 @@ export const gateFindings = {
     summary: 'drops for somebody too young',
     explanation:
       'Children do not drop from a height while their bones grow; in the years after that only with clearance, and from low boxes. It cannot be waived.',
-    bad: 'athletes: { ada: { born: 2014-05, cleared: [drops] } }    # and drops in a programme',
-    good: 'athletes: { ada: { born: 2010-05, cleared: [drops] } }',
+    bad: 'athletes: { ada: { squad: seniors, born: 2014-05, cleared: [drops] } }    # and drops in a programme',
+    good: 'athletes: { ada: { squad: seniors, born: 2010-05, cleared: [drops] } }',
     message: ({
       athlete,
       date,
@@ -49,8 +49,8 @@ export const gateFindings = {
     summary: 'a high drop for a heavy athlete',
     explanation:
       'The force of a landing grows with mass and height, so heavy athletes drop from moderate boxes only. It cannot be waived.',
-    bad: 'athletes: { jon: { mass: 108 kg, cleared: [drops] } }    # and a drop of 60 cm in a programme',
-    good: 'athletes: { jon: { mass: 108 kg, cleared: [drops] } }    # and a drop of 40 cm',
+    bad: '{ drill: drop-jump-60, sets: 2, reps: 4 }     # at 108 kg',
+    good: '{ drill: drop-jump-40, sets: 2, reps: 4 }',
     message: ({
       athlete,
       date,
@@ -67,8 +67,8 @@ export const gateFindings = {
     summary: 'a drop without the strength for it',
     explanation:
       'Higher drops ask for a strong squat for the body mass, or for a clearance that says an equal was shown. A mass or a squat that is not written counts as not shown.',
-    bad: 'athletes: { mira: { mass: 68 kg, lifts: { back-squat: { max: 70 kg, on: 2026-12-12 } }, cleared: [drops] } }    # and a drop of 40 cm',
-    good: 'athletes: { mira: { mass: 68 kg, lifts: { back-squat: { max: 92.5 kg, on: 2026-12-12 } }, cleared: [drops] } }',
+    bad: 'athletes: { mira: { squad: seniors, mass: 68 kg, lifts: { back-squat: { max: 70 kg, on: 2027-02-12 } }, cleared: [drops] } }    # and a drop of 40 cm in a programme',
+    good: 'athletes: { mira: { squad: seniors, mass: 68 kg, lifts: { back-squat: { max: 92.5 kg, on: 2027-02-12 } }, cleared: [drops] } }',
     message: ({
       athlete,
       date,
@@ -85,8 +85,8 @@ export const gateFindings = {
     summary: 'a drill that needs clearance',
     explanation:
       'Drops, and single-leg drills of the high tier, are for athletes whose landing the coach has watched. It cannot be waived: write the clearance down.',
-    bad: 'athletes: { mira: { level: intermediate } }    # and drops in a programme',
-    good: 'athletes: { mira: { level: intermediate, cleared: [drops] } }',
+    bad: 'athletes: { mira: { squad: seniors } }    # and drops in a programme',
+    good: 'athletes: { mira: { squad: seniors, cleared: [drops] } }',
     message: ({ athlete, date, exercise, wanted }: On & { exercise: string; wanted: string }) =>
       `${athlete} is not cleared for ${exercise} on ${date}: it needs \`cleared: [${wanted}]\``,
     help: () => 'watch the athlete land and write the clearance, or choose an easier drill',
@@ -96,8 +96,8 @@ export const gateFindings = {
     summary: 'a drop higher than the level allows',
     explanation:
       'Each level has a highest drop. Higher ones come with the next level, or with a waiver and its reason.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-60, sets: 3, reps: 4 }] }] }    # for a beginner',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-20, sets: 3, reps: 4 }] }] }',
+    bad: '{ drill: drop-jump-60, sets: 2, reps: 4 }     # at intermediate',
+    good: '{ drill: drop-jump-40, sets: 2, reps: 4 }',
     message: ({
       athlete,
       date,
@@ -114,8 +114,8 @@ export const gateFindings = {
     summary: 'too many drops',
     explanation:
       'Drops are few: each level has a most for a session, and a week holds no more than a small multiple of it.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 8, reps: 6 }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }',
+    bad: '{ drill: drop-jump-30, sets: 8, reps: 5 }',
+    good: '{ drill: drop-jump-30, sets: 4, reps: 5 }',
     message: ({ athlete, week, date, found, most, level }: On & { found: number; most: number; level: string }) =>
       `${athlete}: ${counted(found, 'drop', 'drops')} in the ${date === '' ? `week of ${week}` : `session of ${date}`}, and ${most} are the most for ${level} athletes`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer`,
@@ -124,8 +124,8 @@ export const gateFindings = {
     severity: 'error',
     summary: 'a drill above the level',
     explanation: 'Each drill names the level it is for. Easier rungs of the same family lead up to it.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-60, sets: 3, reps: 4 }] }] }    # for a beginner',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-20, sets: 3, reps: 4 }] }] }',
+    bad: '{ drill: long-hurdle-jump, sets: 2, reps: 4 }     # at intermediate',
+    good: '{ drill: forward-hurdle-jump, sets: 2, reps: 4 }',
     message: ({ athlete, date, exercise, level, wanted }: On & { exercise: string; level: string; wanted: string }) =>
       `${athlete}: ${exercise} on ${date} is for ${wanted} athletes, and the level that day is ${level}`,
     help: () => 'choose an easier drill of the family, or sign the level off',
@@ -135,8 +135,8 @@ export const gateFindings = {
     summary: 'many new drills in one week',
     explanation:
       'New drills cost attention and sore legs, so they come a few at a time. The first week of a season has no drills before it and does not count.',
-    bad: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump, skater-step: lateral-bound, hurdle-hop: split-squat-jump }, because: variety }]',
-    good: 'pins: [{ week: 2027-02-08, swap: { pogo: tuck-jump }, because: variety }]',
+    bad: 'pins: [{ week: 2027-02-08, swap: { countermovement-jump-series: countermovement-jump, standing-long-jump: half-long-jump, lateral-bound: skater-step }, because: variety }]',
+    good: 'pins: [{ week: 2027-02-08, swap: { lateral-bound: skater-step }, because: variety }]',
     message: ({ athlete, week, found, most, drills }: At & { found: number; most: number; drills: string }) =>
       `${athlete}, week of ${week}: ${counted(found, 'new drill', 'new drills')} (${drills}), and ${most} are the most`,
     help: () => 'bring them in over more weeks',
@@ -146,8 +146,8 @@ export const gateFindings = {
     summary: 'something a limit forbids',
     explanation:
       'A limit says what an athlete must not do while it is in force, and lines written by hand are no exception. It cannot be waived: change or end the limit where its reason stands.',
-    bad: 'limits: [{ until: 2027-02-01, avoid: [back-squat], because: "physio: left knee" }]    # and squats in a programme',
-    good: 'limits: [{ until: 2027-02-01, avoid: [back-squat], because: "physio: left knee" }]    # and `swap: { back-squat: hip-thrust }`',
+    bad: 'limits: [{ avoid: [back-squat], because: "physio: left knee" }]     # and squats in a programme',
+    good: 'limits: [{ avoid: [back-squat], until: 2027-02-28, because: "physio: left knee" }]     # the programme begins behind it',
     message: ({ athlete, week, date, what, found, most }: On & { what: string; found: number; most: number }) =>
       date === ''
         ? `${athlete}, week of ${week}: ${counted(found, 'contact', 'contacts')}, and the limit in force allows ${most} a week`
@@ -161,8 +161,8 @@ export const gateFindings = {
     summary: 'going on as if nothing hurt',
     explanation:
       'Pain the morning after holds the volume and leaves fast and high-tier drills out; more pain stops the jumping until it is better or somebody licensed says otherwise. Whoever decides otherwise is named in the waiver.',
-    bad: '2027-03-02,mira,session,110,70,7,6,',
-    good: '2027-03-02,mira,session,110,70,7,2,',
+    bad: '2027-02-25,mira,session,80,70,7,5,sore knee',
+    good: '2027-02-25,mira,session,80,70,7,2,',
     message: ({
       athlete,
       week,

@@ -67,8 +67,8 @@ export const loadFindings = {
     summary: 'a load that jumps up',
     explanation:
       'From one loading week of a block to the next a load rises by a small share, or by one step of the plates where that is more.',
-    bad: 'pins: [{ athletes: [mira], week: 2027-02-08, load: { back-squat: 100 kg }, because: felt good }]',
-    good: 'pins: [{ athletes: [mira], week: 2027-02-08, load: { back-squat: 80 kg }, because: felt good }]',
+    bad: 'pins: [{ week: 2027-02-08, load: { back-squat: 100 kg }, because: felt good }]',
+    good: 'pins: [{ week: 2027-02-08, load: { back-squat: 75 kg }, because: felt good }]',
     message: ({
       athlete,
       date,

@@ -11,8 +11,8 @@ export const sessionFindings = {
     summary: 'too many hard drills for the phase',
     explanation:
       'Each phase has a share of the week that drills of the high tier may take, and the early ones have none.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # in hypertrophy',
-    good: 'programmes: { block: [{ week: 9, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # in power',
+    bad: '{ drill: drop-jump-30, sets: 4, reps: 5 }     # in hypertrophy',
+    good: '{ drill: hurdle-hop, sets: 4, reps: 5 }',
     message: ({
       athlete,
       week,
@@ -36,8 +36,8 @@ export const sessionFindings = {
     summary: 'a week that jumps mostly one way',
     explanation:
       "A week of several sessions comes close to the sport's shares of vertical, horizontal and lateral jumping. No direction is known to be better for height: the mix is for breadth.",
-    bad: 'pins: [{ week: 2027-03-15, leave-out: [lateral-bound, skater-step], because: half of the floor is taped off }]',
-    good: 'pins: [{ week: 2027-03-15, swap: { lateral-bound: skater-step }, because: half of the floor is taped off }]',
+    bad: 'tuesday: [{ drill: pogo, sets: 4, reps: 10 }]\nthursday: [{ drill: countermovement-jump, sets: 8, reps: 5 }]',
+    good: 'tuesday: [{ drill: pogo, sets: 4, reps: 10 }, { drill: standing-long-jump, sets: 5, reps: 5 }]\nthursday: [{ drill: skater-stick, sets: 4, reps: 5 }]',
     message: ({
       athlete,
       week,
@@ -53,8 +53,8 @@ export const sessionFindings = {
     severity: 'notice',
     summary: 'too much or too little fast jumping for the phase',
     explanation: 'Fast contacts have a band in each phase, from few in the early ones to half and more near a peak.',
-    bad: 'pins: [{ week: 2027-04-05, leave-out: [pogo, hurdle-hop], because: no hurdles }]',
-    good: 'pins: [{ week: 2027-04-05, swap: { hurdle-hop: pogo }, because: no hurdles }]',
+    bad: 'tuesday: [{ drill: standing-long-jump, sets: 8, reps: 5 }]\nthursday: [{ drill: countermovement-jump, sets: 8, reps: 5 }]',
+    good: 'tuesday: [{ drill: standing-long-jump, sets: 8, reps: 5 }]\nthursday: [{ drill: pogo, sets: 3, reps: 10 }]',
     message: ({
       athlete,
       week,
@@ -72,8 +72,8 @@ export const sessionFindings = {
     summary: 'many jumps from a standstill',
     explanation:
       'Jumps without a counter-movement leave out what most sport jumps use, so they are a small part of a week. Landings are not counted.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: squat-jump, sets: 6, reps: 6 }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: countermovement-jump, sets: 6, reps: 6 }] }] }',
+    bad: '{ drill: squat-jump, sets: 8, reps: 5 }',
+    good: '{ drill: countermovement-jump, sets: 8, reps: 5 }',
     message: ({ athlete, week, found, most }: At & { found: number; most: number }) =>
       `${athlete}, week of ${week}: ${found} % of the contacts have no counter-movement, and ${most} % are the most`,
     help: () => 'let the athlete dip before the jump in some of them',
@@ -107,8 +107,8 @@ export const sessionFindings = {
     summary: 'much balance work',
     explanation:
       'Work on unstable surfaces is a small part of a session: more of it holds jump height back. Rehabilitation does not count.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pad-snap-down, sets: 4, reps: 5 }, { drill: pogo, sets: 3, reps: 10 }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 3, reps: 10 }] }] }',
+    bad: '{ drill: pad-snap-down, sets: 4, reps: 5 }',
+    good: '{ drill: snap-down, sets: 4, reps: 5 }',
     message: ({ athlete, date, found, most }: On & { found: number; most: number }) =>
       `${athlete}: ${found} % of the sets of ${date} are on unstable ground, and ${most} % are the most`,
     help: () => 'do them on the floor',
@@ -129,7 +129,7 @@ export const sessionFindings = {
     summary: 'a session longer than its slot',
     explanation:
       'Warm-up, work, rests, waiting and set-up take longer than the slot has minutes. Lines written by hand are never dropped, so they may need a hand.',
-    bad: 'slots: [{ day: tuesday, minutes: 40, place: hall }]    # and a programme of ten lines',
+    bad: 'slots: [{ day: tuesday, minutes: 25, place: hall }]     # and a programme of six lines',
     good: 'slots: [{ day: tuesday, minutes: 75, place: hall }]',
     message: ({ athlete, date, found, most, slot }: On & { found: number; most: number; slot: number }) =>
       `${athlete}: the session of ${date} takes ${found} minutes, and a slot of ${slot} allows ${most}`,
@@ -140,8 +140,8 @@ export const sessionFindings = {
     summary: 'kit that is not at the place',
     explanation:
       'A line needs kit, a box of some height or a bar that the place of its slot does not have. Lines the tool chooses fall back on the next rung; lines written by hand stay as they are.',
-    bad: 'programmes: { block: [{ week: 1, saturday: [{ lift: back-squat, sets: 3, reps: 5 }] }] }    # on the track',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 3, reps: 5 }] }] }',
+    bad: 'saturday: [{ lift: back-squat, sets: 3, reps: 5 }]     # on the track',
+    good: 'tuesday: [{ lift: back-squat, sets: 3, reps: 5 }]',
     message: ({ athlete, date, exercise, missing, place }: On & { exercise: string; missing: string; place: string }) =>
       `${athlete}: ${exercise} on ${date} needs ${missing}, and ${place} has none`,
     help: () => 'choose another exercise, or write the kit at the place',
@@ -162,8 +162,8 @@ export const sessionFindings = {
     summary: 'a session whose minutes leave no time to wait',
     explanation:
       'Several athletes share a rack, a box or the hurdles, and the time they wait for each other belongs to the minutes of the session.',
-    bad: 'places: { hall: { kit: { racks: 1, bars: [20 kg] } } }    # and twelve athletes who squat',
-    good: 'places: { hall: { kit: { racks: 4, bars: [20 kg, 20 kg, 20 kg, 20 kg] } } }',
+    bad: 'places: { hall: { kit: { racks: 1, bars: [20 kg], smallest-plate: 1.25 kg } } }     # and twelve athletes who squat',
+    good: 'places: { hall: { kit: { racks: 4, bars: [20 kg, 20 kg, 20 kg, 20 kg], smallest-plate: 1.25 kg } } }',
     message: ({
       athlete,
       date,

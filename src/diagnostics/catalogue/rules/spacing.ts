@@ -14,8 +14,8 @@ export const spacingFindings = {
     summary: 'jump sessions too close together',
     explanation:
       'Tendons and joints want a day between jump sessions. Sessions on neighbouring dates, or two on one, need a waiver with a reason.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 3, reps: 10 }], wednesday: [{ drill: pogo, sets: 3, reps: 10 }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 3, reps: 10 }], thursday: [{ drill: pogo, sets: 3, reps: 10 }] }] }',
+    bad: 'tuesday: [{ drill: pogo, sets: 3, reps: 10 }]\nwednesday: [{ drill: pogo, sets: 3, reps: 10 }]',
+    good: 'tuesday: [{ drill: pogo, sets: 3, reps: 10 }]\nthursday: [{ drill: pogo, sets: 3, reps: 10 }]',
     message: ({ athlete, date, before, found, wanted }: On & { before: string; found: number; wanted: number }) =>
       found === 0
         ? `${athlete} has two jump sessions on ${date}`
@@ -27,8 +27,8 @@ export const spacingFindings = {
     summary: 'too soon after drops or hard fast drills',
     explanation:
       'Drops and fast drills of the high tier want free days behind them: no jump session, match or hard practice.',
-    bad: 'programmes: { block: [{ week: 1, thursday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }    # a match on saturday',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }] }] }',
+    bad: 'thursday: [{ drill: drop-jump-30, sets: 4, reps: 5 }]     # a match on saturday',
+    good: 'tuesday: [{ drill: drop-jump-30, sets: 4, reps: 5 }]',
     message: ({
       athlete,
       date,
@@ -50,8 +50,8 @@ export const spacingFindings = {
     summary: 'a jump session too close before a competition',
     explanation:
       'The last days before a competition are for a primer at most. An ordinary jump session belongs further ahead.',
-    bad: 'programmes: { block: [{ week: 1, friday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }    # a match on saturday',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }] }] }',
+    bad: 'friday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]     # a match on saturday',
+    good: 'tuesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]',
     message: ({
       athlete,
       date,
@@ -68,8 +68,8 @@ export const spacingFindings = {
     severity: 'warning',
     summary: 'a jump session right after a match',
     explanation: 'Whoever played has no jump session the day after.',
-    bad: 'pins: [{ week: 2027-03-01, on: [sunday], because: hall free }]    # a match on saturday',
-    good: 'pins: [{ week: 2027-03-01, on: [tuesday], because: hall free }]',
+    bad: 'sunday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]     # a match on saturday',
+    good: 'tuesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]',
     message: ({
       athlete,
       date,
@@ -84,8 +84,8 @@ export const spacingFindings = {
     severity: 'warning',
     summary: 'heavy leg days too close together',
     explanation: 'Heavy lifting for legs and hips wants a day between, like jumping does.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }], wednesday: [{ lift: romanian-deadlift, sets: 4, reps: 4, percent: 85 % }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }], thursday: [{ lift: romanian-deadlift, sets: 4, reps: 4, percent: 85 % }] }] }',
+    bad: 'tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]\nwednesday: [{ lift: romanian-deadlift, sets: 4, reps: 4, percent: 85 % }]',
+    good: 'tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]\nthursday: [{ lift: romanian-deadlift, sets: 4, reps: 4, percent: 85 % }]',
     message: ({ athlete, date, before, found, wanted }: On & { before: string; found: number; wanted: number }) =>
       `${athlete}: heavy leg work on ${before} and on ${date}, ${days(found)} apart, and ${wanted} are wanted`,
     help: () => 'move one of them, or make it light',
@@ -94,8 +94,8 @@ export const spacingFindings = {
     severity: 'warning',
     summary: 'heavy leg work too close before a competition',
     explanation: 'Heavy lifting for legs and hips belongs early in a week with a match, and days ahead of a peak.',
-    bad: 'programmes: { block: [{ week: 1, thursday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }] }] }    # a match on saturday',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }] }] }',
+    bad: 'thursday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]     # a match on saturday',
+    good: 'tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]',
     message: ({
       athlete,
       date,
@@ -113,8 +113,8 @@ export const spacingFindings = {
     summary: 'training between matches that crowd together',
     explanation:
       'Where match days crowd together there is no time to recover from a jump session: none is held, and one short lift at most.',
-    bad: 'competitions: [{ name: Cup, date: 2027-03-05, until: 2027-03-06, prepare: through }, { name: League, date: 2027-03-11, prepare: through }]    # and a session on 9 March',
-    good: 'pins: [{ date: 2027-03-09, rest: true, because: three matches in a week }]',
+    bad: 'tuesday: [{ drill: pogo, sets: 3, reps: 10 }]     # matches on saturday, sunday and thursday',
+    good: 'saturday: [{ drill: pogo, sets: 3, reps: 10 }]',
     message: ({
       athlete,
       date,
@@ -133,8 +133,8 @@ export const spacingFindings = {
     summary: 'too many or too few jump sessions in a week',
     explanation:
       'Each level has a number of jump sessions a week it gains from and recovers from. Weeks with nothing to plan break nothing.',
-    bad: 'rules: { session-frequency: [{ beginner-most: 1, because: two are growing fast }] }    # and two sessions a week in a programme',
-    good: 'rules: { session-frequency: [{ beginner-most: 2, because: two are growing fast }] }',
+    bad: 'rules: { session-frequency: [{ intermediate-most: 1, because: two are growing fast }] }    # and two sessions a week in a programme',
+    good: 'rules: { session-frequency: [{ intermediate-most: 2, because: two are growing fast }] }',
     message: ({
       athlete,
       week,
@@ -151,8 +151,8 @@ export const spacingFindings = {
     severity: 'warning',
     summary: 'a young athlete without a free day',
     explanation: 'Young athletes have a day in each week free of training, practice and matches.',
-    bad: 'practice: [{ day: sunday, jumps: 20 }]    # the other six days are full',
-    good: 'pins: [{ athletes: [ada], date: 2027-03-07, rest: true, because: a free day }]',
+    bad: 'practice:\n  - { day: monday, jumps: 20 }\n  - { day: wednesday, jumps: 20 }\n  - { day: friday, jumps: 20 }\n  - { day: saturday, jumps: 20 }\n  - { day: sunday, jumps: 20 }     # and sessions on tuesday and thursday',
+    good: 'practice:\n  - { day: monday, jumps: 20 }\n  - { day: wednesday, jumps: 20 }\n  - { day: friday, jumps: 20 }\n  - { day: saturday, jumps: 20 }',
     message: ({ athlete, week, found, wanted, age }: At & { found: number; wanted: number; age: number }) =>
       `${athlete}, ${age} years old, has ${counted(found, 'free day', 'free days')} in the week of ${week}, and ${wanted} ${wanted === 1 ? 'is' : 'are'} wanted`,
     help: () => 'keep one day free of training, practice and matches',

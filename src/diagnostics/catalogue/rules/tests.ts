@@ -11,8 +11,8 @@ export const testFindings = {
     summary: 'kilos from an old maximum',
     explanation:
       'The maximum behind a load is recent, or the load is right for somebody the athlete no longer is. After weeks away a maximum counts for less until it is tested again.',
-    bad: 'lifts: { back-squat: { max: 92.5 kg, on: 2026-06-01 } }',
-    good: 'lifts: { back-squat: { max: 92.5 kg, on: 2026-12-12 } }',
+    bad: 'back-squat: { max: 92.5 kg, on: 2026-06-01 }',
+    good: 'back-squat: { max: 92.5 kg, on: 2026-12-12 }',
     message: ({
       athlete,
       date,
@@ -33,8 +33,8 @@ export const testFindings = {
     summary: 'a test on tired legs',
     explanation:
       'A test says something about training when the legs are fresh: heavy leg work stays days away from it.',
-    bad: 'tests: [{ date: 2027-03-10, what: [back-squat] }]    # the day after a heavy tuesday',
-    good: 'tests: [{ date: 2027-03-11, what: [back-squat] }]',
+    bad: 'tests: [{ date: 2027-03-03, what: [back-squat] }]     # the day after heavy squats',
+    good: 'tests: [{ date: 2027-03-04, what: [back-squat] }]',
     message: ({ athlete, date, test, found, wanted }: On & { test: string; found: number; wanted: number }) =>
       `${athlete}: heavy leg work on ${date}, ${found === 0 ? 'the day of' : `${counted(found, 'day', 'days')} before`} the test of ${test}, and ${wanted} are wanted between`,
     help: () => 'move the test, or make the session light',
@@ -44,8 +44,8 @@ export const testFindings = {
     summary: 'tests that cannot be compared',
     explanation:
       'Heights from two methods, or with and without the arms, are two different measures: a trend over both says nothing.',
-    bad: '2027-03-09,mira,countermovement-jump,1,41.2,cm,reach,yes,',
-    good: '2027-03-09,mira,countermovement-jump,1,38.0,cm,flight-time,no,',
+    bad: '2027-01-12,mira,countermovement-jump,1,38.0,cm,flight-time,no,\n2027-03-09,mira,countermovement-jump,1,41.2,cm,reach,yes,',
+    good: '2027-01-12,mira,countermovement-jump,1,38.0,cm,flight-time,no,\n2027-03-09,mira,countermovement-jump,1,39.1,cm,flight-time,no,',
     message: ({
       athlete,
       date,

@@ -13,8 +13,8 @@ export const volumeFindings = {
     summary: 'a session over the ceiling of its level',
     explanation:
       'Each level has a number of contacts that no session goes over, and a lower one in season. Lines written by hand and pinned weeks count like the rest. Plan less, spread the week over more sessions, or waive the rule with a reason.',
-    bad: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 20, reps: 8 }] }] }',
-    good: 'programmes: { block: [{ week: 1, tuesday: [{ drill: hurdle-hop, sets: 6, reps: 6 }] }] }',
+    bad: '{ drill: hurdle-hop, sets: 12, reps: 8 }',
+    good: '{ drill: hurdle-hop, sets: 4, reps: 5 }',
     message: ({
       athlete,
       date,
@@ -31,8 +31,8 @@ export const volumeFindings = {
     summary: 'a week that rises too fast',
     explanation:
       'A loading week goes no more than a small step over what the athlete is used to. A bigger step may be waived with a reason; one far over it keeps the week from being written.',
-    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, contacts-a-week: 260, because: camp week }]',
-    good: 'pins: [{ athletes: [mira], week: 2027-03-01, contacts-a-week: 175, because: camp week }]',
+    bad: '{ drill: pogo, sets: 4, reps: 10 }     # in each session',
+    good: '{ drill: pogo, sets: 1, reps: 10 }',
     message: ({ athlete, week, found, most, adapted }: At & { found: number; most: number; adapted: number }) =>
       `${athlete}, week of ${week}: ${contacts(found)}, and ${most} are the most for somebody used to ${adapted} a week`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer, or reach the number over more weeks`,
@@ -42,8 +42,8 @@ export const volumeFindings = {
     summary: 'a session far bigger than the usual one',
     explanation:
       'A single session stays near the sessions an athlete is used to, even where the week as a whole is within its rise; in easy weeks it stays under them. Spread the week over more days.',
-    bad: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday], because: hall free on one day }]',
-    good: 'pins: [{ athletes: [mira], week: 2027-03-01, on: [tuesday, thursday], because: hall free on two days }]',
+    bad: '{ drill: pogo, sets: 5, reps: 9 }',
+    good: '{ drill: pogo, sets: 2, reps: 9 }',
     message: ({ athlete, date, found, most, usual }: On & { found: number; most: number; usual: number }) =>
       `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most where ${usual} are usual`,
     help: ({ most }: { most: number }) => `plan ${most} or fewer that day`,
@@ -54,7 +54,7 @@ export const volumeFindings = {
     explanation:
       'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near the mean of the weeks before it.',
     bad: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 160, from: 2027-02-15 }]',
-    good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 40, from: 2027-02-15 }]',
+    good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 20, from: 2027-02-15 }]',
     message: ({
       athlete,
       week,
@@ -94,8 +94,8 @@ export const volumeFindings = {
     summary: 'easy weeks too far apart or too close together',
     explanation:
       'Loading weeks come in short runs, with an easy week behind each and enough loading between two easy ones. Pins of the kind of a week, and weeks that close, can break the rhythm.',
-    bad: 'pins: [{ week: 2027-03-08, kind: load, because: four hard weeks }]',
-    good: 'pins: [{ week: 2027-03-15, kind: deload, because: exam week }]',
+    bad: 'pins: [{ from: 2027-02-01, until: 2027-02-28, kind: load, because: four hard weeks }]',
+    good: 'pins: [{ week: 2027-02-15, kind: deload, because: exam week }]',
     message: ({ athlete, week, soon, found, wanted }: At & { soon: boolean; found: number; wanted: number }) =>
       soon
         ? `${athlete}, week of ${week}: an easy week after ${counted(found, 'loading week', 'loading weeks')}, and ${wanted} are wanted between two easy ones`
@@ -107,8 +107,8 @@ export const volumeFindings = {
     summary: 'an easy week that is not easy',
     explanation:
       'An easy week stays well under what the athlete is used to, and under each loading week of the run before it, or it rests nobody.',
-    bad: 'pins: [{ week: 2027-01-25, kind: deload, contacts-a-week: 200, because: exam week }]',
-    good: 'pins: [{ week: 2027-01-25, kind: deload, because: exam week }]',
+    bad: 'tuesday: [{ drill: pogo, sets: 6, reps: 10 }]\nthursday: [{ drill: pogo, sets: 6, reps: 10 }]     # in an easy week',
+    good: 'tuesday: [{ drill: pogo, sets: 4, reps: 10 }]\nthursday: [{ drill: pogo, sets: 4, reps: 10 }]',
     message: ({ athlete, week, run, found, most }: At & { run: boolean; found: number; most: number }) =>
       run
         ? `${athlete}: the easy week of ${week} has ${contacts(found)}, and a loading week before it has no more than ${most}`
@@ -121,8 +121,8 @@ export const volumeFindings = {
     summary: 'a taper that cuts too little, too much or the wrong thing',
     explanation:
       'Before a peak the volume falls by about half while the kind of jumping stays: fewer sets of the same tiers. Half a taper leaves tired legs, and easier drills lose the edge.',
-    bad: 'pins: [{ week: 2027-04-19, contacts-a-week: 200, because: last push }]',
-    good: 'pins: [{ week: 2027-04-19, contacts-a-week: 80, because: last push }]',
+    bad: 'monday: [{ drill: hurdle-hop, sets: 10, reps: 8 }]\nwednesday: [{ drill: hurdle-hop, sets: 10, reps: 8 }]     # in the week of a peak',
+    good: 'monday: [{ drill: hurdle-hop, sets: 10, reps: 5 }, { drill: high-hurdle-hop, sets: 2, reps: 5 }]\nwednesday: [{ drill: hurdle-hop, sets: 10, reps: 5 }, { drill: high-hurdle-hop, sets: 2, reps: 5 }]',
     message: ({
       athlete,
       week,
@@ -151,8 +151,8 @@ export const volumeFindings = {
     summary: 'the week of a peak without any jumping',
     explanation:
       'The last week before a peak is easy and never empty: a session, or a short primer where nothing else fits, keeps the legs awake.',
-    bad: 'pins: [{ from: 2027-04-19, until: 2027-04-23, rest: true, because: rest before the final }]',
-    good: 'pins: [{ date: 2027-04-23, rest: true, because: travel }]',
+    bad: 'tuesday: [{ lift: dumbbell-row, sets: 2, reps: 6 }]     # and no other session in the week of a peak',
+    good: 'tuesday: [{ drill: pogo, sets: 2, reps: 10 }]',
     message: ({ athlete, competition, date }: On & { competition: string }) =>
       `${athlete} has neither a session nor a primer in the week of ${competition} on ${date}, though a day is open`,
     help: () => 'leave one day of that week open at least a day before',
@@ -162,8 +162,8 @@ export const volumeFindings = {
     summary: 'coming back faster than the ladder allows',
     explanation:
       'After two weeks away or more the volume starts again at half of what it was and climbs by steps; a longer absence has a longer ladder. Whoever decides otherwise is named in the waiver.',
-    bad: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 200, because: catching up }]    # away until 4 April',
-    good: 'pins: [{ athletes: [mira], week: 2027-04-05, contacts-a-week: 80, because: first week back }]',
+    bad: 'tuesday: [{ drill: pogo, sets: 8, reps: 10 }]\nthursday: [{ drill: pogo, sets: 8, reps: 10 }]     # the first week back',
+    good: 'tuesday: [{ drill: pogo, sets: 3, reps: 10 }]\nthursday: [{ drill: pogo, sets: 3, reps: 10 }]',
     message: ({
       athlete,
       week,
@@ -187,8 +187,8 @@ export const volumeFindings = {
     summary: 'something above the stage that has been signed',
     explanation:
       'An athlete on the way back from surgery or a long lay-off does the drills, lifts and contacts of the stage that is signed, and nothing above it. The next stage is opened by whoever signs it.',
-    bad: 'returning: { stage: 1, of: 4, since: 2027-01-10, signed: physio }    # and a programme with hurdle hops',
-    good: 'returning: [{ stage: 1, of: 4, since: 2027-01-10, signed: physio }, { stage: 3, of: 4, since: 2027-02-21, signed: physio }]',
+    bad: 'tuesday: [{ drill: hurdle-hop, sets: 4, reps: 5 }]     # in stage 1 of 4',
+    good: 'tuesday: [{ drill: snap-down, sets: 4, reps: 5 }]',
     message: ({
       athlete,
       date,
@@ -217,8 +217,8 @@ export const volumeFindings = {
     summary: 'a waiver that frees nothing',
     explanation:
       'A waiver is kept for what needs it. This one covers no week in which its rule would have been broken, so it only hides the next one. Delete it, or give it the dates and athletes it is meant for.',
-    bad: 'waivers: [{ rule: session-spacing, from: 2027-07-01, until: 2027-07-07, because: camp }]    # after the season',
-    good: 'waivers: [{ rule: session-spacing, from: 2027-02-01, until: 2027-02-07, because: camp }]',
+    bad: 'waivers: [{ rule: session-spacing, week: 2027-03-08, because: camp }]     # the camp is the week before',
+    good: 'waivers: [{ rule: session-spacing, week: 2027-03-01, because: camp }]',
     message: ({ rule, from, until }: { rule: string; from: string; until: string }) =>
       `this waiver of ${rule} from ${from} until ${until} frees nothing`,
     label: () => 'nothing here needs it',
