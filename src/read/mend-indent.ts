@@ -29,8 +29,9 @@ export function outdentedLines(text: string, start: number): readonly MovedLine[
   const moved: Line[] = [];
   for (const line of linesBefore(text, start)) {
     const last = moved.at(-1);
-    if (last === undefined ? line.indent >= indent : line.indent > last.indent) continue;
-    if (last !== undefined && line.indent < last.indent) return [];
+    if (last === undefined && line.indent >= indent) continue;
+    // A line further in belongs to a key above, which so has a group of its own.
+    if (last !== undefined && line.indent !== last.indent) return [];
     if (last !== undefined && isOpenKey(line.text)) return moved.toReversed().map((one) => movedTo(indent, one));
     moved.push(line);
   }

@@ -52,6 +52,9 @@ export const readingSettings = {
   'csv/unclosed-quote': { home: 'roster of names and squads' },
 
   'yaml/more': { entry: () => Array.from({ length: MANY }, (_, index) => `x${index}: y: z\n`).join(''), also: ['yaml/colon-in-text'] },
+  'yaml/duplicate-key': { also: ['plan/level-left-out', 'plan/now-left-out'] },
+  'yaml/decimal-comma': { also: ['plan/level-left-out', 'plan/now-left-out'] },
+  'yaml/indent': { plan: { athletes: 'athletes: { mira: { squad: seniors } }' } },
   'yaml/directive': { home: 'top of the file' },
   'yaml/too-deep': { dots: '['.repeat(MANY) + ']'.repeat(MANY) },
   'yaml/too-long': { dots: '[], '.repeat(900_000) },

@@ -72,6 +72,10 @@ export const ruleSettings = {
   'rule/drop-clearance': { plan: withLine(DROPS) },
   'rule/drop-height': { plan: athlete(`mira: { ${STRONG}, mass: 68 kg }`), also: ['rule/drill-level'] },
   'rule/drop-count': { plan: athlete(`mira: { ${STRONG}, mass: 68 kg }`), also: MUCH },
+  'rule/surface': {
+    plan: { ...withLine(DROPS), ...athlete('mira: { squad: seniors, cleared: [drops] }') },
+    also: ['rule/kit'],
+  },
   'rule/limit': { plan: withLine('{ lift: back-squat, sets: 3, reps: 4, reserve: 3 }') },
   'rule/pain-hold': {
     plan: {

@@ -151,8 +151,8 @@ export const sessionFindings = {
     summary: "hard landings on ground that doesn't give",
     explanation:
       'Drops and drills of the high tier land hardest, and the surface written for the place is one that takes up no shock. Sessions the tool plans there leave them out; lines written by hand and waived ones stay as they are.',
-    bad: 'places: { yard: { surface: concrete } }    # and a depth jump written for a session there',
-    good: 'places: { yard: { surface: rubber mats } }',
+    bad: 'places: { hall: { surface: concrete } }     # and depth jumps in a programme',
+    good: 'places: { hall: { surface: sprung floor } }',
     message: ({ athlete, date, exercise, surface, place }: On & { exercise: string; surface: string; place: string }) =>
       `${athlete}: ${exercise} on ${date} lands hard, and ${place} is ${surface}`,
     help: () => 'choose an easier rung, or another place; write only what is jumped on as the surface',
