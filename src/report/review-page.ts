@@ -13,6 +13,8 @@ export interface ReviewPage {
   /** `Monday 8 Feb 2027: Saltmarsh Handball, spring`. */
   readonly title: string;
   readonly facts: readonly string[];
+  /** `To decide: 3`. */
+  readonly toDecide: string;
   readonly decisions: readonly ToldItem[];
   readonly exceptions: readonly ToldItem[];
   readonly sections: readonly ReviewSection[];
@@ -31,6 +33,7 @@ export function reviewPage(review: Review): ReviewPage {
       ...(recorded.of === 0 ? [] : [`last week complete on record for ${recorded.complete} of ${recorded.of}`]),
       'not for the wall: it names reasons of health',
     ],
+    toDecide: decisions.length === 0 ? 'To decide' : `To decide: ${decisions.length}`,
     decisions,
     exceptions,
     sections: [

@@ -10,7 +10,7 @@ import type { Content, Element } from './element.ts';
 
 export function* reviewSections(page: ReviewPage): Iterable<Element> {
   yield h('header', {}, h('h1', {}, page.title), h('p', { class: 'facts' }, page.facts.join(' · ')));
-  yield section('To decide', decisions(page.decisions));
+  yield section(page.toDecide, decisions(page.decisions));
   yield section('Otherwise than written', exceptions(page.exceptions));
   for (const one of page.sections) yield section(one.title, content(one));
   yield h('footer', { class: 'small' }, CAUTIONS.join(' '));

@@ -13,7 +13,7 @@ export function* renderReview(page: ReviewPage, canvas: Canvas): Iterable<string
   const { palette, width } = canvas;
   yield* hanging('', page.title, width).map(palette.strong);
   yield* hanging('', page.facts.join(' · '), width).map(palette.quiet);
-  yield* titled('To decide', decisions(page.decisions, canvas), canvas);
+  yield* titled(page.toDecide, decisions(page.decisions, canvas), canvas);
   yield* titled('Otherwise than written', exceptions(page.exceptions, canvas), canvas);
   for (const section of page.sections) yield* titled(section.title, sectionLines(section, canvas), canvas);
   yield '';

@@ -1,7 +1,7 @@
 // One athlete's part of the Monday page: the weeks behind, the tests, and what is to be decided and told about them.
 
 import type { Build, BuildWeek, BuiltAthlete } from '../../build/types.ts';
-import { ageOn } from '../../plan/athlete-facts.ts';
+import { ageOn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { doneBy } from '../../plan/done-by.ts';
 import type { Athlete, Plan } from '../../plan/types.ts';
 import type { TrialGroup } from '../../record/trials.ts';
@@ -89,7 +89,8 @@ export function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
   const groups = common.groups.filter((group) => group.athlete === athlete.id);
   const trends = jumpTrends(groups, common.last);
   const group = marks.of(athlete)?.name;
-  const forecasts = programmeForecasts(built, groups, plan.season.starts);
+  const decisions = decisionsAbout(subject, maxima);
+  const forecasts = isHeldBack(subject, decisions) ? [] : programmeForecasts(built, groups, plan.season.starts);
   return {
     review: {
       id: athlete.id,
@@ -101,10 +102,14 @@ export function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
       figures: figuresOf(athlete, day, trends),
       maxima,
     },
-    decisions: decisionsAbout(subject, maxima),
+    decisions,
     exceptions: exceptionsAbout(subject),
   };
 }
+
+/** Jumps stopped by pain, or a return that isn't through: nobody speaks of gains then. */
+const isHeldBack = ({ athlete, day }: Subject, decisions: readonly ToldItem[]): boolean =>
+  returnStageOn(athlete, day) !== undefined || decisions.some(({ kind }) => kind === 'pain stop');
 
 /** Asked for a week again, the same is given. */
 function remembered(sheetsOf: SheetsOf): SheetsOf {

@@ -5,9 +5,11 @@ import { REVIEW } from '../../library/review.ts';
 import { getRuleValue, ruleBook } from '../../plan/rule-book.ts';
 import { doneBy } from '../../plan/done-by.ts';
 import type { DoneRow } from '../../plan/types.ts';
+import { DAYS_A_WEEK } from '../../util/days.ts';
 import { mean } from '../../util/statistics.ts';
 import { dayWords } from '../calendar-words.ts';
 import { whyContacts } from '../week-words.ts';
+import type { WeekDone } from './athlete-weeks.ts';
 import type { SessionDone } from './planned-and-done.ts';
 import { whoOf } from './subject.ts';
 import type { Subject } from './subject.ts';
@@ -74,7 +76,7 @@ function notesOf({ recent }: Subject, row: DoneRow): readonly string[] {
 
 /** All jumps over the share of the weeks before that the rule all-jumps-rise allows. C. */
 function jumpsRose(subject: Subject): readonly ToldItem[] {
-  const { plan, athlete, behind, day } = subject;
+  const { plan, athlete, behind, day, places } = subject;
   const last = behind.at(-1);
   const before = behind.slice(0, -1).map(({ allJumps }) => allJumps);
   if (last === undefined || before.length < REVIEW.weeks - 1) return [];
@@ -86,10 +88,17 @@ function jumpsRose(subject: Subject): readonly ToldItem[] {
       kind: 'jumps rose',
       ...whoOf(subject),
       words: `all jumps ${last.allJumps}, in the weeks before ${usual} on the average`,
-      places: [],
+      places: otherRows(subject, last).map(({ span }) => places.words(span)),
     },
   ];
 }
+
+/** Practice, matches and tests of a week that are on record with their jumps. */
+const otherRows = ({ plan, athlete }: Subject, { starts }: WeekDone): readonly DoneRow[] =>
+  doneBy(plan.record, athlete.id).filter(
+    ({ kind, contacts, day }) =>
+      kind !== 'session' && contacts !== undefined && starts <= day && day < starts + DAYS_A_WEEK,
+  );
 
 /** This week's contacts where they aren't those that last week's sheets had ahead. */
 function follows(subject: Subject): readonly ToldItem[] {

@@ -1,5 +1,6 @@
 // What stands below the numbers of the Monday page: what they are made of, how well they are known, and what they are not.
 
+import { TRAINING_GAIN_WEEKS } from '../../library/jump-tests.ts';
 import { REVIEW } from '../../library/review.ts';
 import type { BestJumpers } from './best-jumpers.ts';
 import { getSource } from '../../library/sources.ts';
@@ -24,11 +25,11 @@ export const LOAD_NOTES = {
 
 export const TEST_NOTES = {
   change:
-    `Change of the mean of the trials. Error: typical error between days, ${sourced('J11')}; a change of no more than two of them is inside the noise. ` +
+    `Change of the mean of the trials. Error: typical error between days, published for counter-movement jumps and taken for the others, ${sourced('J11')}; a change of no more than two of them is inside the noise. ` +
     `Least: the smallest change worth having, 0.2 of the spread between those tested in the same way, from ${REVIEW.fewestForSpread} of them on: ${sourced('J13')}. Two ways of testing are never compared.`,
   forecast:
-    'Groups gained this much on the average by a programme of jump training; the range is the 95 % interval of that average. One person may gain more, less or nothing: it is no promise. ' +
-    `From the last test before the season, for adults: ${sourced('J15')}.`,
+    `Groups gained this much on the average by a programme of jump training of ${TRAINING_GAIN_WEEKS.from} to ${TRAINING_GAIN_WEEKS.to} weeks (the weeks from memory); the range is the 95 % interval of that average. One person may gain more, less or nothing: it is no promise. ` +
+    `From the last test before the season, or the first in it, for adults whom neither pain nor a return holds back: ${sourced('J15')}.`,
   best: ({ test, method, arms, tested }: BestJumpers): string =>
     `Of ${tested} adults by ${[test.replaceAll('-', ' '), method, arms === undefined ? undefined : arms ? 'with arms' : 'without arms'].filter((part) => part !== undefined).join(', ')}; ` +
     `those with something on record first, no ranking, and nobody under ${REVIEW.adultAge} or of an unknown age. That the best jumpers' knees are the ones at risk: ${sourced('jumpers-knee')}.`,

@@ -275,6 +275,15 @@ describe('decisions', () => {
     expect(kinds(reviewOf(season({ athletes }), '2027-01-11'))).toContain('limit ends');
   });
 
+  it('name a week that an error keeps from the sheets, and its line', () => {
+    const more = 'pins: [{ week: 2027-01-18, contacts-a-week: 900, because: camp }]\n';
+    const review = reviewOf(season({ done: WEEK_1, more }), '2027-01-11');
+    const found = review.decisions.find(({ kind }) => kind === 'week blocked');
+    expect(found?.words).toContain('900');
+    expect(found?.changes).toBe('no sheets for the week of 18 Jan until it is put right or waived');
+    expect(found?.places).toEqual(['season.yaml:10']);
+  });
+
   it('are told once where they are the same for several', () => {
     const athletes = `mira: { ${ADULT} }, oda: { ${ADULT} }`;
     const [found] = reviewOf(season({ athletes }), '2027-01-11').decisions;
@@ -359,6 +368,14 @@ describe('jump tests', () => {
     it('start from the first of the season where there is none before', () => {
       const tests = [...jumps('mira', '2027-01-06', 40), ...jumps('mira', '2027-01-08', 44)];
       expect(forecastOf('born: 2001', tests)[0]?.mean).toBeCloseTo(0.4, 12);
+    });
+
+    it('are not told of who is coming back, nor while pain stops the jumps', () => {
+      const tests = jumps('mira', '2026-12-10', 40);
+      const back = `mira: { ${ADULT}, returning: [{ stage: 2, of: 4, since: 2027-01-01, signed: physio }] }`;
+      expect(reviewOf(season({ athletes: back, tests }), '2027-01-11').athletes[0]?.forecasts).toEqual([]);
+      const done = ['2027-01-05,mira,session,60,,,7,'];
+      expect(reviewOf(season({ done, tests }), '2027-01-11').athletes[0]?.forecasts).toEqual([]);
     });
 
     it('are not told of children, nor of who may be one', () => {

@@ -1,5 +1,6 @@
 // What the week ahead is where it isn't a week like others: easy, a taper, a way back.
 
+import { returnStageOn } from '../../../plan/athlete-facts.ts';
 import { REVIEW } from '../../../library/review.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { weekPurpose } from '../../week-purpose.ts';
@@ -21,9 +22,16 @@ export function weekAhead(subject: Subject): readonly ToldItem[] {
       ...whoOf(subject),
       words: `week ${week.week}, from ${dateWords(week.starts)}. ${weekPurpose(week)}`,
       changes: `${week.contacts} jumps, ${whyContacts(week)}`,
-      places: boundSpans(week).map((span) => subject.places.words(span)),
+      places: placesOf(subject, week),
     },
   ];
+}
+
+/** The lines that hold the week; where no line does it is the athlete's own. */
+function placesOf({ athlete, places, day }: Subject, week: BuiltWeek): readonly string[] {
+  const stage = week.kind === 'return' ? returnStageOn(athlete, day)?.span : undefined;
+  const spans = [...boundSpans(week), ...(stage === undefined ? [] : [stage])];
+  return (spans.length === 0 ? [athlete.span] : spans).map((span) => places.words(span));
 }
 
 /** The week that begins in the days ahead. */
