@@ -15,7 +15,7 @@ import type { ListKey, MapKey } from './sections.ts';
 import { doneShape, testRowShape } from './shapes/record.ts';
 import { ruleShapes } from './shapes/rules.ts';
 import type { RuleFields } from './shapes/rules.ts';
-import { VERSION, versionShape } from './shapes/season.ts';
+import { filesShape, rosterShape, VERSION, versionShape } from './shapes/season.ts';
 
 export type { Documents, Mistake } from '../read/types.ts';
 
@@ -35,6 +35,8 @@ export function decode(documents: Documents): Staged<Authored> {
     testRows: decodeRows(testRowShape, documents.record?.tests ?? [], 'tests', diagnostics),
   };
   if (entry !== undefined) checkVersion(entry, sections, diagnostics);
+  checkPaths(filesShape, sections.get('files'), diagnostics);
+  checkPaths(rosterShape, sections.get('roster'), diagnostics);
   return { value: { ...items, misshapen: misshapenIn(diagnostics) }, diagnostics };
 }
 
@@ -83,6 +85,13 @@ function checkVersion(entry: Document, sections: Sections, diagnostics: Diagnost
       const params = { found: item.value, known: VERSION };
       diagnostics.push(problem('language/version-unknown', { params, span: value.span, path: key }));
     }
+  }
+}
+
+/** What is no path at all; paths themselves were followed when the files were read. */
+function checkPaths(shape: z.ZodType, entries: readonly MapEntry[] | undefined, diagnostics: Diagnostic[]): void {
+  for (const { key, keySpan, value } of entries ?? []) {
+    if (!isNothing(value)) decodeItem(shape, { node: value, path: key, span: keySpan }, diagnostics);
   }
 }
 

@@ -1,7 +1,7 @@
 // Plans too large, or too odd for a folder in git: made when the tests run, and reported as the fixture folder of the same
 // name says.
 
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
@@ -21,7 +21,16 @@ const made: Readonly<Record<string, () => string>> = {
   'yaml/thousand-levels': () =>
     `${SEASON}athletes:\n${lines(1000, (index) => `${' '.repeat(index + 1)}level-${String(index)}:`)}`,
   'yaml/thousand-brackets': () => `${SEASON}athletes: ${'['.repeat(1000)}${']'.repeat(1000)}\n`,
+  'files/link-outside': () => `${SEASON}files: [linked.yaml]\nroster: linked.csv\n`,
   'source/fifty-megabytes': () => SEASON + `# ${'x'.repeat(98)}\n`.repeat((50 * MEGABYTE) / 101),
+};
+
+/** Links in the folder of one, and where they lead: to a file that is outside of it on every machine. */
+const LINKS: Readonly<Record<string, readonly (readonly [name: string, target: string])[]>> = {
+  'files/link-outside': [
+    ['linked.yaml', process.execPath],
+    ['linked.csv', process.execPath],
+  ],
 };
 
 /** A folder with the plan, if this fixture's plan is made; it is gone when the tests of the file have run. */
@@ -33,5 +42,6 @@ export function madePlan(fixture: string): string | undefined {
     rmSync(folder, { recursive: true, force: true });
   });
   writeFileSync(join(folder, 'season.yaml'), text());
+  for (const [name, target] of LINKS[fixture] ?? []) symlinkSync(target, join(folder, name));
   return folder;
 }
