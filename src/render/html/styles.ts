@@ -182,8 +182,8 @@ h2 { font-size: 12pt; line-height: 6mm; margin-top: 3mm; border-bottom: 2px soli
 .plain .who { width: 32mm; overflow-wrap: anywhere; }
 .plain .line { width: 42mm; }
 .plain { width: 100%; }
-.plain th, .plain td { vertical-align: top; border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
-.plain tbody th { font-weight: normal; min-width: 24mm; overflow-wrap: anywhere; }
+.plain th, .plain td { vertical-align: top; border-bottom: 1px solid #777; padding: 0.5mm 2mm 0.5mm 0; }
+.plain tbody th { font-weight: normal; min-width: 18mm; overflow-wrap: anywhere; }
 .plain .number { text-align: right; white-space: nowrap; }
 .plain tr, li, .note { break-inside: avoid; }
 .note { font-size: 9pt; line-height: 3.7mm; margin-top: 0.8mm; }
