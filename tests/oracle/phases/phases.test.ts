@@ -112,9 +112,14 @@ describe('the phases of a season', { timeout: PATIENCE }, () => {
       fc.property(randomPlan, (plan) => {
         for (const one of plan.athletes.length === 0 ? [athlete('beginner', 40)] : plan.athletes) {
           const grid = layGrid(plan, one, ruleBook(plan, one));
-          const phases = planPhases(plan, grid).weeks.map(({ phase }) => phase);
+          const { weeks, segments } = planPhases(plan, grid);
+          const phases = weeks.map(({ phase, segment: at }, week) => {
+            const built = segments[at];
+            const last = built !== undefined && built.form !== 'hold' && week >= built.lastPhaseFrom;
+            return { phase, last: last && grid.weeks[week]?.empty === false };
+          });
           expect(phases).toEqual(plainPhases(plan, grid));
-          for (const phase of phases) met.add(phase);
+          for (const { phase } of phases) met.add(phase);
         }
       }),
       { numRuns: 12 * PLANS },

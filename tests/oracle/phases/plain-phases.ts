@@ -19,10 +19,17 @@ interface Week {
   /** The first day of a peak lies in it. */
   readonly peak: boolean;
   phase?: PhaseId;
+  /** Of the last phase of what is built: its shortfall counts first. */
+  last?: boolean;
 }
 
-/** A phase for every week. */
-export function plainPhases(plan: Plan, { athlete, weeks: cells }: AthleteGrid): readonly PhaseId[] {
+export interface PlainPhase {
+  readonly phase: PhaseId;
+  readonly last: boolean;
+}
+
+/** A phase for every week, and whether it is the last of what is built up to a peak or a season. */
+export function plainPhases(plan: Plan, { athlete, weeks: cells }: AthleteGrid): readonly PlainPhase[] {
   const mine = <T extends { readonly who: Parameters<typeof appliesTo>[0] }>(items: readonly T[]): readonly T[] =>
     items.filter(({ who }) => appliesTo(who, athlete));
   const pins = mine(plan.pins);
@@ -40,11 +47,15 @@ export function plainPhases(plan: Plan, { athlete, weeks: cells }: AthleteGrid):
       peak: peaks.some((one) => range.from <= one.range.from && one.range.from <= range.until),
     };
   });
-  if (inFoundation(plan, athlete)) for (const week of weeks) week.phase = 'foundation';
-  else layAll(weeks);
-  return weeks.map(({ empty, pinned, phase = 'maintenance' }) => {
-    const standing = pinned ?? phase;
-    return empty && standing !== 'transition' ? 'closed' : standing;
+  if (inFoundation(plan, athlete)) {
+    for (const week of weeks) {
+      week.phase = 'foundation';
+      week.last = true;
+    }
+  } else layAll(weeks);
+  return weeks.map(({ empty, pinned, phase = 'maintenance', last = false }) => {
+    const laid = pinned ?? phase;
+    return { phase: empty && laid !== 'transition' ? 'closed' : laid, last: last && !empty };
   });
 }
 
@@ -84,12 +95,26 @@ const isOpen = ({ empty }: Week): boolean => !empty;
 
 function build(weeks: readonly Week[]): void {
   const opens = weeks.findIndex(({ inSeason }) => inSeason);
-  layPath((opens < 0 ? weeks : weeks.slice(0, opens)).filter(isOpen));
+  const path = (opens < 0 ? weeks : weeks.slice(0, opens)).filter(isOpen);
+  layPath(path);
+  markLast(path);
   if (opens < 0) return;
   const season = weeks.slice(opens).filter(isOpen);
   const short = season.length < SEASON_SHAPE.shortStretchUnder;
   give(season, 'maintenance');
   give(season.slice(-(short ? SEASON_SHAPE.shortSharpeningWeeks : SEASON_SHAPE.sharpeningWeeks)), 'sharpening');
+  markLast(season);
+}
+
+const standing = ({ pinned, phase }: Week): PhaseId | undefined => pinned ?? phase;
+
+/** The open weeks at the end that have the phase of the last one. */
+function markLast(open: readonly Week[]): void {
+  const [last] = open.slice(-1);
+  for (const week of open.toReversed()) {
+    if (last === undefined || standing(week) !== standing(last)) return;
+    week.last = true;
+  }
 }
 
 const onPath = (phase: PhaseId | undefined): PathWeek | undefined => ROWS.find((one) => one === phase);
