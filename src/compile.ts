@@ -44,7 +44,7 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
     plan,
     ...(asOf !== undefined && { asOf }),
     get mark() {
-      return buildMark(plan, options.asOf);
+      return buildMark(plan, options.asOf, options.published);
     },
     weeks,
     athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },

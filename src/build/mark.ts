@@ -9,9 +9,12 @@ const LENGTH = 7;
 /** Says where something is written, not what it says. */
 const PLACES: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'origin', 'endsOrigin', 'levelOrigin']);
 
-/** Seven hexadecimal characters. `asOf` is the day the season was planned on, where it was said. */
-export function buildMark(plan: Plan, asOf?: Day): string {
-  const meaning = JSON.stringify(plan, (key: string, value: unknown) => {
+/**
+ * Seven hexadecimal characters. `asOf` is the day the season was planned on, where it was said; `near` what else may have
+ * moved its sessions: the days of the sheets that are out.
+ */
+export function buildMark(plan: Plan, asOf?: Day, near?: object): string {
+  const meaning = JSON.stringify(near === undefined ? plan : [plan, near], (key: string, value: unknown) => {
     if (PLACES.has(key)) return undefined;
     if (value instanceof Map) return [...value];
     return value instanceof Set ? [...value] : value;

@@ -3,7 +3,7 @@
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { ExitStatus } from './exit-status.ts';
-import { openPlan } from './open-plan.ts';
+import { openPlan, plannedOn } from './open-plan.ts';
 import { unknown } from './select.ts';
 import { refuse } from './session.ts';
 import type { Session } from './session.ts';
@@ -17,7 +17,7 @@ export async function openAthlete(
   { plan: path, athlete: id, asOf }: AthleteRequest,
   session: Session,
 ): Promise<OpenedAthlete> {
-  const opened = await openPlan(path, session, asOf);
+  const opened = await openPlan(path, session, plannedOn(asOf));
   if (!opened.ok) return opened;
   const { build } = opened;
   const { athletes } = build.plan;

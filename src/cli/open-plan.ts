@@ -24,13 +24,16 @@ export interface Compiled {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** The day it is planned on, and the sheets that are out. */
+export type Standing = Pick<CompileOptions, 'asOf' | 'published'>;
+
 /** Reads and compiles the plan at a path. */
-export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>, asOf?: Day): Compiled {
+export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>, standing: Standing = {}): Compiled {
   const documents = readDocuments(path, session.files);
   const compiled = compileDocuments(documents.value, {
     // Whoever plans on a day that is still to come has a record up to it.
-    today: Math.max(session.today, asOf ?? session.today),
-    ...(asOf !== undefined && { asOf }),
+    today: Math.max(session.today, standing.asOf ?? session.today),
+    ...standing,
   });
   const diagnostics = limitKinds([...documents.diagnostics, ...compiled.diagnostics]);
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
@@ -46,12 +49,15 @@ function compileDocuments(documents: Documents, options: CompileOptions): Staged
 export type Opened = ({ readonly ok: true } & Required<Compiled>) | { readonly ok: false; readonly status: ExitStatus };
 
 /** As `compileAt`, with the errors of a plan told on standard error. */
-export async function openPlan(path: string, session: Session, asOf?: Day): Promise<Opened> {
-  const { build, plan, diagnostics } = compileAt(path, session, asOf);
+export async function openPlan(path: string, session: Session, standing: Standing = {}): Promise<Opened> {
+  const { build, plan, diagnostics } = compileAt(path, session, standing);
   if (build !== undefined) return { ok: true, build, plan, diagnostics };
   await tellFindings(diagnostics, plan, session);
   return { ok: false, status: failureStatus(diagnostics) };
 }
+
+/** The standing in which a day was named, or not. */
+export const plannedOn = (asOf: Day | undefined): Standing => (asOf === undefined ? {} : { asOf });
 
 /** Without a place the plan itself couldn't be read: the path on the command line is wrong. */
 export function failureStatus(diagnostics: readonly Diagnostic[]): ExitStatus {

@@ -73,6 +73,7 @@ const addBuild: Add = (program, session, done) => {
     .option('--from <date>', 'from this day on', parseDate)
     .option('--to <date>', 'up to this day', parseDate)
     .addOption(asOf())
+    .option('--near <dir>', 'keep sessions on the days of the build in this folder, where the rules allow')
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addOption(watching('build again with every save, and print what it changed, until Ctrl-C'))
@@ -104,6 +105,8 @@ and places. --format html is one page to print: the season's chart; with one --a
 with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
 --out takes no --table: it writes all of it, or with --format csv all tables and nothing else. --shard 1/4 to 4/4, on as many machines,
 make the parts of a table that one behind the other are the whole.
+--near reads plan.json in a folder of build --out, whose sheets are out: as few sessions as the rules
+allow then stand on other days. It may be the folder of --out.
 --watch compares with the last build that had no error, and with --out writes the folder anew each
 time. It sees the plan's YAML and CSV files, hidden ones left out, and ends with the status of the
 last build.

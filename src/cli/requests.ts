@@ -29,6 +29,8 @@ export interface BuildRequest extends SelectionRequest {
   readonly asOf?: Day;
   readonly strict?: boolean;
   readonly quiet?: boolean;
+  /** A folder of a build whose sheets are out. */
+  readonly near?: string;
   /** Once more with every save, until it is ended. */
   readonly watch?: boolean;
 }

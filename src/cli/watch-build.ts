@@ -11,6 +11,7 @@ import { buildOnce } from './build-once.ts';
 import type { BuildOutcome, ToBuild } from './build-once.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { failureStatus } from './open-plan.ts';
+import type { Standing } from './open-plan.ts';
 import type { BuildRequest } from './requests.ts';
 import { select } from './select.ts';
 import { refuse } from './session.ts';
@@ -20,10 +21,11 @@ import { tellFindings } from './tell-findings.ts';
 import { watchPlan } from './watch-plan.ts';
 import type { Round } from './watch-plan.ts';
 
-export async function watchBuild(request: BuildRequest, session: Session): Promise<ExitStatus> {
+/** `standing` is that of the beginning: sheets written meanwhile are not yet handed out. */
+export async function watchBuild(request: BuildRequest, standing: Standing, session: Session): Promise<ExitStatus> {
   let last: LastBuild | undefined;
   let hadErrors = false;
-  return await watchPlan(request, session, async ({ build, plan, diagnostics }, breathe) => {
+  return await watchPlan({ ...request, standing }, session, async ({ build, plan, diagnostics }, breathe) => {
     if (build === undefined) {
       hadErrors = true;
       await tellFindings(diagnostics, plan, session);

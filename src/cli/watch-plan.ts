@@ -1,15 +1,21 @@
 // A plan compiled again with every save of one of its files, until it is ended. What a round does is the command's; a save
 // that leaves every file as it was is none.
 
-import type { Compiled } from './open-plan.ts';
+import type { Compiled, Standing } from './open-plan.ts';
 import { compileAt } from './open-plan.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
-import type { BuildRequest } from './requests.ts';
 import { refuse } from './session.ts';
 import type { Session } from './session.ts';
 import { folderOf } from './tell-findings.ts';
 import type { Watching } from '../host/watch-files.ts';
+
+export interface Watched {
+  readonly plan: string;
+  /** A folder that rounds write. */
+  readonly out?: string;
+  readonly standing: Standing;
+}
 
 export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promise<ExitStatus>;
 
@@ -17,13 +23,9 @@ export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promis
  * The status of the last round. A first round that the command itself is to blame for is the only one: there is nothing to
  * wait for.
  */
-export async function watchPlan(
-  { plan, out, asOf }: Pick<BuildRequest, 'plan' | 'out' | 'asOf'>,
-  session: Session,
-  round: Round,
-): Promise<ExitStatus> {
+export async function watchPlan({ plan, out, standing }: Watched, session: Session, round: Round): Promise<ExitStatus> {
   const folder = folderOf(plan, session);
-  const compiled = (): Compiled => compileAt(plan, session, asOf);
+  const compiled = (): Compiled => compileAt(plan, session, standing);
   if (session.files.stat(folder).kind !== 'folder') return await round(compiled(), async () => {});
   const { watchFiles, WatchEnded } = await import('../host/watch-files.ts');
   const watching = await watchFiles({ folder, plan, ...(out !== undefined && { leaveOut: out }) });

@@ -20,6 +20,7 @@ import type { JsonObject } from './json-value.ts';
 import { planFacts } from './plan-facts.ts';
 import { createPlaces } from './places.ts';
 import type { Places } from './places.ts';
+import { exactKilos } from './quantities.ts';
 import { selectedSessions, selectedWeeks, selectsDay, selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 
@@ -28,8 +29,6 @@ export interface DocumentMaker {
   readonly athlete: (built: BuiltAthlete) => JsonObject;
   readonly finding: (diagnostic: Diagnostic) => JsonObject;
 }
-
-const GRAMS_A_KILO = 1000;
 
 export function createDocument({ plan, mark, weeks }: Omit<Build, 'athletes'>, selection: Selection): DocumentMaker {
   const places = createPlaces(plan.files);
@@ -138,9 +137,9 @@ function lineObject(line: BuiltLine, places: Places): JsonObject {
     sets: line.sets,
     reps: line.reps,
     contacts: line.contacts,
-    load_kg: exactKilos(line.loadGrams),
-    per_side_kg: exactKilos(line.perSideGrams),
-    bar_kg: exactKilos(line.barGrams),
+    load_kg: kilosIfAny(line.loadGrams),
+    per_side_kg: kilosIfAny(line.perSideGrams),
+    bar_kg: kilosIfAny(line.barGrams),
     percent: line.percent,
     reserve: line.reserve,
     drop_cm: line.dropCm,
@@ -156,9 +155,8 @@ function lineObject(line: BuiltLine, places: Places): JsonObject {
   };
 }
 
-/** To the gram, unlike the tables. */
-const exactKilos = (grams: number | undefined): number | undefined =>
-  grams === undefined ? undefined : Math.round(grams) / GRAMS_A_KILO;
+const kilosIfAny = (grams: number | undefined): number | undefined =>
+  grams === undefined ? undefined : exactKilos(grams);
 
 function dayObject(day: BuiltDay): JsonObject {
   return {

@@ -6,6 +6,7 @@ import type { Span } from '../source/types.ts';
 import { isoDate, weekdayNames } from '../util/days.ts';
 import type { JsonObject } from './json-value.ts';
 import type { Places } from './places.ts';
+import { exactKilos } from './quantities.ts';
 
 interface Dated {
   readonly range: { readonly from: number; readonly until: number };
@@ -33,6 +34,10 @@ export function planFacts(plan: Plan, places: Places): JsonObject {
       in_season: season.inSeason.map(({ from, until }) => ({ from: isoDate(from), until: isoDate(until) })),
     },
     files: plan.files.map(({ path }) => path),
+    places: [...plan.places.values()].map(({ id, kit }) => ({
+      id,
+      smallest_plate_kg: exactKilos(kit.smallestPlateGrams),
+    })),
     competitions: plan.competitions.map((one) => ({
       name: one.name,
       prepare: one.prepare,

@@ -6,6 +6,7 @@ import { kilos } from './lines-table.ts';
 
 export type Units = Season['units'];
 
+const GRAMS_A_KILO = 1000;
 const GRAMS_A_POUND = 453.592_37;
 const CENTIMETRES_AN_INCH = 2.54;
 const SECONDS_A_MINUTE = 60;
@@ -45,3 +46,6 @@ export function restWords(seconds: number): string {
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
+
+/** To the gram, unlike the tables. */
+export const exactKilos = (grams: number): number => Math.round(grams) / GRAMS_A_KILO;

@@ -2,7 +2,8 @@
 
 import { buildOnce } from '../build-once.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { openPlan } from '../open-plan.ts';
+import { openPlan, plannedOn } from '../open-plan.ts';
+import type { Standing } from '../open-plan.ts';
 import type { BuildRequest } from '../requests.ts';
 import { select, shardOf } from '../select.ts';
 import { refuse } from '../session.ts';
@@ -11,11 +12,13 @@ import type { Session } from '../session.ts';
 export async function build(request: BuildRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);
+  const standing = await standingOf(request, session);
+  if (!standing.ok) return standing.status;
   if (request.watch === true) {
     const { watchBuild } = await import('../watch-build.ts');
-    return await watchBuild(request, session);
+    return await watchBuild(request, standing.value, session);
   }
-  const opened = await openPlan(request.plan, session, request.asOf);
+  const opened = await openPlan(request.plan, session, standing.value);
   if (!opened.ok) return opened.status;
   const selected = select(request, opened.build.plan);
   if (!selected.ok) return await refuse(session, selected.problem);
@@ -23,6 +26,15 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
     request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const { status } = await buildOnce(request, { compiled: opened, selection }, session);
   return status;
+}
+
+type StandingOf = { readonly ok: true; readonly value: Standing } | { readonly ok: false; readonly status: ExitStatus };
+
+async function standingOf({ asOf, near }: BuildRequest, session: Session): Promise<StandingOf> {
+  if (near === undefined) return { ok: true, value: plannedOn(asOf) };
+  const { openNear } = await import('../open-built.ts');
+  const opened = await openNear(near, session);
+  return opened.ok ? { ok: true, value: { ...plannedOn(asOf), published: opened.value.days } } : opened;
 }
 
 /** Options that don't go together, in words. */

@@ -17,7 +17,7 @@ import type { DiagnosticsView } from '../../report/diagnostics-view.ts';
 import { EVERYTHING } from '../../report/selection.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { compileAt, failureStatus } from '../open-plan.ts';
+import { compileAt, failureStatus, plannedOn } from '../open-plan.ts';
 import type { Compiled } from '../open-plan.ts';
 import type { CheckRequest } from '../requests.ts';
 import { unknown } from '../select.ts';
@@ -29,14 +29,14 @@ import { walk } from '../walk.ts';
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
   if (request.watch === true) return await watchCheck(request, session);
-  return await checkOnce(request, compileAt(request.plan, session, request.asOf), session);
+  return await checkOnce(request, compileAt(request.plan, session, plannedOn(request.asOf)), session);
 }
 
 async function watchCheck(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.format !== 'text')
     return await refuse(session, '--watch tells what it finds as text: leave --format out');
   const { watchPlan } = await import('../watch-plan.ts');
-  return await watchPlan(request, session, async (compiled) => {
+  return await watchPlan({ ...request, standing: plannedOn(request.asOf) }, session, async (compiled) => {
     const status = await checkOnce(request, compiled, session);
     if (status === DONE) await session.err.write('footfall: no errors\n');
     return status;

@@ -18,7 +18,7 @@ import { REVIEW_TABLES } from '../../report/review-tables.ts';
 import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { openPlan } from '../open-plan.ts';
+import { openPlan, plannedOn } from '../open-plan.ts';
 import type { ReviewRequest } from '../requests.ts';
 import { reviewBuilds } from '../review-builds.ts';
 import { select } from '../select.ts';
@@ -28,7 +28,7 @@ import type { Session } from '../session.ts';
 export async function review(request: ReviewRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);
-  const opened = await openPlan(request.plan, session, request.asOf);
+  const opened = await openPlan(request.plan, session, plannedOn(request.asOf));
   if (!opened.ok) return opened.status;
   const { plan } = opened.build;
   const chosen = select(request, plan);

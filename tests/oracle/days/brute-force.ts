@@ -65,6 +65,63 @@ export function tryAllDays(weeks: readonly PlainWeek[]): Found {
   return best;
 }
 
+/**
+ * What comes before every preference, counted and not weighed, what counts more before what counts less: jump sessions
+ * not held and pins not met (each as two of them), lift sessions not held (a week without any as four more), weeks without
+ * the free day of the young, and sessions on other days than those handed out.
+ */
+export type Counts = readonly [jumps: number, lifts: number, free: number, moved: number];
+
+/** The least counts that any season has. */
+export function leastCounts(weeks: readonly PlainWeek[]): Counts {
+  const sets = weeks.map(setsOfWeek);
+  let best: Counts = [Infinity, 0, 0, 0];
+  const go = (chosen: readonly PlainChoice[], counts: Counts): void => {
+    if (chosen.length === weeks.length) best = counts;
+    const week = weeks[chosen.length];
+    if (week === undefined) return;
+    for (const set of sets[chosen.length] ?? []) {
+      const next = [...chosen, set];
+      if (costOfWeek(weeks, next, chosen.length) === Infinity) continue;
+      const sum = addCounts(counts, countsOfWeek(week, set));
+      if (isLess(sum, best)) go(next, sum);
+    }
+  };
+  go([], NO_COUNTS);
+  return best;
+}
+
+/** The counts of a season. */
+export const countsOfSeason = (weeks: readonly PlainWeek[], chosen: readonly PlainChoice[]): Counts =>
+  weeks.reduce<Counts>((sum, week, index) => {
+    const choice = chosen[index];
+    return choice === undefined ? sum : addCounts(sum, countsOfWeek(week, choice));
+  }, NO_COUNTS);
+
+const NO_COUNTS: Counts = [0, 0, 0, 0];
+const addCounts = (a: Counts, b: Counts): Counts => [a[0] + b[0], a[1] + b[1], a[2] + b[2], a[3] + b[3]];
+
+function isLess(a: Counts, b: Counts): boolean {
+  const at = a.findIndex((count, place) => count !== b[place]);
+  return at >= 0 && (a[at] ?? 0) < (b[at] ?? 0);
+}
+
+function countsOfWeek({ jumps, lifts, busy, freeDays, isPublished }: PlainWeek, chosen: PlainChoice): Counts {
+  const unmet =
+    Math.min(jumps.wanted, jumps.pinned.length) - chosen.jumps.filter((date) => jumps.pinned.includes(date)).length;
+  const none = lifts.wanted > 0 && lifts.dates.length > 0 && chosen.lifts.length === 0;
+  const taken = new Set([...chosen.jumps, ...chosen.lifts, ...busy]);
+  const moved =
+    chosen.jumps.filter((date) => !jumps.published.includes(date)).length +
+    chosen.lifts.filter((date) => !lifts.published.includes(date)).length;
+  return [
+    2 * unmet + jumps.wanted - chosen.jumps.length,
+    lifts.wanted - chosen.lifts.length + (none ? 4 : 0),
+    7 - taken.size < freeDays ? 1 : 0,
+    isPublished ? moved : 0,
+  ];
+}
+
 /** All sets of up to the wanted number of dates, the one with the first date in which two differ first. */
 function setsOf({ dates, wanted }: PlainUse): readonly (readonly Day[])[] {
   const sets = dates

@@ -1,0 +1,37 @@
+// A build that was written before, found again by its path: a folder of `build --out`, or the JSON in it.
+
+import { readBuilt } from '../diff/read-built.ts';
+import type { WrittenBuild } from '../diff/read-built.ts';
+import type { ExitStatus } from './exit-status.ts';
+import { refuse } from './session.ts';
+import type { Session } from './session.ts';
+
+export type OpenedBuilt =
+  | { readonly ok: true; readonly value: WrittenBuild }
+  | { readonly ok: false; readonly status: ExitStatus };
+
+const BUILT = 'plan.json';
+
+/** The file of a build at a path; undefined where what is there is no build. */
+export function findBuilt(path: string, { files }: Pick<Session, 'files'>): string | undefined {
+  const inside = `${path.replace(/(?<=.)\/+$/u, '')}/${BUILT}`;
+  if (files.stat(path).kind === 'folder') return files.stat(inside).kind === 'file' ? inside : undefined;
+  return files.stat(path).kind === 'file' && /\.json$/iu.test(path) ? path : undefined;
+}
+
+/** Reads the build in a file, or says all that is wrong with it. */
+export async function openBuilt(path: string, session: Session): Promise<OpenedBuilt> {
+  const bytes = session.files.readFile(path);
+  if (!bytes.ok) return { ok: false, status: await refuse(session, `${path} can't be read: ${bytes.reason}`) };
+  const read = readBuilt(new TextDecoder().decode(bytes.value));
+  if (read.ok) return read;
+  return { ok: false, status: await refuse(session, read.problems.map((words) => `${path}: ${words}`).join('\n')) };
+}
+
+/** The build that the folder behind `--near` holds. */
+export async function openNear(folder: string, session: Session): Promise<OpenedBuilt> {
+  const path = findBuilt(folder, session);
+  if (path !== undefined) return await openBuilt(path, session);
+  const what = session.files.stat(folder).kind === 'missing' ? 'is not there' : `holds no ${BUILT}`;
+  return { ok: false, status: await refuse(session, `--near: ${folder} ${what}; it takes a folder of build --out`) };
+}

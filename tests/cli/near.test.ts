@@ -1,0 +1,100 @@
+// `build --near`: sessions of sheets that are out keep their days where the rules allow.
+
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { footfall, rowsOf } from './footfall.ts';
+import type { Ran } from './footfall.ts';
+
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+let folder = '';
+const at = (...steps: readonly string[]): string => join(folder, ...steps);
+
+/** Three days a week where two are trained: the season's days are a choice. */
+const SLOTS = `slots:
+  - { day: monday, minutes: 70, place: gym }
+  - { day: tuesday, minutes: 70, place: gym }
+  - { day: friday, minutes: 70, place: gym }
+  - { day: saturday, minutes: 70, place: gym }
+`;
+
+const write = (name: string, edit: (text: string) => string): string => {
+  cpSync('examples/four-weeks', at(name), { recursive: true });
+  const entry = at(name, 'season.yaml');
+  writeFileSync(entry, edit(readFileSync(entry, 'utf8').replace(/slots:\n( {2}- .*\n)+/u, SLOTS)));
+  return at(name);
+};
+
+const sessionDays = (csv: string): readonly string[] => rowsOf(csv).map(([who, date]) => `${who} ${date}`);
+const sessions = async (...args: readonly string[]): Promise<readonly string[]> => {
+  const { status, out, err } = await footfall(['build', ...args, '--table', 'sessions', '--format', 'csv']);
+  expect([status, err.includes('error')]).toEqual([0, false]);
+  return sessionDays(out);
+};
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'footfall-near-'));
+  await footfall(['build', write('first', (text) => text), '--out', at('sheets')]);
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+test('the same plan keeps every day', async () => {
+  expect(await sessions(at('first'), '--near', at('sheets'))).toEqual(await sessions(at('first')));
+});
+
+/** Practice on the usual eve: without the sheets that are out the whole season would be on other days. */
+const moved = (): string =>
+  write('moved', (text) => text.replace('{ day: wednesday, jumps: 60 }', '{ day: sunday, jumps: 90 }'));
+
+test('sessions stay that would have moved, and go where they must', async () => {
+  const first = await sessions(at('first'));
+  const free = await sessions(moved());
+  const near = await sessions(at('moved'), '--near', at('sheets'));
+  const other = (days: readonly string[]): number => days.filter((day) => !first.includes(day)).length;
+  expect(other(free)).toBeGreaterThan(0);
+  expect(other(near)).toBe(0);
+
+  const closed = `closures: [{ from: 2027-05-14, until: 2027-05-14, because: a fair }]\n\npractice:`;
+  const shut = write('shut', (text) => text.replace('practice:', closed));
+  const kept = await sessions(shut, '--near', at('sheets'));
+  const gone = first.filter((day) => !kept.includes(day));
+  expect(gone.length).toBeGreaterThan(0);
+  expect(gone.every((day) => day.endsWith('2027-05-14'))).toBe(true);
+});
+
+test('it may be the folder that is written, and the mark says that the sheets had a say', async () => {
+  cpSync(at('sheets'), at('both'), { recursive: true });
+  const before = sessionDays(readFileSync(at('both', 'sessions.csv'), 'utf8'));
+  const ran = await footfall(['build', moved(), '--near', at('both'), '--out', at('both')]);
+  expect(ran.status).toBe(0);
+  expect(sessionDays(readFileSync(at('both', 'sessions.csv'), 'utf8'))).toEqual(before);
+  const markOf = (name: string): string => JSON.parse(readFileSync(at(name, 'plan.json'), 'utf8')).mark;
+  await footfall(['build', at('moved'), '--out', at('alone')]);
+  expect(markOf('both')).not.toBe(markOf('alone'));
+});
+
+test('a folder that is written without --near is no reason to stay', async () => {
+  cpSync(at('sheets'), at('plain'), { recursive: true });
+  await footfall(['build', moved(), '--out', at('plain')]);
+  const free = await sessions(at('moved'));
+  expect(sessionDays(readFileSync(at('plain', 'sessions.csv'), 'utf8'))).toEqual(free);
+});
+
+const near = async (path: string): Promise<Ran> => await footfall(['build', at('first'), '--near', path]);
+
+test('what is no build is refused, with its file', async () => {
+  expect(await near(at('nowhere'))).toMatchObject({ status: 2, out: '', err: expect.stringContaining('is not there') });
+  expect((await near(at('first'))).err).toContain('holds no plan.json');
+  mkdirSync(at('broken'));
+  const text = readFileSync(at('sheets', 'plan.json'), 'utf8');
+  writeFileSync(at('broken', 'plan.json'), text.replace('"date":"2027-05-07"', '"date":"7 May"'));
+  const { status, out, err } = await near(at('broken'));
+  expect([status, out]).toEqual([2, '']);
+  expect(err).toMatch(
+    /broken\/plan\.json: athletes\[\d\]\.weeks\[0\]\.sessions\[\d\]\.date is "7 May", and should be a date/,
+  );
+});
