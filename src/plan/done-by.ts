@@ -1,6 +1,7 @@
 // The rows of the record that are about one athlete. Sorted out once and kept with the record, so that a big squad's is
 // not walked for everybody.
 
+import type { Day } from '../util/days.ts';
 import type { DoneRow, Record } from './types.ts';
 
 const indexes = new WeakMap<Record, ReadonlyMap<string, readonly DoneRow[]>>();
@@ -21,4 +22,17 @@ function indexOf(record: Record): ReadonlyMap<string, readonly DoneRow[]> {
   }
   indexes.set(record, rows);
   return rows;
+}
+
+/**
+ * The row that says how the last morning on record before a day was: of several rows for it, as of two sessions on one
+ * day, the one with the most pain.
+ *
+ * @param rows in order of their days
+ */
+export function lastPainBefore(rows: readonly DoneRow[], day: Day): DoneRow | undefined {
+  const last = rows.findLast((row) => row.pain !== undefined && row.day < day);
+  if (last === undefined) return undefined;
+  const same = rows.filter((row) => row.pain !== undefined && row.day === last.day);
+  return same.reduce((worst, row) => ((row.pain ?? 0) > (worst.pain ?? 0) ? row : worst), last);
 }

@@ -3,7 +3,7 @@
 
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { holds } from '../plan/applies.ts';
-import { doneBy } from '../plan/done-by.ts';
+import { doneBy, lastPainBefore } from '../plan/done-by.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { DoneRow, Plan } from '../plan/types.ts';
@@ -86,7 +86,7 @@ function painIn(
 ): PainfulWeek | undefined {
   let found: PainfulWeek | undefined;
   for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) {
-    const row = rows.findLast((one) => one.day < day);
+    const row = lastPainBefore(rows, day);
     if (row?.pain === undefined) continue;
     const { pain, span } = row;
     if (pain >= stop) return { stops: true, day: row.day, pain, span };

@@ -33,6 +33,15 @@ const on = (date: string, contacts?: number, pain?: number): Partial<DoneRow> =>
   ...(pain !== undefined && { pain }),
 });
 
+it('of two sessions on one day the morning with more pain counts, in whichever order they stand', () => {
+  const first = [on('2027-01-12', 50, 6), on('2027-01-12', 20, 1)];
+  for (const rows of [first, first.toReversed()]) {
+    const { codes } = built(season(rows), '2027-01-18');
+    expect(codes).toContain('schedule/pain-stop');
+  }
+  expect(built(season([...first, on('2027-01-14', 0, 1)]), '2027-01-18').codes).not.toContain('schedule/pain-stop');
+});
+
 describe('weeks that are over', () => {
   it('are those wholly before the day after the last record, or before the day that is named', () => {
     const rows = [on('2027-01-05', 80), on('2027-01-07', 80), on('2027-01-12', 80)];

@@ -1,6 +1,6 @@
 // Pain on the record that stops or holds an athlete's jumps on the day of the review.
 
-import { doneBy } from '../../../plan/done-by.ts';
+import { doneBy, lastPainBefore } from '../../../plan/done-by.ts';
 import { getRuleValue, ruleBook } from '../../../plan/rule-book.ts';
 import { DAYS_A_WEEK } from '../../../util/days.ts';
 import { dayWords } from '../../calendar-words.ts';
@@ -12,7 +12,7 @@ import type { ToldItem } from '../told-item.ts';
 /** By the last row with pain, as the rule pain-hold has it; G12 (S), as a rule C. */
 export function painDecision(subject: Subject): readonly ToldItem[] {
   const { plan, athlete, day, places } = subject;
-  const row = doneBy(plan.record, athlete.id).findLast(({ pain }) => pain !== undefined);
+  const row = lastPainBefore(doneBy(plan.record, athlete.id), Number.POSITIVE_INFINITY);
   const book = ruleBook(plan, athlete);
   const range = { from: day, until: day };
   if (row?.pain === undefined || book.waiver('pain-hold', range) !== undefined) return [];
