@@ -1,7 +1,7 @@
 // One page or calendar of a build for standard output: which of them answers what was asked for.
 
 import type { Build } from '../build/types.ts';
-import { boardPage } from '../render/html/boards.ts';
+import { boardPages } from '../render/html/boards.ts';
 import { cardHalves, createSheets } from '../render/html/cards.ts';
 import { page, PAGE_END, pageStart } from '../render/html/document.ts';
 import type { Paper } from '../render/html/paper.ts';
@@ -40,7 +40,7 @@ function* boardsPage(build: Build, selection: Selection, paper: Paper): Iterable
   for (const built of build.athletes) boards.add(built);
   const title = `Session boards: ${build.plan.season.title}`;
   const { mark } = build;
-  const pages = [...boards.finish()].map((board) => boardPage(board, mark));
+  const pages = [...boards.finish()].flatMap((board) => boardPages(board, { mark, paper }));
   yield* page({ title, paper, kind: 'board' }, pages);
 }
 

@@ -5,7 +5,7 @@ import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
-import { boardPage } from '../render/html/boards.ts';
+import { boardPages } from '../render/html/boards.ts';
 import { cardHalves, createSheets } from '../render/html/cards.ts';
 import type { SheetMaker } from '../render/html/cards.ts';
 import { page, PAGE_END, pageStart, piece } from '../render/html/document.ts';
@@ -180,7 +180,7 @@ function boardPart(folder: OutputFolder, job: BuildToWrite): Part {
           folder.append(path, pageStart(frameOf(job, `Session board: ${board.day}`, 'board', '../')));
           open = path;
         }
-        folder.append(path, piece(boardPage(board, job.build.mark)));
+        writeAll(folder, path, boardPages(board, { mark: job.build.mark, paper: job.paper }).map(piece));
       }
       if (open !== undefined) folder.append(open, PAGE_END);
     },

@@ -1,6 +1,7 @@
-// The rows of a board: each a kind of exercise (a drill family, a pattern of lifts) that most of a squad does at one
+// The rows of a board: each a kind of exercise (a drill family, a pattern of lifts) that much of a squad does at one
 // time, and in it for each group who does which exercise of that kind, how often. Times are those of the middle athlete;
-// whoever is far from them is named with a time of their own.
+// a group or an athlete far from them has a time of their own. What hardly anybody does is no row: it stands with the
+// names of those who do.
 
 import type { BuiltLine } from '../build/types.ts';
 import type { Library } from '../library/index.ts';
@@ -26,6 +27,8 @@ export interface BoardCell {
 
 export interface BoardExercise {
   readonly name: string;
+  /** When those of the group come to it, in minutes, where that is far from the row's time. */
+  readonly at?: number;
   readonly doses: readonly BoardDose[];
 }
 
@@ -33,8 +36,38 @@ export interface BoardDose {
   readonly dose: string;
   /** A load in the hands, and what differs from the row's usual. */
   readonly differs: readonly string[];
-  /** Names, where it isn't the whole group or somebody comes at another time. */
-  readonly who?: readonly string[];
+  /** Where it isn't the whole group or somebody comes at another time. */
+  readonly who?: readonly BoardWho[];
+}
+
+export interface BoardWho {
+  readonly who: 'these' | 'all-but-these' | 'the-others';
+  /** None where it is the others of the group. */
+  readonly names: readonly string[];
+  /** When they come to it, in minutes, where that is far from the exercise's time. */
+  readonly at?: number;
+}
+
+/** What somebody does apart from the rows, in order of time. */
+export interface BoardOwn {
+  readonly name: string;
+  readonly lines: readonly BoardOwnLine[];
+}
+
+export interface BoardOwnLine {
+  /** In minutes from the start. */
+  readonly at: number;
+  readonly exercise: string;
+  readonly dose: string;
+  /** A load in the hands, how hard, the rest. */
+  readonly manner: readonly string[];
+}
+
+export interface BoardPlan {
+  readonly rows: readonly BoardRow[];
+  readonly own: readonly BoardOwn[];
+  /** Those who do the whole session apart from the rows. */
+  readonly apart: ReadonlySet<Attendance>;
 }
 
 interface Entry {
@@ -46,11 +79,46 @@ interface Entry {
 
 const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 
+/** What no more than one in so many do is no row of a board of several groups. */
+const ONE_IN = 7;
+/** Of whose exercises nobody else does so many per cent or more, does the whole session apart. */
+const APART_PERCENT = 25;
+
 export function boardRows(
   { library }: Pick<Plan, 'library'>,
   attendances: readonly Attendance[],
   groups: number,
-): readonly BoardRow[] {
+): BoardPlan {
+  const isRow = (entries: readonly Entry[]): boolean => groups === 1 || entries.length * ONE_IN > attendances.length;
+  const apart = groups === 1 || attendances.length < ONE_IN ? NOBODY : apartOf(attendances);
+  const together = attendances.filter((attendance) => !apart.has(attendance));
+  const kinds = kindsOf(library, together);
+  const own = [...kindsOf(library, [...apart]).flat(), ...kinds.filter((entries) => !isRow(entries)).flat()];
+  return {
+    rows: kinds.filter(isRow).map((entries) => rowOf(entries, together, groups)),
+    own: ownOf(own, attendances),
+    apart,
+  };
+}
+
+const NOBODY: ReadonlySet<Attendance> = new Set();
+
+function apartOf(attendances: readonly Attendance[]): ReadonlySet<Attendance> {
+  const doing = new Map<string, Set<Attendance>>();
+  for (const attendance of attendances) {
+    for (const { exercise } of attendance.session.lines) {
+      doing.set(exercise, (doing.get(exercise) ?? new Set()).add(attendance));
+    }
+  }
+  const isApart = ({ session: { lines } }: Attendance): boolean => {
+    const alone = lines.filter(({ exercise }) => doing.get(exercise)?.size === 1).length;
+    return alone > 1 && alone * 100 >= lines.length * APART_PERCENT;
+  };
+  return new Set(attendances.filter(isApart));
+}
+
+/** The lines of all, those of a kind together, in the order of the board. */
+function kindsOf(library: Library, attendances: readonly Attendance[]): readonly (readonly Entry[])[] {
   const byKind = new Map<string, Entry[]>();
   for (const attendance of attendances) {
     for (const [kind, entry] of entriesOf(library, attendance)) {
@@ -59,8 +127,25 @@ export function boardRows(
       else those.push(entry);
     }
   }
-  return [...byKind.values()].toSorted((a, b) => inOrder(a, b)).map((entries) => rowOf(entries, attendances, groups));
+  return [...byKind.values()].toSorted((a, b) => inOrder(a, b));
 }
+
+/** In the order in which the athletes stand on the board. */
+function ownOf(entries: readonly Entry[], attendances: readonly Attendance[]): readonly BoardOwn[] {
+  return attendances.flatMap((attendance) => {
+    const those = entries.filter((entry) => entry.attendance === attendance);
+    if (those.length === 0) return [];
+    const ordered = those.toSorted((a, b) => a.time.from - b.time.from);
+    return [{ name: attendance.name, lines: ordered.map(ownLine) }];
+  });
+}
+
+const ownLine = (entry: Entry): BoardOwnLine => ({
+  at: Math.round(entry.time.from),
+  exercise: entry.sheet.name,
+  dose: entry.sheet.dose,
+  manner: [...loadInHand(entry), ...manner(entry.sheet)],
+});
 
 /** The lines of one athlete, each under its kind; the second of a kind in a session is a kind of its own. */
 function entriesOf(library: Library, attendance: Attendance): readonly (readonly [string, Entry])[] {
@@ -98,7 +183,7 @@ function rowOf(entries: readonly Entry[], attendances: readonly Attendance[], gr
   if (first === undefined) throw new Error('a row without lines');
   const row: RowFacts = { from: startOf(entries), usual: usualOf(entries) };
   const cells = Array.from({ length: groups }, (_, group) => {
-    const members = attendances.filter((one) => one.group === group).length;
+    const members = attendances.filter((one) => one.group === group);
     return cellOf(
       entries.filter(({ attendance }) => attendance.group === group),
       members,
@@ -115,30 +200,58 @@ const manner = ({ effort, rest }: SheetLine): readonly string[] => [
   `rest ${rest}`,
 ];
 
-/** What most have; of as many, what comes first. */
+/** How hard, where most have it so, and the commonest rest; of as many, what comes first. */
 function usualOf(entries: readonly Entry[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const { sheet } of entries) {
-    for (const words of manner(sheet)) counts.set(words, (counts.get(words) ?? 0) + 1);
-  }
-  return [...counts].filter(([, count]) => 2 * count > entries.length).map(([words]) => words);
+  const effort = commonest(entries.map(({ sheet }) => sheet.effort));
+  const rest = commonest(entries.map(({ sheet }) => `rest ${sheet.rest}`));
+  return [
+    ...(effort?.value !== undefined && 2 * effort.count > entries.length ? [effort.value] : []),
+    ...(rest === undefined ? [] : [rest.value]),
+  ];
 }
 
-function cellOf(entries: readonly Entry[], members: number, row: RowFacts): BoardCell {
-  const exercises = grouped(entries, ({ sheet }) => sheet.name);
+function commonest<T>(values: readonly T[]): { readonly value: T; readonly count: number } | undefined {
+  const counts = new Map<T, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  const [first] = [...counts].toSorted(([, a], [, b]) => b - a);
+  return first === undefined ? undefined : { value: first[0], count: first[1] };
+}
+
+/** From here on, in minutes, the own time of a group's exercise is told. */
+const GROUP_OFF = 4;
+/** From here on, in minutes, an athlete's own time is told. */
+const ATHLETE_OFF = 8;
+
+function cellOf(entries: readonly Entry[], members: readonly Attendance[], row: RowFacts): BoardCell {
   return {
-    exercises: exercises.map((those) => ({
-      name: those[0]?.sheet.name ?? '',
-      doses: grouped(those, (entry) =>
-        [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet)].join('|'),
-      ).flatMap((same) => doseOf(same, members, row)),
-    })),
+    exercises: grouped(entries, ({ sheet }) => sheet.name).map((those) => exerciseOf(those, members, row)),
   };
 }
 
+function exerciseOf(entries: readonly Entry[], members: readonly Attendance[], row: RowFacts): BoardExercise {
+  const own = startOf(entries);
+  const isOff = Math.abs(own - row.from) >= GROUP_OFF;
+  const facts: ExerciseFacts = { members, usual: row.usual, from: isOff ? own : row.from };
+  const keyOf = (entry: Entry): string => [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet)].join('|');
+  return {
+    name: entries[0]?.sheet.name ?? '',
+    ...(isOff && { at: own }),
+    doses: grouped(entries, keyOf).flatMap((same) => doseOf(same, facts)),
+  };
+}
+
+interface ExerciseFacts {
+  readonly members: readonly Attendance[];
+  readonly usual: readonly string[];
+  readonly from: number;
+}
+
 /** Entries that a key holds together, in the order of the first of them. */
-function grouped(entries: readonly Entry[], keyOf: (entry: Entry) => string): readonly (readonly Entry[])[] {
-  const groups = new Map<string, Entry[]>();
+function grouped(
+  entries: readonly Entry[],
+  keyOf: (entry: Entry) => string | number | undefined,
+): readonly (readonly Entry[])[] {
+  const groups = new Map<string | number | undefined, Entry[]>();
   for (const entry of entries) {
     const key = keyOf(entry);
     const those = groups.get(key);
@@ -148,28 +261,49 @@ function grouped(entries: readonly Entry[], keyOf: (entry: Entry) => string): re
   return [...groups.values()];
 }
 
-function doseOf(entries: readonly Entry[], members: number, { from, usual }: RowFacts): readonly BoardDose[] {
+function doseOf(entries: readonly Entry[], facts: ExerciseFacts): readonly BoardDose[] {
   const [first] = entries;
   if (first === undefined) return [];
-  const who = entries.map((entry) => whoWords(entry, from));
-  const isPlain = entries.every(({ attendance }, index) => attendance.name === who[index]);
+  const who = whoOf(entries, facts);
   return [
     {
       dose: first.sheet.dose,
-      differs: [...loadInHand(first), ...manner(first.sheet).filter((words) => !usual.includes(words))],
-      ...((entries.length < members || !isPlain) && { who }),
+      differs: [...loadInHand(first), ...manner(first.sheet).filter((words) => !facts.usual.includes(words))],
+      ...(who.length > 0 && { who }),
     },
   ];
 }
-
-/** From here on, in minutes, an athlete's own time is told. */
-const OFF_THE_CLOCK = 15;
 
 /** A load that isn't on a bar: those stand with their station. */
 const loadInHand = ({ line, sheet }: Entry): readonly string[] =>
   sheet.load === undefined || line.barGrams !== undefined ? [] : [sheet.load];
 
-function whoWords({ attendance, time }: Entry, from: number): string {
-  const isLate = Math.abs(time.from - from) >= OFF_THE_CLOCK;
-  return isLate ? `${attendance.name} at ${Math.round(time.from)}` : attendance.name;
+/** Nobody where it is the whole group, at the time of the exercise. */
+function whoOf(entries: readonly Entry[], { members, from }: ExerciseFacts): readonly BoardWho[] {
+  const ownTime = ({ time }: Entry): number | undefined =>
+    Math.abs(time.from - from) >= ATHLETE_OFF ? Math.round(time.from) : undefined;
+  const onTime = entries.filter((entry) => ownTime(entry) === undefined);
+  const late = grouped(
+    entries.filter((entry) => ownTime(entry) !== undefined),
+    ownTime,
+  ).map((those): BoardWho => ({ who: 'these', names: namesOf(those), ...atOf(those[0], ownTime) }));
+  if (onTime.length === 0) return late;
+  const there = new Set(entries.map(({ attendance }) => attendance));
+  const missing = members.filter((one) => !there.has(one)).map(({ name }) => name);
+  if (missing.length === 0 && late.length === 0) return [];
+  if (missing.length === 0 && onTime.length > FEW) return [...late, { who: 'the-others', names: [] }];
+  if (late.length === 0 && missing.length <= FEW && 2 * missing.length < onTime.length) {
+    return [{ who: 'all-but-these', names: missing }];
+  }
+  return [{ who: 'these', names: namesOf(onTime) }, ...late];
+}
+
+/** So few names are better told than left to be worked out. */
+const FEW = 2;
+
+const namesOf = (entries: readonly Entry[]): readonly string[] => entries.map(({ attendance }) => attendance.name);
+
+function atOf(entry: Entry | undefined, ownTime: (entry: Entry) => number | undefined): { readonly at?: number } {
+  const at = entry === undefined ? undefined : ownTime(entry);
+  return at === undefined ? {} : { at };
 }

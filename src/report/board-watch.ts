@@ -58,7 +58,7 @@ const whoWords = (names: readonly string[], { length }: readonly Attendance[]): 
 /** `no drops, no sideways jumps, at most 60 jumps, until 14 Feb`. */
 export function limitWords(plan: Plan, { avoid, contactsASession, contactsAWeek, range }: Limit): string {
   return [
-    ...avoid.map((one) => `no ${avoidWords(plan, one)}`),
+    ...new Set(avoid.map((one) => `no ${avoidWords(plan, one)}`)),
     ...(contactsASession === undefined ? [] : [`at most ${contactsASession} jumps a session`]),
     ...(contactsAWeek === undefined ? [] : [`at most ${contactsAWeek} jumps a week`]),
     ...(range.until >= plan.season.ends ? [] : [`until ${dateWords(range.until)}`]),
@@ -81,12 +81,14 @@ const TIER_WORDS: Readonly<Record<string, string>> = {
   high: 'jumps of the hardest kind',
 };
 
+const SINGLE_LEG = 'single-leg work';
+
 function avoidWords({ library }: Plan, avoid: Avoid): string {
   switch (avoid.kind) {
     case 'drops':
       return 'drops from a box';
     case 'single-leg':
-      return 'single-leg work';
+      return SINGLE_LEG;
     case 'direction':
       return DIRECTION_WORDS[avoid.id] ?? avoid.id;
     case 'cycle':
@@ -97,8 +99,10 @@ function avoidWords({ library }: Plan, avoid: Avoid): string {
     case 'lift':
       return exerciseName(library, avoid.id).toLowerCase();
     case 'family':
-    case 'pattern':
       return avoid.id.replaceAll('-', ' ');
+    case 'pattern':
+      // The word bars lifts and jumps alike, and is told once.
+      return avoid.id === 'single-leg' ? SINGLE_LEG : avoid.id.replaceAll('-', ' ');
   }
 }
 

@@ -10,7 +10,7 @@ import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import type { Attendance } from './attendance.ts';
 import { boardRows } from './board-rows.ts';
-import type { BoardRow } from './board-rows.ts';
+import type { BoardOwn, BoardRow } from './board-rows.ts';
 import { stationsOf } from './board-stations.ts';
 import type { StationTable } from './board-stations.ts';
 import { cuesOf, kitToSetOut, shortOnTime, watchList } from './board-watch.ts';
@@ -40,6 +40,8 @@ export interface Board {
   readonly next?: string;
   readonly groups: readonly BoardGroup[];
   readonly rows: readonly BoardRow[];
+  /** What somebody does apart from the rows. */
+  readonly own: readonly BoardOwn[];
   readonly stations: readonly StationTable[];
   readonly watch: readonly string[];
   readonly kit: readonly string[];
@@ -52,6 +54,8 @@ export interface BoardGroup {
   /** Absent for those who are in no group and no squad. */
   readonly mark?: GroupMark;
   readonly people: readonly string[];
+  /** Those of them who do what the rows say; the others are on their own. */
+  readonly together: readonly string[];
 }
 
 /** Takes the athletes one at a time; boards are made when all are there. */
@@ -115,7 +119,7 @@ function boardOf(plan: Plan, names: ReturnType<typeof createSheetNames>, there: 
   if (first === undefined) throw new Error('a session without athletes');
   const { day, slot } = first.session;
   const { groups, attendances } = inGroups(plan, names, there, day);
-  const rows = boardRows(plan, attendances, groups.length);
+  const { rows, own, apart } = boardRows(plan, attendances, groups.length);
   const next = nextEvent(plan, attendances, day);
   return {
     date: isoDate(day),
@@ -126,8 +130,12 @@ function boardOf(plan: Plan, names: ReturnType<typeof createSheetNames>, there: 
     minutes: there.reduce((most, { session }) => Math.max(most, session.minutes), 0),
     due: there.length,
     ...(next !== undefined && { next }),
-    groups,
+    groups: groups.map((group, index) => ({
+      ...group,
+      together: attendances.filter((one) => one.group === index && !apart.has(one)).map(({ name }) => name),
+    })),
     rows,
+    own,
     stations: stationsOf(plan, attendances),
     watch: watchList(plan, attendances, day),
     kit: kitToSetOut(plan, attendances, slot.place),
@@ -145,7 +153,7 @@ function timeOf({ at, minutes }: Slot): { readonly time?: string } {
 const MINUTES_A_DAY = 24 * 60;
 
 interface Grouped {
-  readonly groups: readonly BoardGroup[];
+  readonly groups: readonly Omit<BoardGroup, 'together'>[];
   readonly attendances: readonly Attendance[];
 }
 

@@ -119,8 +119,10 @@ export function eventsOf(plan: Plan, athlete: Athlete, range: DayRange): readonl
 /** Tests are drills, lifts, or words of their own with dashes. */
 export function testNames({ library }: Plan, what: readonly string[]): string {
   return what
-    .map((id) => exerciseName(library, id))
-    .map((name) => name.replaceAll('-', ' ').toLowerCase())
+    .map((id) =>
+      library.drills.has(id) || library.lifts.has(id) ? exerciseName(library, id) : id.replaceAll('-', ' '),
+    )
+    .map((name) => name.toLowerCase())
     .join(', ');
 }
 

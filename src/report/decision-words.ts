@@ -1,11 +1,13 @@
 // What a coach decided beside the plan itself, in words: pins, changed rules, waivers, each with whom it is for and when.
 // The reason is kept apart, so that a page on a wall can leave it out.
 
+import { findParameter } from '../library/rules.ts';
 import type { Athlete, DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
 import { weekdayNames } from '../util/days.ts';
 import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import { loadWords } from './quantities.ts';
+import { amountWords } from './rule-report.ts';
 import { kindWords } from './week-words.ts';
 
 export interface Decision {
@@ -50,12 +52,19 @@ export function rangeInSeason({ season }: Pick<Plan, 'season'>, range: DayRange)
   return from === until ? dateWords(from) : `${dateWords(from)} – ${dateWords(until)}`;
 }
 
-const waiverWords = ({ rule, decided }: Waiver): string =>
-  `${rule} waived${decided === undefined ? '' : `, decided by ${decided}`}`;
+/** A rule's id without its dashes reads as what it is about. */
+const ruleName = (id: string): string => id.replaceAll('-', ' ');
 
+const waiverWords = ({ rule, decided }: Waiver): string =>
+  `${ruleName(rule)} waived${decided === undefined ? '' : `, decided by ${decided}`}`;
+
+/** `weekly rise: most rise over the adapted volume 8 %`. */
 function ruleWords({ rule, parameters }: RuleChange): string {
-  const values = [...parameters].map(([name, value]) => `${name} ${value}`);
-  return `${rule}: ${values.join(', ')}`;
+  const values = [...parameters].map(([name, value]) => {
+    const known = findParameter(rule, name);
+    return known === undefined ? `${name} ${value}` : `${known.says} ${amountWords(value, known.unit)}`;
+  });
+  return `${ruleName(rule)}: ${values.join(', ')}`;
 }
 
 const pinWords = (plan: Plan, { effects }: Pin): string =>

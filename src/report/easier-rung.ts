@@ -58,12 +58,18 @@ export function lighterLoad(
   if (loadGrams === undefined) return undefined;
   const wanted = (loadGrams * (100 - SHEETS.lighterPercent)) / 100;
   if (barGrams === undefined) {
-    const grams = heaviestUpTo(wanted, loading, kit);
+    const grams = loading === 'trap-bar' ? lighterBar(loadGrams, wanted, kit) : heaviestUpTo(wanted, loading, kit);
     return grams > 0 ? { grams } : undefined;
   }
   const perSideGrams = inSteps(Math.max(0, wanted - barGrams) / 2, kit.smallestPlateGrams);
   const grams = barGrams + 2 * perSideGrams;
   return grams < loadGrams ? { grams, perSideGrams } : undefined;
+}
+
+/** A bar of unknown weight is made lighter by the same plate on each side. */
+function lighterBar(loadGrams: number, wanted: number, { smallestPlateGrams }: Kit): number {
+  const pair = 2 * smallestPlateGrams;
+  return loadGrams - Math.ceil((loadGrams - wanted) / pair) * pair;
 }
 
 function heaviestUpTo(grams: number, loading: Lift['loading'], kit: Kit): number {

@@ -74,3 +74,52 @@ export function typeSizes(file: string): readonly number[] {
   const sizes = [...text.matchAll(/<fontspec [^>]*size="(\d+)"/gu)].map(([, size]) => (Number(size) + 1) / ZOOM);
   return [...new Set(sizes)].toSorted((a, b) => a - b);
 }
+
+/** A page as a printer without colour lays it down: a byte a dot, black 0. */
+export interface GreyPage {
+  readonly width: number;
+  readonly height: number;
+  readonly dots: Uint8Array;
+  /** Dots to a point. */
+  readonly scale: number;
+}
+
+const DOTS_AN_INCH = 144;
+const PGM = /^P5\s+(\d+)\s+(\d+)\s+255\s/u;
+
+/** The first page in grey, by poppler. */
+export function greyPage(file: string): GreyPage {
+  const bytes = execFileSync('pdftoppm', ['-gray', '-r', String(DOTS_AN_INCH), '-l', '1', '-singlefile', file], {
+    maxBuffer: 200_000_000,
+  });
+  const head = PGM.exec(bytes.subarray(0, 40).toString('latin1'));
+  if (head === null) throw new Error(`${file} gave no grey picture`);
+  return {
+    width: Number(head[1]),
+    height: Number(head[2]),
+    dots: bytes.subarray(head[0].length),
+    scale: DOTS_AN_INCH / 72,
+  };
+}
+
+export type Box = Pick<Word, 'left' | 'top' | 'right' | 'bottom'>;
+
+/** The dots in a box, row by row. */
+export function dotsIn({ width, height, dots, scale }: GreyPage, { left, top, right, bottom }: Box): readonly number[] {
+  const found: number[] = [];
+  const until = { x: Math.min(width, Math.ceil(right * scale)), y: Math.min(height, Math.ceil(bottom * scale)) };
+  for (let y = Math.max(0, Math.floor(top * scale)); y < until.y; y += 1) {
+    for (let x = Math.max(0, Math.floor(left * scale)); x < until.x; x += 1) found.push(dots[y * width + x] ?? 0);
+  }
+  return found;
+}
+
+/** Of two greys as the Web Content Accessibility Guidelines 2.2 reckon it ("contrast ratio"), from 1 to 21. */
+export function contrast(one: number, other: number): number {
+  const light = (grey: number): number => {
+    const share = grey / 255;
+    return share <= 0.040_45 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  };
+  const [dark = 0, bright = 0] = [light(one), light(other)].toSorted((a, b) => a - b);
+  return (bright + 0.05) / (dark + 0.05);
+}

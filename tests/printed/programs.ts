@@ -3,13 +3,22 @@
 
 import { spawnSync } from 'node:child_process';
 
-export type Program = 'chromium' | 'pdfinfo' | 'pdftotext' | 'pdftohtml' | 'soffice' | 'python3-vobject' | 'mount';
+export type Program =
+  | 'chromium'
+  | 'pdfinfo'
+  | 'pdftotext'
+  | 'pdftohtml'
+  | 'pdftoppm'
+  | 'soffice'
+  | 'python3-vobject'
+  | 'mount';
 
 const PROBES: Readonly<Record<Program, readonly [string, ...string[]]>> = {
   chromium: ['/usr/bin/chromium', '--version'],
   pdfinfo: ['pdfinfo', '-v'],
   pdftotext: ['pdftotext', '-v'],
   pdftohtml: ['pdftohtml', '-v'],
+  pdftoppm: ['pdftoppm', '-v'],
   soffice: ['soffice', '--version'],
   'python3-vobject': ['/usr/bin/python3', '-c', 'import vobject'],
   mount: [

@@ -2,8 +2,8 @@
 // twelve lines, kilos on bars and in hands; and a build with nobody in it.
 
 import type { Build, BuiltAthlete, BuiltLine } from '../../src/build/types.ts';
-import type { Kit, TrainingPlace } from '../../src/plan/types.ts';
-import { builtAthlete, athlete, line, madeBuild, madePlan, session, week } from '../unit/report/made-build.ts';
+import type { Athlete, Kit, TrainingPlace } from '../../src/plan/types.ts';
+import { builtAthlete, athlete, day, line, madeBuild, madePlan, session, week } from '../unit/report/made-build.ts';
 import { HERE, slot } from '../unit/schedule/make-plan.ts';
 
 const KIT: Kit = {
@@ -35,6 +35,7 @@ const NAMES = [
   'Ngozi',
   '=cmd()',
   '<b>Bo & "Co"</b>',
+  '<script>alert(1)</script>',
 ];
 const GROUPS = ['blue', 'green', 'red', 'yellow', 'orange'];
 const HEAD_COUNT = 40;
@@ -90,8 +91,40 @@ function person(index: number): BuiltAthlete {
   });
 }
 
+/** People of whom pages have little to say, or who are not there: nothing planned, jumps alone, away and on the way back. */
+function others(): readonly BuiltAthlete[] {
+  const named = (id: string, name: string, change: Partial<Athlete> = {}): Athlete =>
+    athlete('intermediate', 80, { id, name, ...change });
+  const jumps = session('2027-01-06', [line('hurdle-hop', { sets: 4 })]);
+  return [
+    builtAthlete([week(1, []), week(2, [])], { athlete: named('nothing', 'Nothing P.') }),
+    builtAthlete([week(1, [jumps]), week(2, [])], { athlete: named('jumps', 'Jumps Only') }),
+    builtAthlete([week(1, []), week(2, [])], {
+      athlete: named('away', 'Away <script>alert(2)</script>', {
+        away: [
+          {
+            range: { from: day('2027-01-04'), until: day('2027-01-31') },
+            because: 'a private <reason>',
+            trained: 'none',
+            span: HERE,
+          },
+        ],
+        returning: [{ stage: 2, of: 4, since: day('2027-01-01'), signed: 'Dr <b>X</b>', span: HERE }],
+        limits: [
+          {
+            range: { from: day('2027-01-04'), until: day('2027-01-20') },
+            avoid: [{ kind: 'drops' }, { kind: 'single-leg' }, { kind: 'pattern', id: 'single-leg' }],
+            because: 'a reason of health & <more>',
+            span: HERE,
+          },
+        ],
+      }),
+    }),
+  ];
+}
+
 export function stressBuild(units: 'metric' | 'imperial'): Build {
-  const people = Array.from({ length: HEAD_COUNT }, (_, index) => person(index));
+  const people = [...Array.from({ length: HEAD_COUNT }, (_, index) => person(index)), ...others()];
   const planned = madePlan();
   return madeBuild(people, { ...planned, season: { ...planned.season, title: 'A season of <hard> cases', units } });
 }

@@ -5,7 +5,7 @@
 import type { Card, CardLine, CardSession } from '../../report/card.ts';
 import { printable } from './paper.ts';
 import type { Paper } from './paper.ts';
-import { linesNeeded, textWidth } from './text-width.ts';
+import { linesNeeded, linesOfRuns, textWidth } from './text-width.ts';
 
 export const CARD_TYPE = {
   title: { points: 17, bold: true },
@@ -53,6 +53,9 @@ export const CARD_MEASURES = {
   number: 5.5,
   dose: 19,
 } as const;
+
+/** Explains, beside what the week is for, what stands in every line. */
+export const IF_NOT_MEANS = '“if not”: when you can’t today';
 
 /** A session or, where it doesn't fit a column, a part of it. */
 export interface CardPart {
@@ -115,7 +118,8 @@ const wholePart = (session: CardSession): CardPart => ({
 /** What a column may hold: the half page less what stands above and below it. */
 function columnHeight(card: Card, { half, width }: CardSpace): number {
   const m = CARD_MEASURES;
-  const purpose = linesNeeded(card.purpose, width, CARD_TYPE.purpose) * m.purposeLine;
+  const beside = textWidth(IF_NOT_MEANS, CARD_TYPE.detail) + m.headerColumnGap;
+  const purpose = linesNeeded(card.purpose, width - beside, CARD_TYPE.purpose) * m.purposeLine;
   const events =
     card.events.length === 0 ? 0 : linesNeeded(card.events.join(' · '), width, CARD_TYPE.event) * m.eventLine;
   return half - headerLines(card, width) * m.header - purpose - events - m.headerGap - m.footer;
@@ -199,13 +203,20 @@ function headHeight({ session }: CardPart, { column }: CardSpace): number {
   return titleLines * m.sessionLine + facts + m.sessionRule;
 }
 
+/** The boxes stand at the right; what comes below them has the whole width. */
 function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace): number {
   const m = CARD_MEASURES;
-  const text = column - m.number - m.boxWidth * boxColumns(session);
-  const name = linesNeeded(nameWords(line), text - m.dose, CARD_TYPE.name) * m.nameLine;
-  const details = detailLines(line).reduce((sum, words) => sum + linesNeeded(words, text, CARD_TYPE.detail), 0);
+  const text = column - m.number;
   const boxes = line.sets > m.boxesInARow ? 2 * m.lowBoxHeight : m.boxHeight;
-  return Math.max(boxes, name + details * m.detailLine) + m.rowPadding;
+  const beside = text - m.boxWidth * boxesAcross(line.sets);
+  const nameWidth = text - m.boxWidth * boxColumns(session) - m.dose - 0.4;
+  let height = linesNeeded(nameWords(line), nameWidth, CARD_TYPE.name) * m.nameLine;
+  for (const words of detailLines(line)) {
+    const top = height;
+    const widthOf = (index: number): number => (top + index * m.detailLine < boxes ? beside : text);
+    height += linesOfRuns([{ text: words, type: CARD_TYPE.detail }], widthOf) * m.detailLine;
+  }
+  return Math.max(boxes, height) + m.rowPadding;
 }
 
 /** Boxes of a line. */

@@ -8,11 +8,13 @@ import {
   boxesOf,
   CARD_MEASURES,
   detailLines,
+  IF_NOT_MEANS,
   layOutCard,
   sessionFacts,
   sessionTitle,
 } from './card-layout.ts';
 import type { CardPart, HalfPage } from './card-layout.ts';
+import { LEFT_MEANS } from './board-words.ts';
 import { piece } from './document.ts';
 import { box, boxes, groupMark, h, name } from './element.ts';
 import type { Content, Element } from './element.ts';
@@ -70,7 +72,7 @@ function cardHalf(card: Card, half: HalfPage, part: { index: number; of: number 
       h('p', { class: 'mark' }, 'sheet ', mark),
       h('p', { class: 'when' }, card.dates, partWords),
     ),
-    h('p', { class: 'purpose' }, card.purpose),
+    h('div', { class: 'intent' }, h('p', { class: 'purpose' }, card.purpose), h('p', { class: 'small' }, IF_NOT_MEANS)),
     card.events.length === 0
       ? null
       : h(
@@ -107,7 +109,7 @@ function sessionPart({ session, lines, isFirst, isLast }: CardPart): Element {
     h(
       'table',
       { class: `lines across-${boxColumns(session)}` },
-      h('colgroup', {}, h('col', { class: 'number' }), h('col', {}), h('col', { class: 'boxes' })),
+      h('colgroup', {}, h('col', { class: 'number' }), h('col', {})),
       h('thead', { class: 'unseen' }, h('tr', {}, COLUMN_HEADS)),
       h('tbody', {}, lines.map(lineRow)),
     ),
@@ -115,7 +117,7 @@ function sessionPart({ session, lines, isFirst, isLast }: CardPart): Element {
   );
 }
 
-const COLUMN_HEADS = ['No.', 'What to do', 'Sets done'].map((words) => h('th', { scope: 'col' }, words));
+const COLUMN_HEADS = ['No.', 'What to do, with a box for each set'].map((words) => h('th', { scope: 'col' }, words));
 
 function lineRow(line: CardLine): Element {
   const boxClass = `of-${boxesAcross(line.sets)}${line.sets > CARD_MEASURES.boxesInARow ? ' low' : ''}`;
@@ -126,10 +128,10 @@ function lineRow(line: CardLine): Element {
     h(
       'th',
       { scope: 'row' },
+      h('span', { class: `boxes ${boxClass}` }, boxes(boxesOf(line.sets))),
       h('p', { class: 'what' }, h('span', {}, nameAndLoad(line)), h('span', { class: 'dose' }, line.dose)),
       detailLines(line).map((words) => h('p', { class: 'detail' }, words)),
     ),
-    h('td', { class: 'boxes' }, h('span', { class: boxClass }, boxes(boxesOf(line.sets)))),
   );
 }
 
@@ -144,8 +146,6 @@ const ASK = h(
   ['pain before', 'after', 'next morning', 'effort 1–10'].map((words) => h('span', {}, words, box())),
 );
 
-const LEFT = '“2 left” is: stop when 2 more would go.';
-
 function cardFooter({ stop }: Card): Element {
-  return h('footer', {}, h('p', { class: 'stop' }, stop.join(' ')), h('p', {}, LEFT, ' ', CAUTIONS.join(' ')));
+  return h('footer', {}, h('p', { class: 'stop' }, stop.join(' ')), h('p', {}, LEFT_MEANS, ' ', CAUTIONS.join(' ')));
 }

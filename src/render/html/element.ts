@@ -37,7 +37,7 @@ const PATTERNS: readonly string[] = [
   'M0 14H90M0 28H90',
   'M0 0L30 42L60 0L90 42',
   'M15 0V42M45 0V42M75 0V42M0 14H90M0 28H90',
-  'M45 0V42',
+  'M39 0V42M45 0V42M51 0V42',
 ];
 /** The first pattern is all black. */
 const SOLID_WIDTH = 60;

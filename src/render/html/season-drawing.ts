@@ -213,14 +213,40 @@ function phaseBands({ phases }: ChartPanel, across: Across, top: number): readon
   return phases.map(({ words, from, weeks }) => {
     const x = across.left(from);
     const width = round(weeks * across.width);
-    const fits = words.length * 2.05 < width;
     return h(
       'g',
       {},
       h('rect', { x, y: round(top), width, height: PHASES, class: 'outline white' }),
-      fits ? text(x + width / 2, top + 4.6, USUAL, words, { ...centred, ...bold }) : null,
+      phaseWords(words, x + width / 2, top, width),
     );
   });
+}
+
+/** Width of a bold letter, of the type's size; near enough for a few words. */
+const LETTER = 0.53;
+
+/** In one line or in two smaller ones; where neither fits, the list of phases alone has them. */
+function phaseWords(words: string, middle: number, top: number, width: number): readonly Element[] {
+  const fits = (text: string, size: number): boolean => text.length * size * LETTER < width;
+  if (fits(words, USUAL)) return [text(middle, top + 4.6, USUAL, words, { ...centred, ...bold })];
+  return inTwo(words)
+    .filter((two) => two.every((line) => fits(line, SMALL)))
+    .slice(0, 1)
+    .flatMap((two) =>
+      two.map((line, index) =>
+        text(middle, top + (two.length === 1 ? 4.4 : 2.9 + 3.1 * index), SMALL, line, { ...centred, ...bold }),
+      ),
+    );
+}
+
+/** Ways to break words into at most two lines, none and then the evenest first. */
+function inTwo(words: string): readonly (readonly string[])[] {
+  const parts = words.split(' ');
+  const broken = parts
+    .slice(1)
+    .map((_, index) => [parts.slice(0, index + 1).join(' '), parts.slice(index + 1).join(' ')]);
+  const longest = (lines: readonly string[]): number => Math.max(...lines.map(({ length }) => length));
+  return [[words], ...broken.toSorted((a, b) => longest(a) - longest(b))];
 }
 
 /** Where a number that stands upright begins, below the line. */
@@ -248,12 +274,19 @@ function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => numbe
 
 /** A step a week, broken where there is no training. */
 function ceiling({ weeks }: ChartPanel, across: Across, y: (value: number) => number): Element {
-  const points = weeks.map(({ most }, index) => ({ most, x: across.left(index) }));
-  const last = weeks.at(-1);
-  const closed =
-    last === undefined
-      ? points
-      : [...points, { most: last.most, x: round(across.left(weeks.length - 1) + across.width) }];
+  // Every run of weeks ends with a point of its own, so that its last step is as wide as the others.
+  const points = weeks.flatMap(({ most }, index) => {
+    const x = across.left(index);
+    const isLast = most > 0 && (weeks[index + 1]?.most ?? 0) === 0;
+    const end = round(x + across.width);
+    return isLast
+      ? [
+          { most, x },
+          { most, x: end },
+          { most: 0, x: end },
+        ]
+      : [{ most, x }];
+  });
   const path = line<{ readonly most: number; readonly x: number }>()
     .defined(({ most }) => most > 0)
     .x(({ x }) => x)
@@ -261,7 +294,7 @@ function ceiling({ weeks }: ChartPanel, across: Across, y: (value: number) => nu
     .curve(curveStepAfter)
     .digits(2);
   return h('path', {
-    d: path(closed) ?? '',
+    d: path(points) ?? '',
     stroke: '#000',
     'stroke-width': 0.7,
     'stroke-dasharray': '2 1',

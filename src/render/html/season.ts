@@ -88,12 +88,25 @@ function listsPage(chart: SeasonChart): Element {
     'section',
     { class: 'lists' },
     h('h2', {}, `${chart.title}: what was decided, and the chart in numbers`),
-    list('Peaks', chart.peaks),
-    list('Not with us', chart.notWithUs),
-    list("The coach's own numbers", chart.decisions.map(decisionWords)),
-    list('Waived', chart.waivers.map(decisionWords)),
+    h(
+      'div',
+      { class: 'side-by-side' },
+      list('Peaks', chart.peaks),
+      list('Not with us', chart.notWithUs),
+      list("The coach's own numbers", chart.decisions.map(decisionWords)),
+      list('Waived', chart.waivers.map(decisionWords)),
+      chart.panels.map((panel) => list(`Phases, ${panel.title}`, phaseLines(chart, panel))),
+    ),
     chart.panels.map((panel) => numbers(chart, panel)),
   );
+}
+
+/** `lift heavy, 3 weeks from 4 Jan`. */
+function phaseLines({ weeks }: SeasonChart, { phases }: ChartPanel): readonly string[] {
+  return phases.map(({ words, from, weeks: count }) => {
+    const first = weeks[from];
+    return `${words}, ${count} ${count === 1 ? 'week' : 'weeks'} from ${first?.date ?? ''} ${first?.month ?? ''}`;
+  });
 }
 
 const decisionWords = ({ what, who, when }: SeasonChart['waivers'][number]): string => `${when}, ${who}: ${what}`;

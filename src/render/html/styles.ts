@@ -1,6 +1,7 @@
 // The stylesheet every page carries whole, so that a page stands alone and is the same on paper and on a screen. Black on
 // white throughout: what matters is told by a word, and a pattern beside it, never by colour.
 
+import { BOARD_MEASURES, SHARES, ZOOMS } from './board-layout.ts';
 import { CARD_MEASURES, cardSpace } from './card-layout.ts';
 import { MARGIN, PAPERS, printable } from './paper.ts';
 import type { Paper } from './paper.ts';
@@ -25,7 +26,7 @@ function rulesOf(paper: Paper, kind: PageKind): string {
     case 'cards':
       return cardRules(paper);
     case 'board':
-      return BOARD_RULES;
+      return boardRules();
     case 'season':
       return SEASON_RULES;
     case 'list':
@@ -64,8 +65,8 @@ const cardRules = (paper: Paper): string => {
   const m = CARD_MEASURES;
   const { half, column } = cardSpace(paper);
   const boxColumns = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((across) => [
-    `.across-${across} col.boxes { width: ${mm(across * m.boxWidth)}; }`,
-    `.boxes .of-${across} { display: inline-block; width: ${mm(across * m.boxWidth + 0.1)}; }`,
+    `.across-${across} .what { width: ${mm(column - m.number - across * m.boxWidth - 0.4)}; }`,
+    `.boxes.of-${across} { width: ${mm(across * m.boxWidth + 0.1)}; }`,
   ]);
   return `
 .sheet { break-after: page; }
@@ -76,6 +77,8 @@ const cardRules = (paper: Paper): string => {
 .card h2 { font-size: 17pt; line-height: ${mm(m.header)}; }
 .card .mark { margin-left: auto; font-size: 9pt; white-space: nowrap; }
 .card .when { font-size: 12pt; font-weight: bold; white-space: nowrap; }
+.card .intent { display: flex; justify-content: space-between; align-items: baseline; column-gap: ${mm(m.headerColumnGap)}; line-height: ${mm(m.purposeLine)}; }
+.card .intent .small { white-space: nowrap; }
 .card .purpose { font-size: 12pt; line-height: ${mm(m.purposeLine)}; }
 .card .events { font-size: 10.5pt; line-height: ${mm(m.eventLine)}; font-weight: bold; }
 .card .events li { display: inline; }
@@ -95,7 +98,7 @@ ${boxColumns.join('\n')}
 .lines .load { white-space: nowrap; }
 .lines .dose { flex: none; padding-left: 1mm; width: ${mm(m.dose)}; white-space: nowrap; }
 .lines .detail { font-size: 9pt; line-height: ${mm(m.detailLine)}; }
-.lines td.boxes { text-align: right; line-height: 0; }
+.lines .boxes { float: right; text-align: right; line-height: 0; }
 .box { display: inline-block; width: ${mm(m.boxWidth - 0.8)}; height: ${mm(m.boxHeight)}; margin-left: 0.8mm; border: 1px solid #000; vertical-align: top; }
 .low .box { height: ${mm(m.lowBoxHeight - 0.5)}; margin-bottom: 0.5mm; }
 .ask { display: flex; align-items: center; justify-content: space-between; font-size: 9pt; height: ${mm(m.sessionFoot)}; white-space: nowrap; }
@@ -107,54 +110,70 @@ ${boxColumns.join('\n')}
 `;
 };
 
-const BOARD_RULES = `
-.board { display: grid; grid-template-columns: 1fr 60mm; column-gap: 4mm; row-gap: 1.5mm; break-after: page; align-items: start; }
+const boardRules = (): string => {
+  const m = BOARD_MEASURES;
+  return `
+.board { break-after: page; }
 .board:last-child { break-after: auto; }
-.board.big { display: block; }
-.board > header, .board .cues, .board > footer { grid-column: 1 / -1; }
-.board > header { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: 5mm; border-bottom: 2px solid #000; }
-.board h2 { font-size: 18pt; line-height: 8mm; }
-.board .facts { font-size: 11pt; line-height: 5mm; }
-.board h3 { font-size: 10.5pt; line-height: 4.6mm; break-after: avoid; }
+${ZOOMS.map((zoom) => `.zoom-${zoom} { zoom: ${zoom / 100}; }`).join('\n')}
+.beside { display: grid; grid-template-columns: 1fr ${mm(m.side)}; column-gap: ${mm(m.sideGap)}; row-gap: ${mm(m.gap)}; align-items: start; }
+.beside > header, .beside > .cues, .beside > footer { grid-column: 1 / -1; }
+.board > header { display: flex; flex-wrap: wrap; align-items: baseline; column-gap: ${mm(m.factsLine)}; border-bottom: 2px solid #000; }
+.board h2 { font-size: 18pt; line-height: ${mm(m.titleLine)}; }
+.board .facts { font-size: 11pt; line-height: ${mm(m.factsLine)}; }
+.board h3 { font-size: 10.5pt; line-height: ${mm(m.headLine)}; break-after: avoid; }
 .timetable { width: 100%; table-layout: fixed; }
-.timetable th, .timetable td { border: 1px solid #555; padding: 0.5mm 1mm; vertical-align: top; }
+.timetable th, .timetable td { border: 1px solid #555; padding: ${mm(m.padding / 2)} ${mm(m.padding)}; vertical-align: top; }
 .timetable tr { break-inside: avoid; }
-.timetable .minutes { width: 19mm; white-space: nowrap; font-size: 11pt; line-height: 4.4mm; }
-.timetable .usual { font-weight: normal; font-size: 9pt; line-height: 3.6mm; white-space: normal; }
-.timetable .people { font-weight: normal; font-size: 9pt; line-height: 3.7mm; }
-.timetable td { font-size: 10pt; line-height: 4.1mm; }
-.timetable .sets { white-space: nowrap; }
-.timetable .differs { font-size: 9pt; white-space: nowrap; }
+.timetable .minutes { width: ${mm(m.minutes)}; white-space: nowrap; font-size: 11pt; line-height: ${mm(m.minutesLine)}; }
+.timetable .usual { font-weight: normal; font-size: 9pt; line-height: ${mm(m.smallLine)}; white-space: normal; }
+.timetable .people { font-weight: normal; font-size: 9pt; line-height: ${mm(m.smallLine)}; }
+.timetable td { font-size: 10pt; line-height: ${mm(m.textLine)}; }
+.sets { white-space: nowrap; }
+.timetable .differs, .at { font-size: 9pt; white-space: nowrap; }
 .timetable .who { font-size: 9.5pt; }
 .timetable .exercise + .exercise { border-top: 1px dotted #555; margin-top: 0.4mm; padding-top: 0.4mm; }
 .timetable + .timetable { margin-top: 3mm; }
-.stations { margin-top: 1.5mm; break-inside: avoid; }
-.stations > ul { display: grid; grid-template-columns: repeat(4, 1fr); gap: 1.2mm; }
-.stations > ul > li { border: 1px solid #000; padding: 0.5mm 1mm; break-inside: avoid; line-height: 4.2mm; }
-.stations ol li { font-size: 10pt; line-height: 4.2mm; }
+.own { margin-top: ${mm(m.gap)}; }
+.own li { font-size: 10pt; line-height: ${mm(m.textLine)}; break-inside: avoid; }
+.stations { margin-top: ${mm(m.gap)}; break-inside: avoid; }
+.bars { display: grid; grid-template-columns: repeat(${m.stationsAcross}, 1fr); column-gap: ${mm(m.stationGap)}; align-items: start; }
+${[1, 2, 3, 4].map((columns) => `.columns-${columns} { grid-column: span ${columns}; }\n.columns-${columns} > ul { grid-template-columns: repeat(${columns}, 1fr); }`).join('\n')}
+.stations > ul { display: grid; gap: ${mm(m.stationGap)}; }
+.stations > ul > li { border: 1px solid #000; padding: ${mm(m.padding / 2)} ${mm(m.padding)}; break-inside: avoid; line-height: ${mm(m.stationLine)}; }
+.stations ol li { font-size: 10pt; line-height: ${mm(m.stationLine)}; }
 .stations ol li + li { border-top: 1px dotted #555; }
-.stations ol .small { line-height: 3.6mm; }
+.stations ol .small { line-height: ${mm(m.smallLine)}; }
 .blank { display: inline-block; width: 14mm; border-bottom: 1px solid #000; }
-.reminders { margin-top: 1.5mm; font-size: 9.5pt; line-height: 4mm; }
-.reminders dt { font-weight: bold; font-size: 10.5pt; margin-top: 1mm; border-bottom: 1px solid #000; }
+.reminders { margin-top: ${mm(m.gap)}; font-size: 9.5pt; line-height: ${mm(m.cueLine)}; }
+.reminders dt { font-weight: bold; font-size: 10.5pt; margin-top: 1mm; border-bottom: 1px solid #000; break-after: avoid; }
+.across { display: flex; column-gap: ${mm(m.remindersGap)}; }
+.across > * { flex: 1; }
+.across > .reminders { display: grid; grid-template-columns: repeat(3, 1fr); column-gap: ${mm(m.remindersGap)}; }
+${SHARES.map((share) => `.share-${10 * share} > .reminders { flex: ${share}; }`).join('\n')}
+.share-0 { display: block; }
 .reminders li { break-inside: avoid; padding-left: 2.5mm; text-indent: -2.5mm; }
-.roll .lists > table { width: 100%; margin-bottom: 1mm; break-inside: avoid; }
+.roll .lists > table { width: 100%; table-layout: fixed; margin-bottom: 1mm; break-inside: avoid; }
 .roll th, .roll td { font-size: 10pt; padding: 0.3mm 0; border-bottom: 1px solid #777; }
 .roll tbody th { font-weight: normal; line-height: 4.2mm; }
-.roll .tick { width: 10mm; text-align: center; font-size: 9pt; }
-.roll .box { width: 8mm; height: 4.9mm; vertical-align: middle; border: 1px solid #000; display: inline-block; }
-.big .side { margin-top: 2mm; }
-.big .roll .lists { columns: 4; column-gap: 5mm; }
-.big .roll .lists > table { break-inside: auto; }
-.big .roll tr { break-inside: avoid; }
-.big .cues { margin-top: 2mm; }
+.roll .group { white-space: normal; font-size: 9pt; overflow-wrap: anywhere; }
+.roll .swatch { width: 6mm; }
+.roll .tick { width: 8.5mm; text-align: center; font-size: 9pt; }
+.roll .box { width: 7.5mm; height: 4.9mm; vertical-align: middle; border: 1px solid #000; display: inline-block; }
+.listed .lists { columns: ${m.rollColumns} ${mm(m.rollColumn)}; column-gap: ${mm(m.rollGap)}; }
+.listed .lists > .long { break-inside: auto; }
+.listed tr { break-inside: avoid; }
 .cues { break-inside: avoid; }
-.cues li { font-size: 9.5pt; line-height: 4mm; }
-.board > footer { border-top: 1px solid #000; line-height: 3.7mm; padding-top: 0.6mm; }
+.board > * + .cues, .board > .bars, .board > .listed, .board > .across { margin-top: ${mm(m.gap)}; }
+.cues li { font-size: 9.5pt; line-height: ${mm(m.cueLine)}; }
+.board > footer { border-top: 1px solid #000; line-height: ${mm(m.smallLine)}; padding-top: 0.6mm; margin-top: ${mm(m.gap)}; }
+.beside > footer { margin-top: 0; }
 `;
+};
 
 const SEASON_RULES = `
 .chart { break-after: page; }
+.chart h2 .small { margin-left: 3mm; font-weight: normal; }
 .chart h2 { font-size: 20pt; line-height: 9mm; height: 10mm; }
 .drawing { display: block; width: 100%; font-family: inherit; }
 .outline { fill: none; stroke: #000; stroke-width: 0.3; }
@@ -164,7 +183,9 @@ const SEASON_RULES = `
 .lists h2 { font-size: 14pt; margin-bottom: 2mm; }
 .lists h3, caption { font-size: 12pt; font-weight: bold; text-align: left; margin: 2mm 0 0.5mm; break-after: avoid; }
 .lists li { break-inside: avoid; }
-.numbers { margin-top: 4mm; width: 100%; break-before: page; }
+.side-by-side { columns: 3; column-gap: 8mm; }
+.side-by-side > section { break-inside: avoid; }
+.numbers { margin-top: 4mm; width: 100%; break-inside: avoid; }
 .numbers th, .numbers td { border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
 .numbers tr { break-inside: avoid; }
 `;

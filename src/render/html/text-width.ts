@@ -32,21 +32,35 @@ export function textWidth(text: string, { points, bold = false }: Type): number 
   return (thousandths / 1000) * points * MILLIMETRES_A_POINT * (bold ? BOLD : 1);
 }
 
+/** A piece of a text in a type of its own. */
+export interface Run {
+  readonly text: string;
+  readonly type: Type;
+}
+
 /** Lines a text takes in so many millimetres, broken at spaces; a word that is too long is broken anywhere. */
 export function linesNeeded(text: string, millimetres: number, type: Type): number {
-  const space = textWidth(' ', type);
+  return linesOfRuns([{ text, type }], millimetres);
+}
+
+/** The same of a text in several types, which may be broken between them; lines may differ in width, counted from 0. */
+export function linesOfRuns(runs: readonly Run[], millimetres: number | ((line: number) => number)): number {
+  const widthOf = typeof millimetres === 'number' ? (): number => millimetres : millimetres;
   let lines = 1;
   let used = 0;
-  for (const word of text.split(' ')) {
-    const width = textWidth(word, type);
-    if (used > 0 && used + space + width > millimetres) {
-      lines += 1;
-      used = 0;
-    }
-    used += (used > 0 ? space : 0) + width;
-    while (used > millimetres) {
-      lines += 1;
-      used -= millimetres;
+  for (const { text, type } of runs) {
+    const space = textWidth(' ', type);
+    for (const word of text.split(' ')) {
+      const width = textWidth(word, type);
+      if (used > 0 && used + space + width > widthOf(lines - 1)) {
+        lines += 1;
+        used = 0;
+      }
+      used += (used > 0 ? space : 0) + width;
+      while (used > widthOf(lines - 1)) {
+        used -= widthOf(lines - 1);
+        lines += 1;
+      }
     }
   }
   return lines;
