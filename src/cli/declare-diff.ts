@@ -2,21 +2,22 @@
 
 import { parseDate } from './option-values.ts';
 import type { Add, Options } from './declare.ts';
-import { formats } from './declare.ts';
+import { asOf, formats } from './declare.ts';
 import type { DiffRequest } from './requests.ts';
 
 export const addDiff: Add = (program, session, done) => {
   program
     .command('diff')
     .description('what changed between two builds: sessions, contacts, kilos, and the edits it came from')
-    .argument('[old]', 'a git revision, or a plan', 'HEAD')
-    .argument('[new]', 'a git revision, or a plan; without it the plan as it is now')
+    .argument('[old]', 'a git revision, a plan, or what a build wrote', 'HEAD')
+    .argument('[new]', 'likewise; without it the plan as it is now')
     .option('--plan <plan>', 'the plan that is looked up in a revision', '.')
     .option(
       '--printed <date>',
       'sheets are out for weeks that start up to this day; otherwise up to the last record',
       parseDate,
     )
+    .addOption(asOf())
     .option('--exit-code', 'end with status 1 where something changed')
     .addOption(formats('text', 'json', 'markdown'))
     .addHelpText('after', diffHelp)
@@ -32,10 +33,12 @@ export const addDiff: Add = (program, session, done) => {
 };
 
 const diffHelp = `
-What is there as a file or folder is a plan; anything else is a revision of the repository the
-working directory is in. Nothing is checked out. Changes under 5 contacts or the smallest plate
+What is there as a file or folder is a plan, or the JSON or folder that a build wrote, whose edits
+aren't known; anything else is a revision of the repository the working directory is in. Nothing is
+checked out. Changes under 5 contacts or the smallest plate
 aren't told; where nothing is left to tell nothing is printed.
 
   footfall diff --plan season
   footfall diff HEAD~1 HEAD --plan season --format markdown
-  footfall diff last-year/season season`;
+  footfall diff last-year/season season
+  footfall diff out season`;

@@ -99,13 +99,15 @@ export interface ReviewRequest {
 }
 
 export interface DiffRequest {
-  /** A git revision, or the path of a plan. */
+  /** A git revision, or the path of a plan or of what a build wrote. */
   readonly old: string;
   /** Likewise; absent: the plan as it is now. */
   readonly fresh?: string;
   /** The plan looked up in a revision, and compared with it. */
   readonly plan: string;
   readonly printed?: Day;
+  /** Of both sides, as far as they are compiled. */
+  readonly asOf?: Day;
   readonly exitCode?: boolean;
   readonly format: 'text' | 'json' | 'markdown';
 }

@@ -126,3 +126,43 @@ test('a plan with errors is told, and nothing is compared', async () => {
   expect([status, out]).toEqual([1, '']);
   expect(err).toContain('season.yaml');
 });
+
+test('what a build wrote is compared like a plan, and nothing is said of edits', async () => {
+  const built = await shell(`cd '${repository}'; node '${program}' build season --out built`);
+  expect(built.status).toBe(0);
+  expect(await diff('built', 'season', '--exit-code')).toEqual({ status: 0, out: '', err: '' });
+  expect(await diff('built/plan.json', 'built', '--exit-code')).toEqual({ status: 0, out: '', err: '' });
+  edit('{ day: friday, minutes: 70, place: gym }', '{ day: thursday, minutes: 70, place: gym }');
+  const { status, out } = await diff('built', 'season', '--exit-code');
+  expect(status).toBe(1);
+  expect(out).toMatch(/jumps Fri \d+ May → Thu \d+ May: Pia N\., Teo J\., Uma E\./);
+  expect(out).toContain('a side without its plan: what was edited is not known');
+  expect(out).not.toContain('Edited');
+  const back = await diff('season', 'built');
+  expect(back.out).toMatch(/jumps Thu \d+ May → Fri \d+ May/);
+  expect(await diff('built', 'built', '--as-of', '2027-05-10')).toMatchObject({ status: 2, out: '' });
+  const late = await diff('built', 'season', '--as-of', '2027-05-10');
+  expect(late.out).toMatch(/week of 3 May/);
+  writeFileSync(join(repository, 'built', 'plan.json'), '{"format":"footfall build","version":1}');
+  const broken = await diff('built', 'season');
+  expect([broken.status, broken.out]).toEqual([2, '']);
+  expect(broken.err).toContain('built/plan.json: athletes is missing, and should be a list');
+  rmSync(join(repository, 'built'), { recursive: true });
+});
+
+test("git asks it with the README's two lines", async () => {
+  const readme = readFileSync('README.md', 'utf8');
+  const [, attributes = ''] = /echo '([^']+)' >> \.gitattributes/u.exec(readme) ?? [];
+  const [, command = ''] = /git config diff\.footfall\.command '([^']+)'/u.exec(readme) ?? [];
+  writeFileSync(join(repository, '.gitattributes'), `${attributes}\n`);
+  git('config', 'diff.footfall.command', command.replace('footfall', `node '${program}'`));
+  edit('jumps: 60', 'jumps: 90');
+  const asked = await shell(`cd '${repository}/season'; git diff --ext-diff`);
+  expect(asked).toMatchObject({ status: 0, err: expect.not.stringContaining('error') });
+  expect(asked.out).toContain('practice on wednesday: jumps 60 → 90, season.yaml:16');
+  edit('level: beginner', 'level: begginer');
+  const wrong = await shell(`cd '${repository}'; git diff --ext-diff`);
+  expect([wrong.status, wrong.out]).toEqual([0, '']);
+  expect(wrong.err).toContain('begginer');
+  rmSync(join(repository, '.gitattributes'));
+});

@@ -1,32 +1,50 @@
-// `footfall diff [old] [new]`: two builds compared, each from a git revision or from a plan. What is wrong with either is
-// told as for a build; the names of files are those of the plan.
+// `footfall diff [old] [new]`: two builds compared, each from a git revision, a plan, or what a build wrote. What is wrong
+// with either is told as for a build; the names of files are those of the plan.
 
-import { openRevision } from '../../host/git-files.ts';
 import { sideOf } from '../../diff/side.ts';
+import type { Side } from '../../diff/side.ts';
+import { openRevision } from '../../host/git-files.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { openPlan } from '../open-plan.ts';
-import type { Opened } from '../open-plan.ts';
+import { findBuilt, openBuilt } from '../open-built.ts';
+import { openPlan, plannedOn } from '../open-plan.ts';
 import type { DiffRequest } from '../requests.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellDiff } from '../tell-diff.ts';
 
 export async function diff(request: DiffRequest, session: Session): Promise<ExitStatus> {
-  const old = await openSide(request.old, request.plan, session);
+  const old = await openSide(request.old, request, session);
   if (!old.ok) return old.status;
-  const fresh = await openSide(request.fresh ?? request.plan, request.plan, session);
+  const fresh = await openSide(request.fresh ?? request.plan, request, session);
   if (!fresh.ok) return fresh.status;
+  if (request.asOf !== undefined && old.value.plan === undefined && fresh.value.plan === undefined)
+    return await refuse(session, '--as-of is for plans: what a build wrote was planned on its own day');
   const { printed } = request;
-  const sides = { before: sideOf(old.build), after: sideOf(fresh.build), ...(printed !== undefined && { printed }) };
+  const sides = { before: old.value, after: fresh.value, ...(printed !== undefined && { printed }) };
   const differs = await tellDiff(sides, request.format, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }
 
-/** What is there as a file or a folder is a plan, anything else a revision. */
-async function openSide(side: string, plan: string, session: Session): Promise<Opened> {
-  if (session.files.stat(side).kind !== 'missing') return await openPlan(side, session);
-  const files = openRevision(side);
-  if (files.ok) return await openPlan(plan, { ...session, files: files.value });
-  return { ok: false, status: await refuse(session, `"${side}" is no plan, and no revision: ${files.reason}`) };
+type OpenedSide = { readonly ok: true; readonly value: Side } | { readonly ok: false; readonly status: ExitStatus };
+
+/** What is there as a file or a folder is a plan or what a build wrote, anything else a revision. */
+async function openSide(side: string, request: DiffRequest, session: Session): Promise<OpenedSide> {
+  if (session.files.stat(side).kind === 'missing') return await openOld(side, request, session);
+  const built = isPlan(side, session) ? undefined : findBuilt(side, session);
+  return built === undefined ? await compiled(side, request, session) : await openBuilt(built, session);
+}
+
+/** A folder that has both is a plan whose builds are written into it. */
+const isPlan = (path: string, { files }: Session): boolean => files.stat(`${path}/season.yaml`).kind === 'file';
+
+async function openOld(revision: string, request: DiffRequest, session: Session): Promise<OpenedSide> {
+  const files = openRevision(revision);
+  if (files.ok) return await compiled(request.plan, request, { ...session, files: files.value });
+  return { ok: false, status: await refuse(session, `"${revision}" is no plan, and no revision: ${files.reason}`) };
+}
+
+async function compiled(plan: string, { asOf }: DiffRequest, session: Session): Promise<OpenedSide> {
+  const opened = await openPlan(plan, session, plannedOn(asOf));
+  return opened.ok ? { ok: true, value: sideOf(opened.build) } : opened;
 }
