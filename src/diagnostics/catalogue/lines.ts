@@ -17,14 +17,18 @@ export const linesEntries = {
   },
   'lines/pin-barred': {
     severity: 'warning',
-    summary: 'a pinned exercise that a gate bars',
+    summary: 'an exercise the coach asks for and a gate bars',
     explanation:
-      'A pin chooses an exercise, but it opens no gate: what protects a child, or somebody who is hurt or not cleared, stands. The line stays as it would be without the pin.',
+      'A pin, or a line for every session, chooses an exercise, but it opens no gate: what protects a child, or somebody who is hurt or not cleared, stands. The session stays as it would be without it. What bars it is named, and each of it bars by itself.',
     bad: 'pins: [{ squads: [juniors], week: 2027-03-08, keep: [drop-jump-40], because: nearly ready }]',
     good: 'athletes: { mira: { cleared: [drops, drop-jump-40] } }',
-    message: ({ athlete, exercise, by }: { athlete: string; exercise: string; by: string }) =>
-      `${exercise} is pinned for ${athlete}, and ${by} bars it`,
-    help: ({ by }: { athlete: string; exercise: string; by: string }) => `footfall rules ${by} says what would open it`,
+    message: ({ athlete, exercise, by, bars }: BarredExercise) =>
+      `${exercise} is asked for of ${athlete}, and ${by} ${bars === 1 ? 'bars it' : 'bar it, each by itself'}`,
+    help: ({ by, opens, instead }: BarredExercise) =>
+      [
+        opens === '' ? `footfall rules ${by.split(' ')[0] ?? by} says what would open it` : `it opens with ${opens}`,
+        ...(instead === '' ? [] : [`${instead} of the same family may be done`]),
+      ].join('; '),
   },
   'lines/added-over-contacts': {
     severity: 'warning',
@@ -45,6 +49,33 @@ export const linesEntries = {
       most: number;
     }) => `${exercise} adds ${wanted} contacts for ${athlete}, and ${most} are left in the session`,
   },
+  'lines/added-over-minutes': {
+    severity: 'warning',
+    summary: 'lines of the coach’s own that make a session too long for its slot',
+    explanation:
+      'Assistance, trunk and further main lifts give way to lines that a pin adds or that stand in every session, but jumps, their rest and the coach’s own lines do not. These items do not fit the slot together; without any one of them the session fits. Write fewer of them, for fewer days, or open the slot for longer.',
+    bad: 'always: [{ part: trunk, minutes: 45, lines: [{ lift: plank, sets: 3, reps: 40 }], because: backs }]    # the slot has 60 minutes',
+    good: 'always: [{ part: trunk, minutes: 10, lines: [{ lift: plank, sets: 3, reps: 40 }], because: backs }]',
+    message: ({
+      athlete,
+      day,
+      lines,
+      found,
+      most,
+      slot,
+    }: {
+      athlete: string;
+      day: string;
+      lines: number;
+      found: number;
+      most: number;
+      slot: number;
+      wanted: number;
+    }) =>
+      `${lines === 1 ? 'this makes' : `${String(lines)} items together make`} the session of ${athlete} on ${day} take ${String(found)} minutes, and a slot of ${String(slot)} allows ${String(most)}`,
+    help: ({ found, most, wanted }: { readonly found: number; readonly most: number; readonly wanted: number }) =>
+      `that session fits with ${String(found - most)} min less of it, or in a slot of ${String(wanted)} minutes`,
+  },
   'lines/sets-unmet': {
     severity: 'warning',
     summary: 'pinned sets that do not meet the contacts of a session',
@@ -56,3 +87,15 @@ export const linesEntries = {
       `the pinned sets make no session of ${contacts} contacts for ${athlete} on ${day}`,
   },
 } as const satisfies Entries;
+
+type BarredExercise = {
+  readonly athlete: string;
+  readonly exercise: string;
+  /** Rules and facts that bar it, and how many. */
+  readonly by: string;
+  readonly bars: number;
+  /** What may be written to open them; empty where not all can be opened so. */
+  readonly opens: string;
+  /** The hardest drill of its family that may be done; empty: none. */
+  readonly instead: string;
+};

@@ -5,6 +5,7 @@
 import { problem } from '../../diagnostics/problem.ts';
 import type { Reason } from '../../build/types.ts';
 import { holds } from '../../plan/applies.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 import type { Part, WrittenLine } from '../../plan/types.ts';
 import { writtenContacts } from '../../plan/line-contacts.ts';
 import type { Drill } from '../../library/types.ts';
@@ -12,7 +13,10 @@ import type { Span } from '../../source/types.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Draft } from './draft.ts';
-import { drillPlaceRefusal, kitRefusal, liftRefusal, pinnedDrillRefusal } from './gates.ts';
+import { reportBarred } from './barred-wishes.ts';
+import { drillPlaceRefusal, pinnedDrillRefusals } from './gates.ts';
+import type { Refusal } from './gates.ts';
+import { liftBars } from './lift-choice.ts';
 import type { Ladder } from './ladders.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
@@ -57,7 +61,7 @@ export function addedLines(task: AddTask): AddedLines {
     const first = drafts.length;
     for (const line of block.lines) {
       const own = writtenContacts(line, task.trainee.plan.library);
-      const barred = barredBy(line, task) ?? placeBar(line, own, block, task, task.session.contacts - contacts);
+      const barred = barredBy(line, block, task) ?? placeBar(line, own, block, task, task.session.contacts - contacts);
       if (barred !== undefined) {
         reasons.push({ about: 'line', by: barred, params: { left: line.exercise.id }, spans: [line.span] });
         continue;
@@ -90,23 +94,38 @@ function blocksOf({ trainee, session, pins }: AddTask): readonly Block[] {
   ];
 }
 
-/** The gate or missing kit that keeps a line, or what it is paired with, out. */
-function barredBy(line: WrittenLine, task: AddTask): string | undefined {
-  const { ladder, trainee, week, session } = task;
+/** The gate or missing kit that keeps a line, or what it is paired with, out; it is told. */
+function barredBy(line: WrittenLine, block: Block, task: AddTask): string | undefined {
+  const bars = barsOf(line, task);
+  const [first] = bars;
+  if (first === undefined) return line.pair === undefined ? undefined : barredBy(line.pair, block, task);
+  if (block.by === 'always' && isElsewhere(line, bars, task)) return first.by;
+  const wish = { exercise: line.exercise.id, bars, span: line.span, block: block.span };
+  reportBarred(task.trainee, task.week, wish, task.ladder);
+  return first.by;
+}
+
+/** What stands in every session stands where its kit is: a place without it is no news as long as another has it. */
+function isElsewhere(line: WrittenLine, bars: readonly Refusal[], task: AddTask): boolean {
+  const { plan, athlete } = task.trainee;
+  if (bars.some(({ by }) => by !== 'kit')) return false;
+  const places = new Set(itemsOf(plan, athlete).slots.map(({ place }) => place));
+  return [...places].some((place) => barsOf(line, { ...task, ladder: { ...task.ladder, place } }).length === 0);
+}
+
+function barsOf(line: WrittenLine, { ladder, trainee, week, session }: AddTask): readonly Refusal[] {
   const { drills, lifts } = trainee.plan.library;
   const day = { from: session.day, until: session.day };
   const waived = (rule: string): boolean =>
     trainee.plan.waivers.some((one) => one.rule === rule && trainee.book.waiver(one.rule, day) !== undefined);
-  const drill = drills.get(line.exercise.id);
+  const drill = line.exercise.kind === 'drill' ? drills.get(line.exercise.id) : undefined;
+  if (drill !== undefined) {
+    const here = drillPlaceRefusal(drill, ladder.place);
+    const gates = pinnedDrillRefusals(dropping(drill, line), ladder.standing, waived);
+    return here === undefined ? gates : [...gates, here];
+  }
   const lift = lifts.get(line.exercise.id);
-  const refusal =
-    line.exercise.kind === 'drill' && drill !== undefined
-      ? (pinnedDrillRefusal(dropping(drill, line), ladder.standing, waived) ??
-        drillPlaceRefusal(drill, ladder.place, waived))
-      : lift === undefined
-        ? undefined
-        : (liftRefusal(lift, ladder.standing, week.phase) ?? kitRefusal(lift.kit, ladder.place));
-  return refusal?.by ?? (line.pair === undefined ? undefined : barredBy(line.pair, task));
+  return lift === undefined ? [] : liftBars(lift, ladder, week.phase);
 }
 
 /** A drill dropped from the height that the line says. */

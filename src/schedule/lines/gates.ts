@@ -31,15 +31,15 @@ export function drillRefusal(drill: Drill, standing: Standing): Refusal | undefi
 }
 
 /**
- * As `drillRefusal`, for a drill the coach has named in a pin: a drop then needn't start with the first height, and a
- * rule that is waived doesn't count.
+ * All that keeps an athlete from a drill the coach has named in a pin, the gravest first: a drop then needn't start with
+ * the first height, and a rule that is waived doesn't count.
  */
-export function pinnedDrillRefusal(
+export function pinnedDrillRefusals(
   drill: Drill,
   standing: Standing,
   waived: (rule: string) => boolean,
-): Refusal | undefined {
-  return drillRefusals(drill, standing).find((one) => one.by !== FIRST_DROP && !waived(one.by));
+): readonly Refusal[] {
+  return drillRefusals(drill, standing).filter((one) => one.by !== FIRST_DROP && !waived(one.by));
 }
 
 const FIRST_DROP = 'first-drop';
@@ -57,17 +57,20 @@ function drillRefusals(drill: Drill, standing: Standing): readonly Refusal[] {
 
 /** What keeps an athlete from a lift, whatever the place; undefined when nothing does. */
 export function liftRefusal(lift: Lift, standing: Standing, phase: PhaseId): Refusal | undefined {
-  return (
-    limitRefusal(standing.limits, (avoid) => barsLift(avoid, lift)) ??
-    stageRefusal(lift.stage, standing) ??
-    levelRefusal(lift.fromLevel, standing.level) ??
-    (lift.fromPhase !== undefined && !isFromPhase(phase, lift.fromPhase)
-      ? refusal('phase', { from: lift.fromPhase })
-      : undefined) ??
-    (lift.pattern === 'loaded-jump' && standing.youngLifter
-      ? refusal('youth-load', { under: standing.values.youthUnder })
-      : undefined)
-  );
+  return liftRefusals(lift, standing, phase)[0];
+}
+
+/** All of it, the gravest first. */
+export function liftRefusals(lift: Lift, standing: Standing, phase: PhaseId): readonly Refusal[] {
+  const early = lift.fromPhase !== undefined && !isFromPhase(phase, lift.fromPhase);
+  const young = lift.pattern === 'loaded-jump' && standing.youngLifter;
+  return [
+    limitRefusal(standing.limits, (avoid) => barsLift(avoid, lift)),
+    stageRefusal(lift.stage, standing),
+    levelRefusal(lift.fromLevel, standing.level),
+    early ? refusal('phase', { from: lift.fromPhase ?? '' }) : undefined,
+    young ? refusal('youth-load', { under: standing.values.youthUnder }) : undefined,
+  ].filter((one) => one !== undefined);
 }
 
 function dropRefusals(drill: Drill, cm: number, standing: Standing): readonly (Refusal | undefined)[] {

@@ -6,7 +6,7 @@ import type { Lift, PhaseId } from '../../library/types.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { boundedCache } from './bounded-cache.ts';
 import type { Refusal } from './gates.ts';
-import { kitRefusal, liftRefusal } from './gates.ts';
+import { kitRefusal, liftRefusal, liftRefusals } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 
 /** Lifts that could fill a place, in order of preference, whatever the athlete's maxima. */
@@ -34,6 +34,12 @@ const CHOICES_KEPT = 20_000;
 export function liftBar(lift: Lift, ladder: Ladder, phase: PhaseId): Refusal | undefined {
   return liftRefusal(lift, ladder.standing, phase) ?? kitRefusal(lift.kit, ladder.place);
 }
+
+/** All gates, and the kit, that bar a lift a pin names. */
+export const liftBars = (lift: Lift, ladder: Ladder, phase: PhaseId): readonly Refusal[] =>
+  [...liftRefusals(lift, ladder.standing, phase), kitRefusal(lift.kit, ladder.place)].filter(
+    (one) => one !== undefined,
+  );
 
 /** Half and quarter squats stand only where they are asked for: no load carries over from one depth to another. */
 function suits(lift: Lift, place: PatternPlace): boolean {

@@ -11,6 +11,7 @@ import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Draft } from './draft.ts';
+import type { Refusal } from './gates.ts';
 import { isHeavy } from './heavy.ts';
 import type { Ladder } from './ladders.ts';
 import type { LiftDay, Prescription } from './lift-scheme.ts';
@@ -47,7 +48,7 @@ export interface LiftSession {
   /** Lifts the coach has put into the session already; their patterns need no other assistance. */
   readonly there: ReadonlySet<string>;
   /** Told of a pinned lift that a gate or the kit bars. */
-  readonly barred: (exercise: string, by: string, pin: Pin) => void;
+  readonly barred: (exercise: string, bars: readonly Refusal[], pin: Pin) => void;
   /** Told of a lift that would stand here if a pin didn't leave it out. */
   readonly left: (exercise: string, pin: Pin) => void;
 }

@@ -7,7 +7,7 @@ import type { PatternPlace } from '../../library/lifting.ts';
 import { NO_PINS } from './day-pins.ts';
 import type { Draft } from './draft.ts';
 import type { LiftChoice } from './lift-choice.ts';
-import { liftBar } from './lift-choice.ts';
+import { liftBars } from './lift-choice.ts';
 import { draftOf, draftWithout, maxOf } from './lift-draft.ts';
 import type { LiftSession } from './lift-draft.ts';
 
@@ -110,9 +110,9 @@ function swappedLift(lift: Lift, session: LiftSession): { readonly lift: Lift; r
   const swap = session.pins.swaps.get(lift.id);
   const to = swap === undefined ? undefined : session.lifts.get(swap.value);
   if (swap === undefined || to === undefined) return { lift, reasons: [] };
-  const by = liftBar(to, session.ladder, session.phase)?.by;
-  if (by !== undefined) {
-    session.barred(to.id, by, swap.pin);
+  const bars = liftBars(to, session.ladder, session.phase);
+  if (bars.length > 0) {
+    session.barred(to.id, bars, swap.pin);
     return { lift, reasons: [] };
   }
   const reason: Reason = { about: 'lift', by: 'pin', params: { from: lift.id, to: to.id }, spans: [swap.pin.span] };
@@ -122,7 +122,7 @@ function swappedLift(lift: Lift, session: LiftSession): { readonly lift: Lift; r
 function reportBarredKeeps(session: LiftSession): void {
   for (const [id, pin] of session.pins.keep) {
     const lift = session.lifts.get(id);
-    const by = lift === undefined ? undefined : liftBar(lift, session.ladder, session.phase)?.by;
-    if (by !== undefined) session.barred(id, by, pin);
+    const bars = lift === undefined ? [] : liftBars(lift, session.ladder, session.phase);
+    if (bars.length > 0) session.barred(id, bars, pin);
   }
 }

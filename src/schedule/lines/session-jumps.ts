@@ -7,13 +7,14 @@ import { isoDate } from '../../util/days.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { DayPins } from './day-pins.ts';
 import { NO_PINS } from './day-pins.ts';
+import { reportBarred } from './barred-wishes.ts';
 import type { Draft } from './draft.ts';
 import type { JumpLines, JumpRequest } from './jump-lines.ts';
 import { jumpLines } from './jump-lines.ts';
 import type { Ladder } from './ladders.ts';
 import type { SessionGates } from './picks.ts';
 import { gatesKey } from './picks.ts';
-import type { BarredPin, LeftOut, Picked, PickRequest } from './session-picks.ts';
+import type { LeftOut, Picked, PickRequest } from './session-picks.ts';
 import { fillIn, sessionPicks } from './session-picks.ts';
 import type { Tally } from './tally.ts';
 import { tallyKey } from './tally.ts';
@@ -47,7 +48,7 @@ export function sessionJumps(task: JumpTask): SessionJumps {
   const { trainee, week, pins } = task;
   const gates = sessionGates(task);
   const first = attempt(task, gates);
-  for (const barred of first.picked.barred) reportBarred(trainee, week, barred);
+  for (const barred of first.picked.barred) reportBarred(trainee, week, barred, task.ladder);
   const { picked, lines } =
     week.kind.kind !== 'taper' && worthALowerRung(first)
       ? cheaper(first, attempt(task, { ...gates, mostHigh: 0 }))
@@ -180,17 +181,6 @@ function newDrillsLeft({ trainee, week, session }: JumpTask): number {
   const { kind, step } = week.kind;
   if (session.primer || kind === 'taper' || (kind === 'return' && step === 1)) return 0;
   return Math.max(0, week.rules.newDrills - trainee.known.newThisWeek());
-}
-
-export function reportBarred(trainee: Trainee, week: TrainingWeek, { exercise, by, pin }: BarredPin): void {
-  trainee.report(`barred|${exercise}|${pin.span.file}|${pin.span.start}`, () =>
-    problem('lines/pin-barred', {
-      params: { athlete: trainee.athlete.id, exercise, by },
-      span: pin.span,
-      athlete: trainee.athlete.id,
-      week: week.starts,
-    }),
-  );
 }
 
 function reportNothing({ trainee, week, session, contacts }: JumpTask): void {

@@ -3,27 +3,32 @@
 
 import type { Reason } from '../../build/types.ts';
 import type { Pin } from '../../plan/types.ts';
+import type { Span } from '../../source/types.ts';
 import { contactsOfRep, isDrop } from '../../library/drill-facts.ts';
 import type { Drill } from '../../library/types.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Refusal } from './gates.ts';
-import { drillPlaceRefusal, pinnedDrillRefusal } from './gates.ts';
+import { drillPlaceRefusal, pinnedDrillRefusals } from './gates.ts';
 import type { Ladder } from './ladders.ts';
 import type { Choosing, Pick, SessionGates } from './picks.ts';
 import { mostOf, pickDrills, shareRefusal } from './picks.ts';
 
-/** A pin that a gate bars. */
-export interface BarredPin {
+/** An exercise that the coach asks for and the athlete may not do. */
+export interface BarredWish {
   readonly exercise: string;
-  readonly by: string;
-  readonly pin: Pin;
+  /** Never empty. */
+  readonly bars: readonly Refusal[];
+  /** The line that asks for it. */
+  readonly span: Span;
+  /** Where the line stands in an item of its own: a pin that adds it, or `always`. */
+  readonly block?: Span;
 }
 
 export interface Picked {
   /** Numbered in the order of making, for use in keys. */
   readonly number: number;
   readonly picks: readonly Pick[];
-  readonly barred: readonly BarredPin[];
+  readonly barred: readonly BarredWish[];
   /** Drills that would stand here if no pin left them out. */
   readonly left: readonly LeftOut[];
 }
@@ -51,7 +56,7 @@ export function sessionPicks(request: PickRequest): Omit<Picked, 'number'> {
     return pin === undefined ? choosing.leftOut(drill) : { by: 'pin', params: {}, spans: [pin.span] };
   };
   const picks = pickDrills(request.families, request.ladder, request.gates, { ...choosing, leftOut });
-  const barred: BarredPin[] = [];
+  const barred: BarredWish[] = [];
   const swapped = picks.map((pick) => swap(pick, request, barred));
   return { picks: oneOfTheHighTier(withKept(swapped, request, barred)), barred, left: leftOf(request) };
 }
@@ -71,25 +76,25 @@ function oneOfTheHighTier(picks: readonly Pick[]): readonly Pick[] {
   return high.length < 2 ? picks : picks.filter((pick) => pick === kept || pick.drill.tier !== 'high');
 }
 
-function swap(pick: Pick, request: PickRequest, barred: BarredPin[]): Pick {
+function swap(pick: Pick, request: PickRequest, barred: BarredWish[]): Pick {
   const wanted = request.pins.swaps.get(pick.drill.id);
   const drill = wanted === undefined ? undefined : request.drills.get(wanted.value);
   if (wanted === undefined || drill === undefined) return pick;
-  const by = barredBy(drill, request);
-  if (by !== undefined) barred.push({ exercise: drill.id, by, pin: wanted.pin });
-  if (by !== undefined || isFull(drill, request)) return pick;
+  const bars = barsOf(drill, request);
+  if (bars.length > 0) barred.push({ exercise: drill.id, bars, span: wanted.pin.span });
+  if (bars.length > 0 || isFull(drill, request)) return pick;
   return pinnedPick(drill, pick, wanted.pin, request);
 }
 
 /** A kept drill takes its family's place, or comes in as the athlete's own. */
-function withKept(picks: readonly Pick[], request: PickRequest, barred: BarredPin[]): readonly Pick[] {
+function withKept(picks: readonly Pick[], request: PickRequest, barred: BarredWish[]): readonly Pick[] {
   let kept = picks;
   for (const [id, pin] of request.pins.keep) {
     const drill = request.drills.get(id);
     if (drill === undefined || kept.some((pick) => pick.drill.id === id)) continue;
-    const by = barredBy(drill, request);
-    if (by !== undefined) barred.push({ exercise: id, by, pin });
-    if (by !== undefined || isFull(drill, request)) continue;
+    const bars = barsOf(drill, request);
+    if (bars.length > 0) barred.push({ exercise: id, bars, span: pin.span });
+    if (bars.length > 0 || isFull(drill, request)) continue;
     const standIn = kept.find((pick) => pick.drill.family === drill.family);
     const pick = pinnedPick(drill, standIn, pin, request);
     kept = standIn === undefined ? [pick, ...kept] : kept.map((one) => (one === standIn ? pick : one));
@@ -114,11 +119,15 @@ function isFull(drill: Drill, { gates, waived }: PickRequest): boolean {
   return by !== undefined && !waived(by);
 }
 
-/** What bars a pinned drill from this session, whoever asks: gates, kit, and the days round it. */
-function barredBy(drill: Drill, request: PickRequest): string | undefined {
-  const { ladder, gates, waived } = request;
-  const held = pinnedDrillRefusal(drill, ladder.standing, waived) ?? drillPlaceRefusal(drill, ladder.place, waived);
-  if (held !== undefined) return held.by;
+/** All that bars a pinned drill: gates and kit; where these don't, what of this session and the days round it does. */
+function barsOf(drill: Drill, { ladder, gates, waived }: PickRequest): readonly Refusal[] {
+  const here = drillPlaceRefusal(drill, ladder.place);
+  const held = [...pinnedDrillRefusals(drill, ladder.standing, waived), ...(here === undefined ? [] : [here])];
+  const round = held.length > 0 ? undefined : barredRound(drill, gates, waived);
+  return round === undefined ? held : [{ by: round, params: {}, spans: [] }];
+}
+
+function barredRound(drill: Drill, gates: SessionGates, waived: (rule: string) => boolean): string | undefined {
   if (drill.cycle === 'fast' && gates.noFast === 'pain-hold') return gates.noFast;
   if (drill.tier === 'high' && gates.noHigh !== undefined) return gates.noHigh;
   if (isDrop(drill) && !gates.drops && !waived('fast-spacing')) return 'fast-spacing';

@@ -19,7 +19,9 @@ import type { Ladder } from './ladders.ts';
 import { liftDrafts, sharePlaces } from './lift-lines.ts';
 import type { LiftSession } from './lift-draft.ts';
 import type { LiftDay } from './lift-scheme.ts';
-import { reportBarred, sessionJumps } from './session-jumps.ts';
+import { reportBarred } from './barred-wishes.ts';
+import { reportTooLong } from './too-long.ts';
+import { sessionJumps } from './session-jumps.ts';
 import type { LeftOut } from './session-picks.ts';
 import type { Tally } from './tally.ts';
 import { addDrill, addLoadedJump } from './tally.ts';
@@ -107,6 +109,7 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
       : { drafts: [], week: next, left: [] };
   const drafts = inOrder(added, jumps.drafts, lifting);
   const fitted = fitSession(drafts, most);
+  if (fitted.seconds > most && added !== NOTHING_ADDED) reportTooLong(trainee, week, session, { drafts, most });
   const reasons = [...added.reasons, ...leftReasons([...jumps.left, ...left])];
   return { built: lay(week, session, fitted, reasons), tally: jumps.week };
 }
@@ -177,7 +180,7 @@ function liftingOf(
     lifts: trainee.plan.library.lifts,
     mostLoadedContacts: mostLoaded(week, session, session.contacts - added.contacts),
     there: added === NOTHING_ADDED ? NONE_THERE : new Set(added.drafts.map((draft) => draft.line.exercise)),
-    barred: (exercise, by, pin) => reportBarred(trainee, week, { exercise, by, pin }),
+    barred: (exercise, bars, pin) => reportBarred(trainee, week, { exercise, bars, span: pin.span }, ladder),
     left: (exercise, pin) => left.push({ exercise, pin }),
   };
   const short = session.shortLift === true;

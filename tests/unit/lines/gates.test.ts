@@ -3,7 +3,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Drill } from '../../../src/library/types.ts';
 import type { Athlete, Avoid } from '../../../src/plan/types.ts';
-import { drillPlaceRefusal, drillRefusal, liftRefusal, pinnedDrillRefusal } from '../../../src/schedule/lines/gates.ts';
+import {
+  drillPlaceRefusal,
+  drillRefusal,
+  liftRefusal,
+  pinnedDrillRefusals,
+} from '../../../src/schedule/lines/gates.ts';
 import {
   athlete,
   bornOn,
@@ -92,10 +97,10 @@ describe('the first drop', () => {
 
   test('a pin goes higher, but opens no other gate', () => {
     const named = standing(jumper(21, { cleared: new Set(['drops']) }));
-    expect(pinnedDrillRefusal(drop(21), named, () => false)).toBeUndefined();
+    expect(pinnedDrillRefusals(drop(21), named, () => false)).toEqual([]);
     const beginner = standing(athlete('beginner', { cleared: new Set(['drops']), massGrams: 70_000 }));
-    expect(pinnedDrillRefusal(drop(31), beginner, () => false)?.by).toBe('drop-height');
-    expect(pinnedDrillRefusal(drop(31), beginner, (rule) => rule === 'drop-height')?.by).toBe('drop-strength');
+    expect(pinnedDrillRefusals(drop(31), beginner, () => false)[0]?.by).toBe('drop-height');
+    expect(pinnedDrillRefusals(drop(31), beginner, (rule) => rule === 'drop-height')[0]?.by).toBe('drop-strength');
   });
 });
 
