@@ -7,28 +7,21 @@ import { dayOf, daysInMonth, monthNames, parseIsoDate, weekdayNames } from '../u
 import type { Day, Weekday } from '../util/days.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
+import { dateHint } from './date-hints.ts';
 import { didYouMean } from './words.ts';
 
 const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
-const NEARLY_ISO = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/;
 const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
 
 export function readDate(text: string): Reading<Day> {
   const day = parseIsoDate(text);
   if (day !== undefined) return { value: day };
   const match = ISO_FORM.exec(text);
-  if (match === null) return refuse('language/date-form', { params: { found: text }, ...isoHelp(text) });
+  if (match === null) return refuse('language/date-form', { params: { found: text }, help: dateHint(text) });
   return refuse('language/no-such-date', {
     params: { found: text, why: whyNot(Number(match[1]), Number(match[2]), Number(match[3])) },
+    help: dateHint(text),
   });
-}
-
-function isoHelp(text: string): { readonly help?: string } {
-  const match = NEARLY_ISO.exec(text);
-  if (match === null) return {};
-  const [, year = '', month = '', day = ''] = match;
-  const iso = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
-  return parseIsoDate(iso) === undefined ? {} : { help: `write ${iso}` };
 }
 
 function whyNot(year: number, month: number, day: number): string {
@@ -58,11 +51,17 @@ export function findWeekday(name: string): Weekday | undefined {
   return weekdays.get(name);
 }
 
+function dayHelp(text: string): { readonly help?: string } {
+  const days = text.toLowerCase().split(/\s*(?:[/,&+]|\band\b)\s*/u);
+  const isSeveral = days.length > 1 && days.every((day) => findWeekday(day) !== undefined);
+  return isSeveral ? { help: 'write an item for each day' } : didYouMean(text, weekdayNames);
+}
+
 const WEEKDAY = leaf(
   ({ text }): Reading<Weekday> => {
     const day = findWeekday(text);
     if (day !== undefined) return { value: day };
-    return refuse('language/no-such-day', { params: { found: text }, ...didYouMean(text, weekdayNames) });
+    return refuse('language/no-such-day', { params: { found: text }, ...dayHelp(text) });
   },
   { id: 'weekday', enum: [...weekdayNames, ...SHORT_DAYS] },
 );
@@ -71,11 +70,22 @@ export const weekday = (): z.ZodType<Weekday> => WEEKDAY;
 
 const TIME = /^([01]?\d|2[0-3]):([0-5]\d)$/;
 
+const CLOCK = /^(\d{1,2})(?:\s*[.:,h ]\s*([0-5]\d))?\s*(?:h|uhr|o'clock)?\s*([ap]\.?m\.?)?$/iu;
+
+/** `18.00`, `18h30`, `6pm` in the form that is read. */
+function timeHint(text: string): string | undefined {
+  const match = CLOCK.exec(text.replaceAll(/[\u2018-\u201f]/gu, '')) ?? /^(\d{2})([0-5]\d)()$/u.exec(text);
+  if (match === null) return undefined;
+  const half = match[3]?.charAt(0).toLowerCase();
+  const hour = half === undefined || half === '' ? Number(match[1]) : (Number(match[1]) % 12) + (half === 'p' ? 12 : 0);
+  return hour > 23 ? undefined : `write "${String(hour).padStart(2, '0')}:${match[2] ?? '00'}"`;
+}
+
 /** Minutes after midnight. */
 export function timeOfDay(): z.ZodType<number> {
   const read = ({ text }: ScalarNode): Reading<number> => {
     const match = TIME.exec(text);
-    if (match === null) return refuse('language/time-form', { params: { found: text } });
+    if (match === null) return refuse('language/time-form', { params: { found: text }, help: timeHint(text) });
     return { value: Number(match[1]) * 60 + Number(match[2]) };
   };
   return leaf(read, { type: 'string', pattern: '^([01]?\\d|2[0-3]):[0-5]\\d$', examples: ['18:00'] });

@@ -9,8 +9,13 @@ import type { Span } from '../source/types.ts';
 import type { Authored, Item, Located, RuleItem } from './authored.ts';
 import { decodeItem } from './decode-item.ts';
 import { didYouMean } from './words.ts';
+import { gatherSections } from './gather.ts';
+import type { Sections } from './gather.ts';
 import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
-import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes, SECTION_KEYS } from './sections.ts';
+import { suggestedId } from './meant.ts';
+import { EXAMPLES, entriesOfList, itemsOfGroup } from './peek.ts';
+import type { At } from './reading.ts';
+import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes } from './sections.ts';
 import type { ListKey, MapKey } from './sections.ts';
 import { doneShape, testRowShape } from './shapes/record.ts';
 import { ruleShapes } from './shapes/rules.ts';
@@ -35,9 +40,22 @@ export function decode(documents: Documents): Staged<Authored> {
     testRows: decodeRows(testRowShape, documents.record?.tests ?? [], 'tests', diagnostics),
   };
   if (entry !== undefined) checkVersion(entry, sections, diagnostics);
-  checkPaths(filesShape, sections.get('files'), diagnostics);
-  checkPaths(rosterShape, sections.get('roster'), diagnostics);
-  return { value: { ...items, misshapen: misshapenIn(diagnostics) }, diagnostics };
+  checkPaths(filesShape, sections.entries.get('files'), diagnostics);
+  checkPaths(rosterShape, sections.entries.get('roster'), diagnostics);
+  const misshapen = new Set([...sections.told, ...misshapenIn(diagnostics)]);
+  return { value: { ...items, misshapen }, diagnostics: withoutRepeats(diagnostics) };
+}
+
+/** A column of a roster is one place for all its athletes, so what is wrong with its name is told once. */
+function withoutRepeats(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  const seen = new Set<string>();
+  return diagnostics.filter(({ code, span }) => {
+    if (!/^language\/(?:unknown|misplaced)-key$|^language\/contacts-of-what$/u.test(code)) return true;
+    const place = `${code} ${span?.file ?? ''} ${String(span?.start)}`;
+    const isNew = !seen.has(place);
+    seen.add(place);
+    return isNew;
+  });
 }
 
 function misshapenIn(diagnostics: readonly Diagnostic[]): ReadonlySet<string> {
@@ -51,32 +69,9 @@ function startOf(entry: Document | undefined): Span {
   return first ?? { file, start: 0, end: 0 };
 }
 
-/** What each key at the left edge holds, file by file. */
-type Sections = ReadonlyMap<string, readonly MapEntry[]>;
-
-function gatherSections(documents: readonly Document[], diagnostics: Diagnostic[]): Sections {
-  const sections = new Map<string, MapEntry[]>();
-  for (const { root } of documents) {
-    if (root.kind !== 'map') {
-      if (root.kind === 'sequence' || root.value !== null) {
-        diagnostics.push(problem('language/not-a-plan', { params: { found: kindOf(root) }, span: root.span }));
-      }
-      continue;
-    }
-    for (const entry of root.entries) {
-      if (SECTION_KEYS.includes(entry.key)) sections.set(entry.key, [...(sections.get(entry.key) ?? []), entry]);
-      else
-        diagnostics.push(
-          unknownKeyProblem(entry.key, SECTION_KEYS, { span: entry.keySpan, path: entry.key }, whereOf('')),
-        );
-    }
-  }
-  return sections;
-}
-
 function checkVersion(entry: Document, sections: Sections, diagnostics: Diagnostic[]): void {
-  const written = sections.get('footfall') ?? [];
-  if (!written.some((version) => version.keySpan.file === entry.file.path)) {
+  const written = sections.entries.get('footfall') ?? [];
+  if (!sections.told.has('footfall') && !written.some((version) => version.keySpan.file === entry.file.path)) {
     diagnostics.push(problem('language/version-missing', { span: startOf(entry) }));
   }
   for (const { key, keySpan, value } of written) {
@@ -101,24 +96,29 @@ function decodeLists(sections: Sections, diagnostics: Diagnostic[]): Lists {
   const lists: Partial<Record<ListKey, readonly Item<unknown>[]>> = {};
   for (const key of LIST_KEYS) {
     const shape: z.ZodType = listShapes[key];
-    lists[key] = listItems(sections.get(key) ?? [], diagnostics).map((item) => decodeItem(shape, item, diagnostics));
+    lists[key] = (sections.entries.get(key) ?? []).flatMap((entry) => listItems(shape, entry, diagnostics));
   }
   return lists as Lists;
 }
 
-function listItems(entries: readonly MapEntry[], diagnostics: Diagnostic[]): readonly Located[] {
-  return entries.flatMap(({ key, keySpan, value }) => {
-    if (isNothing(value)) return [];
-    if (value.kind === 'sequence') {
-      return value.items.map((node, index) => ({
-        node,
-        path: `${key}[${String(index)}]`,
-        span: itemSpan(node, keySpan),
-      }));
-    }
-    diagnostics.push(wrongSection(key, keySpan, value, 'a list'));
-    return [];
-  });
+function listItems(
+  shape: z.ZodType,
+  { key, keySpan, value }: MapEntry,
+  diagnostics: Diagnostic[],
+): readonly Item<unknown>[] {
+  if (isNothing(value)) return [];
+  const decoded = (nodes: readonly Node[], found: Diagnostic[]): readonly Item<unknown>[] =>
+    nodes.map((node, index) =>
+      decodeItem(shape, { node, path: `${key}[${String(index)}]`, span: itemSpan(node, keySpan) }, found),
+    );
+  if (value.kind === 'sequence') return decoded(value.items, diagnostics);
+  diagnostics.push(wrongSection(key, keySpan, value, 'a list'));
+  const { items, isKeyed } = itemsOfGroup(shape, value);
+  const found: Diagnostic[] = [];
+  const peeked = decoded(items, found);
+  // The key an item stands under is mostly the value of one that it lacks.
+  diagnostics.push(...found.filter(({ code }) => !isKeyed || code !== 'language/missing-key'));
+  return peeked;
 }
 
 /** A list item is marked at its first key: its whole is too much to show. */
@@ -130,7 +130,12 @@ function itemSpan(node: Node, keySpan: Span): Span {
 const isNothing = (node: Node): boolean => node.kind === 'scalar' && node.value === null;
 
 function wrongSection(key: string, span: Span, node: Node, wanted: string): Diagnostic {
-  return problem('language/wrong-kind', { params: { key, wanted, found: kindOf(node) }, span, path: key });
+  const example = EXAMPLES[key] ?? '';
+  const help =
+    wanted === 'a list'
+      ? `begin each with a dash, as in ${example}`
+      : `write them below it without dashes, as in ${example}`;
+  return problem('language/wrong-kind', { params: { key, wanted, found: kindOf(node) }, span, path: key, help });
 }
 
 type Maps = Pick<Authored, MapKey>;
@@ -148,7 +153,7 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
         if (last !== undefined) items.set(last, { ...items.get(last), kind: 'broken' } as Item<unknown>);
         continue;
       }
-      if (!isId(id)) diagnostics.push(problem('language/bad-id', { params: { found: id }, span: keySpan, path }));
+      if (!isId(id)) diagnostics.push(badId(key, id, { span: keySpan, path }));
       items.set(id, decodeItem(shape, { node: value, path, span: keySpan }, diagnostics));
       last = id;
     }
@@ -163,6 +168,16 @@ function isFieldOutside(shape: z.ZodType, id: string, value: Node): boolean {
   return (
     value.kind === 'scalar' && value.value !== null && shape instanceof z.ZodObject && Object.hasOwn(shape.shape, id)
   );
+}
+
+function badId(section: string, found: string, at: At): Diagnostic {
+  const id = suggestedId(found);
+  const name = section === 'places' ? '' : `, and the name as it is printed under \`name:\``;
+  return problem('language/bad-id', {
+    ...at,
+    params: { found },
+    ...(id !== undefined && { help: `write ${id}${name}` }),
+  });
 }
 
 const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;
@@ -186,13 +201,10 @@ function reportSameIds(section: string, items: ReadonlyMap<string, Located>, dia
 /** The entries of a section in all files, each key once. */
 function mergedEntries(section: string, sections: Sections, diagnostics: Diagnostic[]): readonly MapEntry[] {
   const merged = new Map<string, MapEntry>();
-  for (const { key, keySpan, value } of sections.get(section) ?? []) {
+  for (const { key, keySpan, value } of sections.entries.get(section) ?? []) {
     if (isNothing(value)) continue;
-    if (value.kind !== 'map') {
-      diagnostics.push(wrongSection(key, keySpan, value, 'a group of keys'));
-      continue;
-    }
-    for (const entry of value.entries) {
+    if (value.kind !== 'map') diagnostics.push(wrongSection(key, keySpan, value, 'a group of keys'));
+    for (const entry of value.kind === 'map' ? value.entries : entriesOfList(value)) {
       const first = merged.get(entry.key);
       if (first === undefined) merged.set(entry.key, entry);
       else diagnostics.push(keyTwice(section, first, entry));
@@ -221,9 +233,10 @@ function decodeGroups(sections: Sections, diagnostics: Diagnostic[]): Pick<Autho
 }
 
 function groupOf(section: string, sections: Sections, diagnostics: Diagnostic[]): Located | undefined {
-  const first = sections.get(section)?.[0];
+  const [first] = sections.entries.get(section) ?? [];
   if (first === undefined) return undefined;
   const entries = mergedEntries(section, sections, diagnostics);
+  if (entries.length === 0 && !isNothing(first.value) && first.value.kind !== 'map') return undefined;
   const node: MapNode = { kind: 'map', span: first.value.span, entries };
   return { node, path: section, span: first.keySpan };
 }

@@ -5,10 +5,11 @@ import type * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Node } from '../read/types.ts';
-import { nearest } from '../util/did-you-mean.ts';
+import type { Span } from '../source/types.ts';
 import type { Located } from './authored.ts';
 import { knownKeys } from './groups.ts';
 import { findHome } from './homes.ts';
+import { INSTEAD, meantKey } from './meant.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
 import { findRefusal } from './reading.ts';
@@ -16,7 +17,7 @@ import type { At } from './reading.ts';
 
 /** The problems of one item, in zod's order, each mistake once. */
 export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): readonly Diagnostic[] {
-  const misspelt = misspeltKeys(issues);
+  const unsaid = unsaidContacts(issues);
   const seen = new Set<Node>();
   return issues.flatMap((issue) => {
     const steps = stepsOf(issue);
@@ -26,7 +27,7 @@ export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): re
       seen.add(found.node);
       return [wrongKind(keyOf(item, steps, found), found.node, 'a group of keys', atOf(item, steps, found))];
     }
-    return !found.whole && misspelt.has(pathText('', steps)) ? [] : diagnoseIssue(item, issue, steps, found);
+    return !found.whole && unsaid.has(pathText('', steps)) ? [] : diagnoseIssue(item, issue, steps, found);
   });
 }
 
@@ -35,27 +36,62 @@ function isUngrouped({ node, whole }: Found, { code }: z.core.$ZodIssue): boolea
   return node.kind === 'scalar' && (!whole || code === 'unrecognized_keys');
 }
 
-/** Paths of keys that are missing only because they are misspelt: the slip is reported at the key that is there. */
-function misspeltKeys(issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
-  const meant = issues.flatMap((issue) => {
+/** A key that is near one its group has and lacks. */
+export interface MisspeltKey {
+  /** To the group it is in. */
+  readonly steps: readonly Step[];
+  readonly key: string;
+  readonly meant: string;
+  readonly told: Diagnostic;
+}
+
+/** Of two keys that were meant to be the same the first counts. */
+export function misspeltKeys(item: Located, issues: readonly z.core.$ZodIssue[]): readonly MisspeltKey[] {
+  return issues.flatMap((issue) => {
     if (issue.code !== 'unrecognized_keys') return [];
-    const known = knownKeys(issue);
-    const meantBy = (key: string): readonly string[] =>
-      isContactsOfWhat(key, known) ? known.filter((one) => one.startsWith(CONTACTS_OF)) : [nearest(key, known) ?? ''];
-    return issue.keys.flatMap(meantBy).map((key) => pathText('', [...stepsOf(issue), key]));
+    const steps = stepsOf(issue);
+    const group = follow(item.node, steps).node;
+    if (group.kind !== 'map') return [];
+    const free = new Set(knownKeys(issue));
+    for (const { key } of group.entries) free.delete(key);
+    const spans = spansOf(group);
+    return issue.keys.flatMap((key): readonly MisspeltKey[] => {
+      const meant = isContactsOfWhat(key, knownKeys(issue)) ? undefined : meantKey(key, [...free]);
+      if (meant === undefined) return [];
+      free.delete(meant);
+      const path = pathText(item.path, steps);
+      const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
+      return [{ steps, key, meant, told: misspeltProblem(key, meant, at, whereOf(path)) }];
+    });
+  });
+}
+
+function misspeltProblem(key: string, meant: string, at: At, where: string): Diagnostic {
+  return problem('language/unknown-key', { ...at, params: { key, where }, help: `did you mean "${meant}"?` });
+}
+
+/** Paths of keys that are missing only because `contacts` doesn't say of what. */
+function unsaidContacts(issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+  const meant = issues.flatMap((issue) => {
+    if (issue.code !== 'unrecognized_keys' || !issue.keys.includes('contacts')) return [];
+    const keys = knownKeys(issue).filter((one) => one.startsWith(CONTACTS_OF));
+    return keys.map((key) => pathText('', [...stepsOf(issue), key]));
   });
   return new Set(meant);
 }
 
+const spansOf = (node: Node): ReadonlyMap<string, Span> =>
+  new Map(node.kind === 'map' ? node.entries.map(({ key, keySpan }) => [key, keySpan]) : []);
+
 const stepsOf = ({ path }: z.core.$ZodIssue): readonly Step[] =>
   path.filter((step): step is Step => typeof step !== 'symbol');
 
-/** The last key on the way to a node that is there. */
+/** The last key on the way to a node that is there, with its number where it is an item of a list. */
 function keyOf(item: Located, steps: readonly Step[], { keySpan }: Found): string {
-  const key = steps.findLast(
-    (step, index) => typeof step === 'string' && follow(item.node, steps.slice(0, index + 1)).whole,
-  );
-  return keySpan === undefined || key === undefined ? (item.path.split('.').at(-1) ?? 'this') : String(key);
+  const length = steps.findLastIndex((_, index) => follow(item.node, steps.slice(0, index + 1)).whole) + 1;
+  const key = steps.slice(0, length).findLastIndex((step) => typeof step === 'string');
+  if (key === -1) return counted(item.path.split('.').at(-1) ?? 'this');
+  return counted(pathText('', steps.slice(key, keySpan === undefined ? length : key + 1)));
 }
 
 function atOf(item: Located, steps: readonly Step[], found: Found): At {
@@ -79,7 +115,8 @@ function diagnoseIssue(
 }
 
 function spanOf(item: Located, found: Found): At['span'] {
-  return found.node === item.node && found.keySpan === undefined ? item.span : markOf(found);
+  if (found.node !== item.node || found.keySpan !== undefined) return markOf(found);
+  return item.node.kind === 'scalar' && item.node.text !== '' ? item.node.span : item.span;
 }
 
 function unknownKeys(
@@ -89,7 +126,7 @@ function unknownKeys(
   issue: z.core.$ZodIssueUnrecognizedKeys,
 ): readonly Diagnostic[] {
   const path = pathText(item.path, steps);
-  const spans = new Map(parent.kind === 'map' ? parent.entries.map(({ key, keySpan }) => [key, keySpan]) : []);
+  const spans = spansOf(parent);
   return issue.keys.map((key) => {
     const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
     return unknownKeyProblem(key, knownKeys(issue), at, whereOf(path));
@@ -106,23 +143,25 @@ export function unknownKeyProblem(key: string, known: readonly string[], at: At,
   if (isContactsOfWhat(key, known)) {
     return problem('language/contacts-of-what', { ...at, params: { where } });
   }
-  const near = nearest(key, known);
-  if (near !== undefined) {
-    return problem('language/unknown-key', { ...at, params: { key, where }, help: `did you mean "${near}"?` });
-  }
+  const meant = meantKey(key, known);
+  if (meant !== undefined) return misspeltProblem(key, meant, at, where);
   const belongs = findHome(key);
   if (belongs !== undefined) return problem('language/misplaced-key', { ...at, params: { key, where, belongs } });
   return problem('language/unknown-key', {
     ...at,
     params: { key, where },
-    help: `the keys here are ${known.join(', ')}`,
+    help: INSTEAD.get(key) ?? `the keys here are ${known.join(', ')}`,
   });
 }
 
 /** `in athletes.mira`, `in pins #2`, or for the file itself `at the left edge of a plan file`. */
 export function whereOf(path: string): string {
-  const counted = path.replaceAll(/\[(\d+)\]/g, (_, index: string) => ` #${String(Number(index) + 1)}`);
-  return path === '' ? 'at the left edge of a plan file' : `in ${counted}`;
+  return path === '' ? 'at the left edge of a plan file' : `in ${counted(path)}`;
+}
+
+/** Items of a list counted from 1, as coaches do. */
+function counted(path: string): string {
+  return path.replaceAll(/\[(\d+)\]/g, (_, index: string) => ` #${String(Number(index) + 1)}`);
 }
 
 function missingKey(item: Located, steps: readonly Step[], at: At): Diagnostic {
@@ -142,8 +181,19 @@ function wantedBy(issue: z.core.$ZodIssue): Wanted {
 function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic {
   if (node.kind === 'scalar' && node.value === null)
     return problem('language/empty-value', { ...at, params: { wanted } });
-  return problem('language/wrong-kind', { ...at, params: { key, wanted, found: kindOf(node) } });
+  const glued = node.kind === 'scalar' ? /^([\w-]+):\S/u.exec(node.text)?.[1] : undefined;
+  if (glued !== undefined && wanted === 'a group of keys') {
+    return problem('yaml/missing-space', { ...at, params: { key: glued } });
+  }
+  return problem('language/wrong-kind', { ...at, params: { key, wanted, found: kindOf(node) }, help: HOW[wanted] });
 }
+
+/** How each kind is written. */
+const HOW = {
+  'a single value': 'write one word or number behind the colon',
+  'a list': 'write [a, b], or each on a line of its own with `- ` before it',
+  'a group of keys': 'write `key: value` lines indented below it, without dashes, or { key: value }',
+};
 
 /** What a node is, in words. */
 export function kindOf(node: Node): string {

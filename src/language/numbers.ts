@@ -46,7 +46,16 @@ function readNumber({ text, value }: ScalarNode, form: RegExp, { from, to, wante
   const number = WITH_WORDS.exec(text)?.[1];
   if (number !== undefined && form.test(number))
     return refuse('language/unit-not-wanted', { params: { found: text, number } });
-  return refuse('language/not-a-number', { params: { found: text, wanted } });
+  return refuse('language/not-a-number', { params: { found: text, wanted }, help: numberHint(text) });
+}
+
+/** `1.0` in the form that is read; of a range there is nothing to guess. */
+function numberHint(text: string): string | undefined {
+  const [, whole, decimals] = /^(\d{1,6})[.,](\d{1,3})$/u.exec(text) ?? [];
+  if (whole !== undefined && decimals !== undefined) {
+    return /^0+$/u.test(decimals) ? `write ${whole}` : undefined;
+  }
+  return /^\d+\s*[-\u2013]\s*\d+$/u.test(text) ? 'one number is wanted here, not a range' : undefined;
 }
 
 const SPAN = /^(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?$/u;

@@ -77,7 +77,11 @@ export function readQuantity(measure: Measure, text: string): Reading<number> {
   if (point === ',') {
     return refuse('language/decimal-comma', { params: { found: text, wanted: text.replace(',', '.') } });
   }
-  if (unit === undefined) return refuse('language/bare-number', { params: { found: text, ...wantedOf(measure) } });
+  if (unit === undefined)
+    return refuse('language/bare-number', {
+      params: { found: text, ...wantedOf(measure) },
+      help: onlyUnit(measure, text),
+    });
   const factor = Object.hasOwn(measure.units, unit) ? measure.units[unit] : undefined;
   if (factor === undefined) return refuseUnit(measure, text, unit);
   return inWholeUnits(measure, text, factor, {
@@ -85,6 +89,13 @@ export function readQuantity(measure: Measure, text: string): Reading<number> {
     digits: digits + decimals,
     places: decimals.length,
   });
+}
+
+/** With a single unit there is no doubt; a share below 1 was meant as so many hundredths. */
+function onlyUnit(measure: Measure, text: string): string | undefined {
+  if (measure !== TENTHS_OF_PERCENT || text.startsWith('-')) return undefined;
+  const hundredths = /^0\.(\d{2})$/u.exec(text.trim())?.[1];
+  return `write ${hundredths === undefined ? text.trim() : String(Number(hundredths))} %`;
 }
 
 interface Decimal {

@@ -18,7 +18,9 @@ export function readDocuments(entryPath: string, host: FileHost): Staged<Documen
     const path = recordPath(read.value, key);
     if (path === undefined) return { rows: [] };
     const table = readTable(entryPath, path, columns, host);
-    diagnostics.push(...table.diagnostics);
+    for (const found of table.diagnostics) {
+      diagnostics.push(found.code === 'files/missing' ? { help: howToBegin(key, columns), ...found } : found);
+    }
     return table.value;
   };
   const done = rowsOf('done', DONE_COLUMNS);
@@ -30,6 +32,13 @@ export function readDocuments(entryPath: string, host: FileHost): Staged<Documen
     record: { done: done.rows, tests: tests.rows },
   };
   return { value, diagnostics };
+}
+
+/** How a record file comes to be. */
+function howToBegin(key: 'done' | 'tests', columns: readonly TableColumn[]): string {
+  const header = columns.map(({ name }) => name).join(',');
+  const byHand = `begin it with the line ${header}`;
+  return key === 'done' ? `\`footfall done\` makes it when a day is recorded; by hand, ${byHand}` : byHand;
 }
 
 /** The path written under `record:`; what isn't a path is left to the decoding. */

@@ -69,16 +69,25 @@ export function word<const W extends string>(choice: readonly W[]): z.ZodType<W>
   return leaf(read, { enum: choice });
 }
 
-/** `help` for a word that is near a known one, or nothing. */
+/** `help` for a word that is near known ones, or nothing. */
 export function didYouMean(found: string, known: Iterable<string>): { readonly help?: string } {
-  const near = nearest(found, known) ?? beginningWith(found, known);
-  return near === undefined ? {} : { help: `did you mean "${near}"?` };
+  const all = [...known];
+  const near = nearest(found, all);
+  const meant = near === undefined ? partly(found, all) : [near];
+  const quoted = meant.map((one) => `"${one}"`);
+  return meant.length === 0 ? {} : { help: `did you mean ${inWords(quoted, 'or')}?` };
 }
 
-/** The one known word that begins so: `no` for `none`. */
-function beginningWith(found: string, known: Iterable<string>): string | undefined {
-  const longer = [...known].filter((one) => found.length > 1 && one.startsWith(found));
-  return longer.length === 1 ? longer[0] : undefined;
+const MOST_MEANT = 5;
+
+/** The one word that begins so, as `none` for `no`, or those that have it as a part, as `session-spacing` for `spacing`. */
+function partly(found: string, known: readonly string[]): readonly string[] {
+  const word = found.toLowerCase();
+  if (word === '') return [];
+  const longer = known.filter((one) => one.startsWith(word));
+  if (longer.length === 1) return longer;
+  const holding = known.filter((one) => one.split('-').includes(word));
+  return holding.length <= MOST_MEANT ? holding : [];
 }
 
 /** `true` or `false`; `yes` and `no` read the same. */
@@ -86,9 +95,14 @@ export function yesOrNo(): z.ZodType<boolean> {
   const read = ({ text: found, value }: ScalarNode): Reading<boolean> => {
     if (value === true || found === 'yes') return { value: true };
     if (value === false || found === 'no') return { value: false };
-    return refuse('language/wrong-word', { params: { found, wanted: 'true or false' } });
+    return refuse('language/wrong-word', { params: { found, wanted: 'true or false' }, help: switchHint(found) });
   };
   return leaf(read, { anyOf: [{ type: 'boolean' }, { enum: ['yes', 'no'] }] });
+}
+
+function switchHint(found: string): string | undefined {
+  if (/^(?:y|yes|on|1|x)$/iu.test(found)) return 'write true';
+  return /^(?:n|no|off|0)$/iu.test(found) ? 'write false' : undefined;
 }
 
 /** Either of two shapes, told apart by what is written before any is tried, so that problems keep their paths. */

@@ -1,7 +1,7 @@
 // The season: its days, its weeks, its sport. Resolved first, as every other item is held against its days. Called by
 // resolve.ts. Without `ends` it ends with the week of the last competition, which is why competitions are looked at here.
 
-import { at } from '../language/authored.ts';
+import { at, entriesOf } from '../language/authored.ts';
 import type { Authored, Item } from '../language/authored.ts';
 import type { GroupFields } from '../language/sections.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
@@ -33,7 +33,7 @@ export interface SeasonFrame {
 export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const item = authored.season;
   if (item === undefined) {
-    report(problem('plan/no-season', { span: authored.start }));
+    if (!authored.misshapen.has('season')) report(problem('plan/no-season', { span: authored.start }));
     return { weekStarts: MONDAY, sport: getGeneral() };
   }
   const sport = sportOf(item, report);
@@ -97,7 +97,9 @@ interface End {
 
 function endOf(authored: Authored, item: SeasonItem, weekStarts: Weekday, report: Report): End | undefined {
   const { starts, ends } = item.value;
-  if (starts === undefined) return undefined;
+  // An end that couldn't be read has been told.
+  if (starts === undefined || (ends === undefined && entriesOf(item).some(({ key }) => key === 'ends')))
+    return undefined;
   if (ends !== undefined) {
     if (ends >= starts) return { day: ends, origin: { kind: 'written', span: at(item, 'ends').span } };
     reportEndBeforeStart({ report }, item, { start: 'starts', end: 'ends' }, { from: starts, until: ends });

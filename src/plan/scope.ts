@@ -91,12 +91,35 @@ export function isKeyBound(
 }
 
 function reportUnknown(scope: Scope, known: KnownNames, name: string, place: ReturnType<typeof at>): false {
-  const near = scope.guess(name, known.all());
-  scope.report(
-    problem('plan/unknown-name', { ...place, params: { name, kind: known.kind }, help: helpFor(known, near) }),
-  );
+  // Where the section of such names isn't what it should be, that is told, and the name may be in it.
+  if (known.kind.split(/, | or /u).some((kind) => scope.authored.misshapen.has(`${kind}s`))) return false;
+  const id = known.kind === 'athlete' ? idsByName(scope.authored).get(folded(name)) : undefined;
+  const help =
+    id === undefined ? helpFor(known, scope.guess(name, known.all())) : `athletes are named by their id: write ${id}`;
+  scope.report(problem('plan/unknown-name', { ...place, params: { name, kind: known.kind }, help }));
   return false;
 }
+
+const knownIds = new WeakMap<Authored, ReadonlyMap<string, string>>();
+
+/** The ids of athletes by the name that is printed; of two with one name neither is meant. */
+function idsByName(authored: Authored): ReadonlyMap<string, string> {
+  const known = knownIds.get(authored);
+  if (known !== undefined) return known;
+  const ids = new Map<string, string>();
+  const twice = new Set<string>();
+  for (const [id, { value }] of authored.athletes) {
+    if (value.name === undefined) continue;
+    const name = folded(value.name);
+    if (ids.has(name)) twice.add(name);
+    ids.set(name, id);
+  }
+  for (const name of twice) ids.delete(name);
+  knownIds.set(authored, ids);
+  return ids;
+}
+
+const folded = (name: string): string => name.trim().toLowerCase();
 
 function helpFor(known: KnownNames, near: string | undefined): string | undefined {
   if (near !== undefined) return `did you mean "${near}"?`;

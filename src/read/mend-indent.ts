@@ -29,6 +29,8 @@ export function outdentedLines(text: string, start: number): readonly MovedLine[
   const moved: Line[] = [];
   for (const line of linesBefore(text, start)) {
     const last = moved.at(-1);
+    // A line of the same column before it: the group is in order so far.
+    if (last === undefined && line.indent === indent) return [];
     if (last === undefined && line.indent >= indent) continue;
     // A line further in belongs to a key above, which so has a group of its own.
     if (last !== undefined && line.indent !== last.indent) return [];
@@ -39,6 +41,17 @@ export function outdentedLines(text: string, start: number): readonly MovedLine[
 }
 
 const isOpenKey = (text: string): boolean => /^[^\s#-][^#]*:\s*(?:#.*)?$/u.test(text);
+
+/** Where lines in braces begin that stand right above one in the same column. */
+export function siblingsBefore(text: string, start: number): readonly number[] {
+  const { indent } = lineAt(text, start);
+  const starts: number[] = [];
+  for (const line of linesBefore(text, start)) {
+    if (line.indent !== indent || !line.text.startsWith('{')) break;
+    starts.push(line.start);
+  }
+  return starts.toReversed();
+}
 
 /**
  * The lines to move where one fits no level: itself, to the column of those it was meant to stand with, or those, where

@@ -61,15 +61,44 @@ export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Stag
   const { value: table, diagnostics } = csvRows(file, (column) => freeText.has(column));
   if (table === undefined) return { value: { file, rows: [] }, diagnostics };
   const headerProblems = checkHeader(file, table.header, columns);
-  if (hasErrors(headerProblems)) return { value: { file, rows: [] }, diagnostics: [...diagnostics, ...headerProblems] };
-  const missing = missingCells(file, table.header, columns);
+  const header = asMeant(table.header, columns);
+  if (hasErrors(checkHeader(file, header, columns)))
+    return { value: { file, rows: [] }, diagnostics: [...diagnostics, ...headerProblems] };
+  const missing = missingCells(file, header, columns);
   const rowProblems = table.rows.map((row) => missing(row));
   // A row that lacks what it needs has been reported.
   const rows = table.rows.filter((_, index) => rowProblems[index]?.length === 0);
   return {
-    value: { file, rows: nodesOf(file, { ...table, rows }) },
-    diagnostics: [...diagnostics, ...rowProblems.flat()],
+    value: { file, rows: nodesOf(file, { header, rows }) },
+    diagnostics: [...diagnostics, ...headerProblems, ...rowProblems.flat()],
   };
+};
+
+/** Other words for columns. */
+const alsoCalled: ReadonlyMap<string, string> = new Map([
+  ['rpe', 'effort'],
+  ['comment', 'note'],
+  ['comments', 'note'],
+  ['name', 'athlete'],
+]);
+
+/** The known column that a name was meant to be. */
+const meantColumn = (name: string, known: readonly string[]): string | undefined => {
+  const other = alsoCalled.get(name.toLowerCase());
+  return nearest(name, known) ?? (other !== undefined && known.includes(other) ? other : undefined);
+};
+
+/** The header with its misspelt columns under the names that were meant, where those aren't there. */
+const asMeant = (header: CsvRow, columns: readonly TableColumn[]): CsvRow => {
+  const known = columns.map(({ name }) => name);
+  const there = new Set(header.cells.map(({ text }) => text));
+  const cells = header.cells.map((cell) => {
+    const meant = known.includes(cell.text) ? undefined : meantColumn(cell.text, known);
+    if (meant === undefined || there.has(meant)) return cell;
+    there.add(meant);
+    return { ...cell, text: meant };
+  });
+  return { ...header, cells };
 };
 
 const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] => {
@@ -86,7 +115,7 @@ const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableCo
       const related = [{ span: cellSpan(file, first), message: 'the first one is here' }];
       diagnostics.push(problem('csv/duplicate-column', { params: { column: cell.text }, span, related }));
     } else if (!known.includes(cell.text)) {
-      const near = nearest(cell.text, known);
+      const near = meantColumn(cell.text, known);
       if (near !== undefined) misspelt.add(near);
       diagnostics.push(unknownColumn(cell.text, known, near, span));
     }

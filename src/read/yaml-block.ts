@@ -2,7 +2,7 @@
 // Called once per file by parse-yaml. After a mistake it goes on at the next line of the same group, so that one run
 // shows them all.
 
-import { outdentedLines, straggling } from './mend-indent.ts';
+import { outdentedLines, siblingsBefore, straggling } from './mend-indent.ts';
 import { listBelow, restOfLine, spacedDash } from './mend-line.ts';
 import { aliasedNode, keepAnchor } from './yaml-alias.ts';
 import { addEntry } from './yaml-entries.ts';
@@ -200,6 +200,7 @@ const blockMap = (state: ParseState, firstKey: Token): MapNode => {
   let end = firstKey.end;
   while (key !== undefined) {
     reportTabBefore(state, key);
+    if (key !== firstKey) reportItemAgain(state, firstKey, key);
     const colon = advance(state);
     const value = blockValue(state, { kind: 'key', column, line: colon.line, end: colon.end });
     end = Math.max(value.span.end, colon.end);
@@ -210,6 +211,16 @@ const blockMap = (state: ParseState, firstKey: Token): MapNode => {
   }
   leaveLevel(state);
   return { kind: 'map', span: spanOf(state, { start: firstKey.start, end }), entries: list.entries };
+};
+
+/** The first key of an item once more: an item that lacks its dash. */
+const reportItemAgain = (state: ParseState, firstKey: Token, key: Token): void => {
+  const { text } = state;
+  const isItem = !firstKey.first && text.slice(firstKey.start - 2, firstKey.start) === '- ';
+  if (!isItem || textAt(state, key) !== textAt(state, firstKey)) return;
+  if (text.slice(key.start - 2, key.start) !== '  ') return;
+  const dash = [{ at: key.start - 2, cut: 2, put: '- ' }];
+  reportMended(state, 'yaml/missing-dash', { span: spanOf(state, key) }, dash, true);
 };
 
 const onItsLastLine = (state: ParseState, key: Token): Token => ({
@@ -359,7 +370,9 @@ const skipKeysAmongItems = (state: ParseState, column: number): void => {
   let reported = false;
   while (!isAtEnd(state) && state.current.column === column && state.current.kind !== 'item') {
     const token = advance(state);
-    if (!reportTouchingDashes(state, token)) {
+    if (token.kind === 'open-map') {
+      reportMissingDashes(state, token);
+    } else if (!reportTouchingDashes(state, token)) {
       if (!reported) report(state, 'yaml/mixed-list', { span: spanOf(state, firstWordOf(state, token)) });
       reported = true;
     }
@@ -404,12 +417,22 @@ const reportLeftover = (state: ParseState, column: number): void => {
     reportMended(state, 'yaml/stray-bracket', { params: { found: textAt(state, current) }, span }, cut, false);
   } else if (current.kind === 'flow-break') {
     advance(state);
+  } else if (current.first && current.kind === 'open-map' && previous?.kind === 'close-map') {
+    reportMissingDashes(state, current);
   } else if (current.first && current.tabAt !== -1) {
     state.lostLine = true;
   } else if (current.first && (column >= 0 || isScalar(current) || current.kind === 'item')) {
     reportIndent(state, current);
   } else {
     unexpected(state, current);
+  }
+};
+
+/** Groups in braces below each other are items of a list. */
+const reportMissingDashes = (state: ParseState, token: Token): void => {
+  for (const start of [...siblingsBefore(state.text, token.start), token.start]) {
+    const span = spanOf(state, { start, end: start + 1 });
+    reportMended(state, 'yaml/missing-dash', { span }, [{ at: start, cut: 0, put: '- ' }], true);
   }
 };
 

@@ -129,6 +129,16 @@ export const yamlEntries = {
     message: () => 'a space is missing behind this dash',
     help: () => 'write `- ` before each item of a list',
   },
+  'yaml/missing-dash': {
+    severity: 'error',
+    summary: 'an item of a list without its dash',
+    explanation:
+      'Each item of a list begins with a dash and a space. Without it the item is read as part of the one above, or as nothing at all.',
+    bad: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }\n  { day: thursday, minutes: 75, place: hall }',
+    good: 'slots:\n  - { day: tuesday, minutes: 75, place: hall }\n  - { day: thursday, minutes: 75, place: hall }',
+    message: () => 'a dash is missing before this item',
+    help: () => 'write `- ` before each item of a list',
+  },
   'yaml/outdented': {
     severity: 'error',
     summary: 'a line that stands left of its group',
