@@ -22,7 +22,7 @@ export function decodeItem<T>(shape: z.ZodType<T>, written: Located, diagnostics
   for (let reading = 1; ; reading += 1) {
     const plain = inputOf(shape, located.node);
     const parsed = shape.safeParse(plain);
-    if (parsed.success) return { ...located, kind: 'whole', value: parsed.data };
+    if (parsed.success) return { ...located, kind: reading === 1 ? 'whole' : 'broken', value: parsed.data };
     const { issues } = parsed.error;
     const misspelt = reading > MOST_READINGS ? [] : misspeltKeys(located, issues).slice(0, MOST_MISSPELT);
     if (misspelt.length === 0) {
