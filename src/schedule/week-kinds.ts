@@ -100,8 +100,9 @@ function taperSteps(grid: AthleteGrid, phases: AthletePhases): ReadonlyMap<numbe
   for (const [at, segment] of phases.segments.entries()) {
     if (segment.peak === undefined || segment.form === 'hold' || segment.form === 'foundation') continue;
     const before = phases.segments[at - 1];
-    const joined = segment.form === 'in-season' && before?.form === 'path' && before.until + 1 === segment.from;
-    const from = joined ? before.from : segment.from;
+    // The part before the season opens is of one segment with it, but not where it ended in a peak of its own.
+    const joined = segment.form === 'in-season' && before?.form === 'path' && before.peak === undefined;
+    const from = joined && before.until + 1 === segment.from ? before.from : segment.from;
     const open = grid.weeks.slice(from, segment.until + 1).filter((week) => !week.empty);
     const long = open.length >= SEASON_SHAPE.longTaperFromWeeks;
     const steps = Math.min(long ? SEASON_SHAPE.longTaperWeeks : SEASON_SHAPE.shortTaperWeeks, open.length);

@@ -49,6 +49,18 @@ describe('kinds of week', () => {
     expect(found.diagnostics.map((one) => one.code)).toContain('schedule/return-in-taper');
   });
 
+  it('taper for a week before a peak in season that comes a month after another', () => {
+    const base = plan(
+      { starts: '2027-01-04', ends: '2027-03-21' },
+      { competitions: [peak('2027-02-15'), peak('2027-03-15')] },
+    );
+    // The season opens in the week behind the first peak: four weeks up to the second, whatever there was before.
+    const opens = { from: day('2027-02-22'), until: day('2027-03-21'), span: HERE };
+    const inSeason = { ...base, season: { ...base.season, inSeason: [opens] } };
+    const kinds = stages(inSeason, ada).kinds.map((week) => week.kind);
+    expect(kinds.slice(5)).toEqual(['load', 'taper', 'load', 'load', 'load', 'taper']);
+  });
+
   it('follow a pin', () => {
     const pin = {
       range: { from: day('2027-01-12'), until: day('2027-01-12') },
