@@ -51,11 +51,10 @@ export const withoutControls = (file: SourceFile): CleanText => {
   const diagnostics: Diagnostic[] = [];
   let text = file.text;
   const returns = loneReturns(text);
-  const [first] = returns;
-  if (first !== undefined) {
-    const params = { count: returns.length };
-    diagnostics.push(problem('source/lone-carriage-return', { params, span: spanAt(file, first) }));
-    text = text.replaceAll(/\r(?!\n)/gu, '\n');
+  if (returns.count > 0) {
+    const params = { count: returns.count };
+    diagnostics.push(problem('source/lone-carriage-return', { params, span: spanAt(file, returns.first) }));
+    text = withLineFeeds(text);
   }
   const controls = offsetsOf(text, controlCharacter);
   for (const offset of controls.slice(0, mostShown)) {
@@ -67,12 +66,30 @@ export const withoutControls = (file: SourceFile): CleanText => {
 };
 
 /** Looked for one by one: a file from an old system may have millions. */
-const loneReturns = (text: string): readonly number[] => {
-  const returns: number[] = [];
+const loneReturns = (text: string): { readonly first: number; readonly count: number } => {
+  let first = -1;
+  let count = 0;
   for (let at = text.indexOf('\r'); at !== -1; at = text.indexOf('\r', at + 1)) {
-    if (text.charCodeAt(at + 1) !== LINE_FEED) returns.push(at);
+    if (text.charCodeAt(at + 1) === LINE_FEED) continue;
+    if (count === 0) first = at;
+    count += 1;
   }
-  return returns;
+  return { first, count };
+};
+
+/** Units that are changed at a time: millions of places in one text take hundreds of megabytes. */
+const AT_A_TIME = 100_000;
+
+const withLineFeeds = (text: string): string => {
+  const pieces: string[] = [];
+  for (let start = 0; start < text.length;) {
+    const end = start + AT_A_TIME;
+    // A carriage return and its line feed stay together.
+    const until = text.charCodeAt(end) === LINE_FEED ? end + 1 : end;
+    pieces.push(text.slice(start, until).replaceAll(/\r(?!\n)/gu, '\n'));
+    start = until;
+  }
+  return pieces.join('');
 };
 
 const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>

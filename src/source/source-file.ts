@@ -39,8 +39,14 @@ export const lineIndexOf = (file: SourceFile, offset: number): number => {
 export const lineStart = (file: SourceFile, index: number): number => file.lineStarts[index] ?? file.text.length;
 
 /** A line by its index from 0, without its end; empty for an index outside the file. */
-export const lineText = (file: SourceFile, index: number): string =>
-  file.text.slice(lineStart(file, index), lineStart(file, index + 1)).replace(/[\r\n]+$/u, '');
+export const lineText = (file: SourceFile, index: number): string => {
+  const start = lineStart(file, index);
+  let end = lineStart(file, index + 1);
+  while (end > start && isLineEnd(file.text.charCodeAt(end - 1))) end -= 1;
+  return file.text.slice(start, end);
+};
+
+const isLineEnd = (unit: number): boolean => unit === LINE_FEED || unit === CARRIAGE_RETURN;
 
 /** A span as people count: lines and columns from 1, columns in UTF-16 units. */
 export const placeOf = (file: SourceFile, span: Span): Place => {

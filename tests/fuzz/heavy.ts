@@ -20,7 +20,8 @@ const lines = (count: number, line: (index: number) => string): string =>
 
 const filled = (piece: string, length = ALLOWED): string => piece.repeat(Math.floor(length / piece.length));
 
-const heavy: Readonly<Record<string, () => string | Uint8Array>> = {
+/** The season.yaml of each, by what it is. */
+export const heavy: Readonly<Record<string, () => string | Uint8Array>> = {
   '50 MB of comments': () => filled(`# ${'x'.repeat(97)}\n`, 50_000_000),
   '16 MB of comments': () => SEASON + filled(`# ${'x'.repeat(97)}\n`),
   '16 MB on one line': () => `${SEASON}athletes: ${filled('x')}`,

@@ -158,6 +158,75 @@ const mutations: readonly Mutation[] = [
   ),
 ];
 
+/** Mutations that know what a plan and a table look like: a block is a line with those below it that stand further in. */
+const structured: readonly Mutation[] = [
+  // A block gone, twice, elsewhere, at another depth, or in the place of another.
+  byLine((lines, _, at) => lines.toSpliced(at, blockLength(lines, at))),
+  byLine((lines, _, at) => lines.toSpliced(at, 0, ...blockAt(lines, at))),
+  byLine((lines, chance, at) => {
+    const block = blockAt(lines, at);
+    const rest = lines.toSpliced(at, block.length);
+    return rest.toSpliced(chance.below(rest.length + 1), 0, ...block);
+  }),
+  byLine((lines, chance, at) => {
+    const block = blockAt(lines, at);
+    const by = ' '.repeat(1 + chance.below(4));
+    const moved = block.map((line) => (chance.below(8) === 0 ? line : by + line));
+    return lines.toSpliced(at, block.length, ...moved);
+  }),
+  byLine((lines, chance, at) => {
+    const other = chance.below(lines.length);
+    return lines.toSpliced(at, blockLength(lines, at), ...blockAt(lines, other));
+  }),
+  // A value of another kind, or one that no plan has.
+  byLine((lines, chance, at) => {
+    const value = chance.of(VALUES);
+    return lines.with(
+      at,
+      (lines[at] ?? '').replace(/(: )[^,{}[\]]*/u, (_, colon: string) => colon + value),
+    );
+  }),
+  byLine((lines, chance, at) => {
+    const pieces = (lines[at] ?? '').split(/(?<=, )/u);
+    const value = chance.of(VALUES);
+    const changed = pieces.with(chance.below(pieces.length), `${chance.of(['a: ', 'mass: ', 'week: ', ''])}${value}, `);
+    return lines.with(at, changed.join(''));
+  }),
+  // Cells moved, gone, twice, quoted.
+  byLine((lines, chance, at) => {
+    const cells = (lines[at] ?? '').split(',');
+    const cell = chance.below(cells.length);
+    const text = cells[cell] ?? '';
+    const put = chance.of([[], [text, text], [`"${text}"`], [`"${text}`], [''], [chance.of(VALUES)]]);
+    return lines.with(at, cells.toSpliced(cell, 1, ...put).join(','));
+  }),
+  byLine((lines, chance) => {
+    const separator = chance.of([';', '\t', ', ', ' ,']);
+    return lines.map((line) => line.replaceAll(',', separator));
+  }),
+  // A whole file as another editor saves it.
+  byLine((lines, chance) => [lines.join(chance.of(['\r', '\r\n', '\n\n']))]),
+  (bytes) => joined(utf8.encode('\uFEFF'), bytes),
+  byLine((lines) => lines.map((line) => line.replace(/^ +/u, (spaces) => '\t'.repeat(spaces.length / 2)))),
+];
+
+const VALUES = [
+  ...['[]', '{}', '[[a]]', '{ a: { b: [c] } }', '~', '""', "''", '&a 1', '*a', '!!str 1', '|', '>-'],
+  ...['999999999999999999999', '1e308', '-1', '-0', '0.1', '1/2', '2027-01-04', '2027-02-29', '"18:00"', '120 %'],
+  ...['monday', '[monday, monday]', '4 Jan 2027', '99999999 kg', '0.0001 kg', '\u0663', '\uFF11', 'a'.repeat(300)],
+];
+
+const indentOf = (line: string): number => line.search(/[^ ]|$/u);
+
+function blockLength(lines: readonly string[], at: number): number {
+  const indent = indentOf(lines[at] ?? '');
+  const behind = lines.slice(at + 1).findIndex((line) => line.trim() !== '' && indentOf(line) <= indent);
+  return behind === -1 ? lines.length - at : behind + 1;
+}
+
+const blockAt = (lines: readonly string[], at: number): readonly string[] =>
+  lines.slice(at, at + blockLength(lines, at));
+
 /** Lines as bytes that stay bytes, whatever they are. */
 function byLine(change: (lines: string[], chance: Chance, at: number) => readonly string[]): Mutation {
   return (bytes, chance) => {
@@ -169,11 +238,11 @@ function byLine(change: (lines: string[], chance: Chance, at: number) => readonl
 
 const MOST_MUTATIONS = 6;
 
-/** The bytes with one to six mutations; pieces may come from `other`. */
+/** The bytes with one to six mutations, blind ones and such as know the form; pieces may come from `other`. */
 export function mutate(bytes: Uint8Array, other: Uint8Array, chance: Chance): Uint8Array {
   let changed = bytes;
   for (let left = 1 + chance.below(MOST_MUTATIONS); left > 0; left -= 1)
-    changed = chance.of(mutations)(changed, chance, other);
+    changed = chance.of(chance.below(2) === 0 ? mutations : structured)(changed, chance, other);
   return changed;
 }
 
