@@ -17,6 +17,9 @@ export interface Sections {
   readonly told: ReadonlySet<string>;
 }
 
+/** Keys that have no place at the left edge whose meaning is looked for; a file with more is no plan. */
+const MOST_PLACED = 1000;
+
 interface Gathering {
   readonly entries: Map<string, MapEntry[]>;
   readonly told: Set<string>;
@@ -36,7 +39,12 @@ export function gatherSections(documents: readonly Document[], diagnostics: Diag
       diagnostics.push(problem('language/not-a-plan', { params: { found: kindOf(root) }, span: root.span }));
     }
   }
-  for (const stray of strays) placeStray(gathering, stray);
+  for (const stray of strays.slice(0, MOST_PLACED)) placeStray(gathering, stray);
+  for (const { key, keySpan } of strays.slice(MOST_PLACED)) {
+    diagnostics.push(
+      problem('language/unknown-key', { params: { key, where: whereOf('') }, span: keySpan, path: key }),
+    );
+  }
   return gathering;
 }
 
