@@ -39,8 +39,11 @@ function countedContacts(
   if (sessions > 0 && asWritten === 0) return contacts;
   const planned = plannedContacts(weeks, adapted);
   if (sessions === 0) return Math.min(planned, last ?? adapted);
-  const aSession = Math.floor(planned / Math.max(1, weeks[0]?.possible ?? 1));
-  return contacts + asWritten * aSession;
+  const possible = weeks[0]?.possible ?? 1;
+  const aSession = Math.floor(planned / Math.max(1, possible));
+  // A row without a number may be of lifts alone: no more of them are jump sessions than the week had room for.
+  const unnumbered = Math.max(0, possible - (sessions - asWritten));
+  return contacts + Math.min(asWritten, unnumbered) * aSession;
 }
 
 /** What the week would have had, planned from what was done before it. */

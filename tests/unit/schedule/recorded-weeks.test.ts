@@ -86,6 +86,15 @@ describe('weeks that are over', () => {
     expect(built(season([on('2027-01-05', 50)]), '2027-01-18').codes).not.toContain('schedule/record-missing');
   });
 
+  it('of days without a number no more are jump sessions than the week had room for', () => {
+    const planned = built(season([])).weeks[0]?.contacts ?? 0;
+    const days = ['2027-01-05', '2027-01-06', '2027-01-07', '2027-01-08', '2027-01-09'];
+    const [week] = built(season(days.map((date) => on(date))), '2027-01-11').weeks;
+    expect(week?.contacts).toBeLessThanOrEqual(planned);
+    const rows = [on('2027-01-05', 60), on('2027-01-07', 50), on('2027-01-08'), on('2027-01-09')];
+    expect(built(season(rows), '2027-01-11').weeks[0]?.contacts).toBe(110);
+  });
+
   it('a session without a number was done as it was written', () => {
     const written = built(season([])).weeks[0]?.contacts ?? 0;
     const { weeks } = built(season([on('2027-01-05'), on('2027-01-07')]), '2027-01-11');
