@@ -67,10 +67,12 @@ function weekOf(
   if (returnStageOn(athlete, week.range.from) !== undefined) {
     return { before: adapted, after: after(adapted), open: true };
   }
-  if (ladder !== undefined)
-    return { ...onLadder(week, adapted, ladder, ladders), open: open || isWaived(waivers, 'return-ramp', week) };
   const kept = week.built.kind === 'load' ? keptByLoading(adapted, earned) : adapted;
-  return { before: adapted, after: after(kept), open };
+  const usual = { before: adapted, after: after(kept), open };
+  if (ladder === undefined) return usual;
+  const climbed = onLadder(week, adapted, ladder, ladders);
+  // A waived step cuts nothing; what it would have asked for says whether the waiver was needed.
+  return isWaived(waivers, 'return-ramp', week) ? { ...climbed, ...usual, open: true } : { ...climbed, open };
 }
 
 function isWaived(waivers: readonly Waiver[], rule: RuleId, week: WeekReading): boolean {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectFinding, expectSilent, found } from './found.ts';
-import { ALWAYS, day, EVERYBODY, jumps, loading, place } from './make-build.ts';
+import { ALWAYS, day, EVERYBODY, jumps, loading, place, waiver } from './make-build.ts';
 import type { SeasonSpec, WeekSpec } from './make-build.ts';
 
 const RULE = 'return-ramp';
@@ -26,6 +26,17 @@ describe('return-ramp', () => {
       const weeks = steps.map((contacts, index) => back(index === step ? contacts + 1 : contacts));
       expectFinding(RULE, { weeks: [...away(4), ...weeks] }, 5 + step);
     });
+  });
+
+  it('is not cut by a step that is waived', () => {
+    const plan = { waivers: [waiver(RULE, 5)] };
+    // 120 in the waived week leave (200 + 2 x 120) / 3 = 146, and the second step asks for 70 % of that.
+    const season = (contacts: number): SeasonSpec => ({
+      plan,
+      weeks: [...away(4), loading(120, { adapted: 146 }), back(contacts)],
+    });
+    expect(found(RULE, season(102))).toEqual([]);
+    expect(found(RULE, season(103))).toHaveLength(1);
   });
 
   it('has no ladder after one week', () => {
