@@ -4,6 +4,7 @@
 
 import type { Athlete, Competition, Plan, Waiver } from '../plan/types.ts';
 import { holds, overlap } from '../plan/applies.ts';
+import { lastPainBefore } from '../plan/done-by.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
 import type { RuleId } from '../library/rules.ts';
 import { VOLUME } from '../library/volume.ts';
@@ -55,7 +56,7 @@ function weekOf(
 ): AdaptedWeek {
   const { athlete, waivers } = season;
   const open = week.built.done;
-  const earned = isTooMuch(season, week, adapted) ? Math.min(week.contacts, adapted) : week.contacts;
+  const earned = earnedBy(season, week, adapted);
   const after = (kept: number): number => Math.max(earned, kept);
   if (run !== undefined) {
     const stays = run.trained === 'full' || ladders.behind(run) !== undefined;
@@ -77,6 +78,22 @@ function weekOf(
 
 function isWaived(waivers: readonly Waiver[], rule: RuleId, week: WeekReading): boolean {
   return waivers.some((waiver) => waiver.rule === rule && overlap(waiver.range, week.range));
+}
+
+/** The contacts of a week that the athlete can get used to: none where pain stops the jumps, whatever is written. */
+function earnedBy(season: Circumstances, week: WeekReading, adapted: number): number {
+  if (!week.built.done && isStopped(season, week)) return 0;
+  return isTooMuch(season, week, adapted) ? Math.min(week.contacts, adapted) : week.contacts;
+}
+
+/** Whether the record of any morning stops the jumps on a day of the week. G12 (S), as a rule C. */
+function isStopped({ plan, athlete, waivers, parameters }: Circumstances, week: WeekReading): boolean {
+  const rows = planIndex(plan).doneBy(athlete.id);
+  if (rows.length === 0 || isWaived(waivers, 'pain-hold', week)) return false;
+  const stop = parameters.parameter('pain-hold', 'stop')(week);
+  const { from, until } = week.range;
+  for (let day = from; day <= until; day += 1) if ((lastPainBefore(rows, day)?.pain ?? 0) >= stop) return true;
+  return false;
 }
 
 /** Whether the week rises so far that it isn't written. Nobody gets used to what the sheets don't ask for. R1 (C). */

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { BuiltWeek } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
 import type { DoneRow, Plan } from '../../../src/plan/types.ts';
+import { planOf } from '../plan/loaded.ts';
 import { athlete, day, HERE, plan } from './make-plan.ts';
 
 const STARTS = day('2027-01-04');
@@ -139,4 +140,25 @@ describe('pain the next morning', () => {
     const { weeks } = built(season([on('2027-01-05', 80), on('2027-01-10', 80, 6)], { waivers: [waiver] }));
     expect(weeks[1]?.contacts).toBeGreaterThan(0);
   });
+});
+
+it('a week written by hand into which pain falls leaves A as scheduler and audit have it', () => {
+  const file = planOf({
+    'season.yaml': [
+      'footfall: 1',
+      'season: { title: Pain, sport: handball, starts: 2027-01-04, ends: 2027-03-28 }',
+      'places: { hall: {} }',
+      'slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]',
+      'athletes: { ada: { level: intermediate, now: { contacts-a-session: 80, sessions-a-week: 2 } } }',
+      'programmes: { block: [{ week: 1, tuesday: [{ drill: pogo, sets: 4, reps: 10 }], thursday: [{ drill: pogo, sets: 4, reps: 10 }] }] }',
+      'use: [{ programme: block, from: 2027-01-04, athletes: ada }]',
+      'record: { done: done.csv }',
+      '',
+    ].join('\n'),
+    'done.csv': 'date,athlete,kind,contacts,minutes,effort,pain,note\n2027-01-05,ada,session,80,70,6,7,\n',
+  });
+  const { weeks, codes } = built(file, '2027-01-06');
+  expect(codes).toContain('rule/pain-hold');
+  expect(codes).not.toContain('audit/adapted-volume');
+  expect(weeks[0]?.adapted).toBe(Math.floor(160 / 3));
 });
