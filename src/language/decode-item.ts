@@ -24,7 +24,7 @@ export function decodeItem<T>(shape: z.ZodType<T>, written: Located, diagnostics
     const parsed = shape.safeParse(plain);
     if (parsed.success) return { ...located, kind: reading === 1 ? 'whole' : 'broken', value: parsed.data };
     const { issues } = parsed.error;
-    const misspelt = reading > MOST_READINGS ? [] : misspeltKeys(located, issues).slice(0, MOST_MISSPELT);
+    const misspelt = reading > MOST_READINGS ? [] : misspeltKeys(located, issues, MOST_MISSPELT);
     if (misspelt.length === 0) {
       for (const found of diagnose(located, issues)) diagnostics.push(found);
       return { ...located, kind: 'broken', value: located.node.kind === 'map' ? salvage(shape, plain) : {} };

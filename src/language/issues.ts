@@ -45,24 +45,30 @@ export interface MisspeltKey {
   readonly told: Diagnostic;
 }
 
-/** Of two keys that were meant to be the same the first counts. */
-export function misspeltKeys(item: Located, issues: readonly z.core.$ZodIssue[]): readonly MisspeltKey[] {
-  return issues.flatMap((issue) => {
-    if (issue.code !== 'unrecognized_keys') return [];
-    const steps = stepsOf(issue);
-    const group = follow(item.node, steps).node;
-    if (group.kind !== 'map') return [];
-    const free = new Set(knownKeys(issue));
-    for (const { key } of group.entries) free.delete(key);
-    const spans = spansOf(group);
-    return issue.keys.flatMap((key): readonly MisspeltKey[] => {
-      const meant = isContactsOfWhat(key, knownKeys(issue)) ? undefined : meantKey(key, [...free]);
-      if (meant === undefined) return [];
-      free.delete(meant);
-      const path = pathText(item.path, steps);
-      const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
-      return [{ steps, key, meant, told: misspeltProblem(key, meant, at, whereOf(path)) }];
-    });
+/** The first of them, so many at most. Of two keys that were meant to be the same the first counts. */
+export function misspeltKeys(item: Located, issues: readonly z.core.$ZodIssue[], most: number): readonly MisspeltKey[] {
+  const found: MisspeltKey[] = [];
+  for (const issue of issues) {
+    if (found.length >= most) break;
+    if (issue.code === 'unrecognized_keys') found.push(...misspeltIn(item, issue));
+  }
+  return found.slice(0, most);
+}
+
+function misspeltIn(item: Located, issue: z.core.$ZodIssueUnrecognizedKeys): readonly MisspeltKey[] {
+  const steps = stepsOf(issue);
+  const group = follow(item.node, steps).node;
+  if (group.kind !== 'map') return [];
+  const free = new Set(knownKeys(issue));
+  for (const { key } of group.entries) free.delete(key);
+  const spans = spansOf(group);
+  return issue.keys.flatMap((key): readonly MisspeltKey[] => {
+    const meant = isContactsOfWhat(key, knownKeys(issue)) ? undefined : meantKey(key, [...free]);
+    if (meant === undefined) return [];
+    free.delete(meant);
+    const path = pathText(item.path, steps);
+    const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
+    return [{ steps, key, meant, told: misspeltProblem(key, meant, at, whereOf(path)) }];
   });
 }
 
