@@ -9,7 +9,7 @@ test('why tells the week that holds the date, its own sessions line by line', as
   const { status, out } = await footfall(['why', 'tuva', '2027-01-07', HANDBALL]);
   expect(status).toBe(0);
   expect(out).toContain('Tuva H., week 1, from 4 Jan 2027');
-  expect(out).toContain('squad/seniors.yaml:60');
+  expect(out).toContain('squad/seniors.yaml:61');
   expect(out).toMatch(/^ {4}1\. /mu);
   expect(out.match(/^ {4}1\. /gmu)).toHaveLength(1);
 });
