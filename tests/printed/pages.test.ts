@@ -42,7 +42,7 @@ const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly 
     paper: 'letter',
     pages: ['weeks/2027-01-04.html', 'sessions/2027-01-09.html', 'index.html', 'physio.html'],
   },
-  { name: 'youth-group', paper: 'a4', pages: ['weeks/2027-03-08.html', 'season.html', 'physio.html'] },
+  { name: 'youth-group', paper: 'a4', pages: ['weeks/2027-03-15.html', 'season.html', 'physio.html'] },
   {
     name: 'four-weeks',
     paper: 'letter',
@@ -162,6 +162,20 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
         .map((element) => `${element.tagName} ${element.textContent.slice(0, 30)}`);
     });
 
+  /** Sets and reps that run into the boxes to tick beside them. */
+  const intoBoxes = async (): Promise<readonly string[]> =>
+    await tab.evaluate(() =>
+      [...document.querySelectorAll('.lines tr')].flatMap((row) => {
+        const dose = row.querySelector('.dose');
+        const box = row.querySelector('.boxes .box');
+        if (dose === null || box === null) return [];
+        const text = document.createRange();
+        text.selectNodeContents(dose);
+        const room = box.getBoundingClientRect().left - text.getBoundingClientRect().right;
+        return room < 1 ? [row.textContent] : [];
+      }),
+    );
+
   test.each(everyPage)(
     '$name/$path prints on $paper, whole and readable',
     { timeout: MINUTES },
@@ -183,6 +197,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
       }
       expect(typeSizes(file)[0] ?? 9).toBeGreaterThanOrEqual(9);
       expect(await tooWide()).toEqual([]);
+      expect(await intoBoxes()).toEqual([]);
       // Forty athletes in five groups may run over; a real squad's board is laid out page by page.
       const laidOut = await boardPagesOn();
       if (laidOut > 0 && !name.startsWith('stress')) expect(size.pages).toBe(laidOut);

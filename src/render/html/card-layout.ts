@@ -51,7 +51,9 @@ export const CARD_MEASURES = {
   /** Of more sets than these the rest is told by the dose alone. */
   mostBoxes: 16,
   number: 5.5,
+  /** Of sets and reps at least, so that they stand in one column; a long one takes what it needs from the name. */
   dose: 19,
+  doseGap: 1,
 } as const;
 
 /** Explains, beside what the week is for, what stands in every line. */
@@ -209,7 +211,7 @@ function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace)
   const text = column - m.number;
   const boxes = line.sets > m.boxesInARow ? 2 * m.lowBoxHeight : m.boxHeight;
   const beside = text - m.boxWidth * boxesAcross(line.sets);
-  const nameWidth = text - m.boxWidth * boxColumns(session) - m.dose - 0.4;
+  const nameWidth = text - m.boxWidth * boxColumns(session) - doseWidth(line) - 0.4;
   let height = linesNeeded(nameWords(line), nameWidth, CARD_TYPE.name) * m.nameLine;
   for (const words of detailLines(line)) {
     const top = height;
@@ -217,6 +219,10 @@ function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace)
     height += linesOfRuns([{ text: words, type: CARD_TYPE.detail }], widthOf) * m.detailLine;
   }
   return Math.max(boxes, height) + m.rowPadding;
+}
+
+function doseWidth({ dose }: CardLine): number {
+  return Math.max(CARD_MEASURES.dose, CARD_MEASURES.doseGap + textWidth(dose, CARD_TYPE.name));
 }
 
 /** Boxes of a line. */

@@ -96,7 +96,7 @@ ${boxColumns.join('\n')}
 .lines td.number { font-weight: bold; font-size: 10.5pt; line-height: ${mm(m.nameLine)}; }
 .lines .what { display: flex; justify-content: space-between; font-weight: bold; font-size: 10.5pt; line-height: ${mm(m.nameLine)}; }
 .lines .load { white-space: nowrap; }
-.lines .dose { flex: none; padding-left: 1mm; width: ${mm(m.dose)}; white-space: nowrap; }
+.lines .dose { flex: none; padding-left: ${mm(m.doseGap)}; min-width: ${mm(m.dose)}; white-space: nowrap; }
 .lines .detail { font-size: 9pt; line-height: ${mm(m.detailLine)}; }
 .lines .boxes { float: right; text-align: right; line-height: 0; }
 .box { display: inline-block; width: ${mm(m.boxWidth - 0.8)}; height: ${mm(m.boxHeight)}; margin-left: 0.8mm; border: 1px solid #000; vertical-align: top; }
