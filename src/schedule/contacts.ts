@@ -73,9 +73,13 @@ function describe(
   return weeks;
 }
 
-/** A deload stays under every loading week of its run. It moves neither A nor the sums, so the search can leave it out. */
-function underRun(terms: WeekTerms, contacts: number, leastOfRun: number): number {
-  if (terms.fixed !== undefined || leastOfRun === Infinity) return contacts;
+/**
+ * A deload stays under every loading week of its run. It moves neither A nor the sums, so the search can leave it out. A
+ * waived one is held like a loading week and may raise A, so it stays as the search has it.
+ */
+function underRun({ fixed, growth }: WeekTerms, contacts: number, leastOfRun: number): number {
+  const isWaived = growth.kind !== 'share' || growth.by !== 'deload-depth';
+  if (isWaived || fixed !== undefined || leastOfRun === Infinity) return contacts;
   return Math.max(0, Math.min(contacts, leastOfRun - VOLUME.step));
 }
 

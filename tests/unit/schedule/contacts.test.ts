@@ -1,3 +1,5 @@
+import { compilePlan } from '../../../src/compile.ts';
+import { planOf } from '../plan/loaded.ts';
 import { describe, expect, it } from 'vitest';
 import type { Pin, Plan } from '../../../src/plan/types.ts';
 import { athlete, day, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
@@ -304,4 +306,25 @@ describe('between peaks and in season', () => {
     expect(found.contacts.slice(6, 14).every((week) => week.sessionCeiling === 80)).toBe(true);
     expect(found.contacts[7]?.contacts).toBe(60);
   });
+});
+
+it('a waived easy week leaves the weeks behind it on the A that it really leaves', () => {
+  const written = planOf(
+    [
+      'footfall: 1',
+      'season: { title: Test, sport: general, starts: 2027-01-04, ends: 2027-06-13 }',
+      'places: { hall: {} }',
+      'slots: [{ day: monday, minutes: 20, use: jumps, place: hall }]',
+      'athletes:',
+      '  ada:',
+      '    level: beginner',
+      '    now: { contacts-a-session: 40, sessions-a-week: 2 }',
+      '    limits: [{ from: 2027-01-23, until: 2027-02-08, contacts-a-week: 1, because: knee }]',
+      'waivers: [{ rule: deload-depth, from: 2027-01-13, until: 2027-02-22, because: so, decided: the coach }]',
+      '',
+    ].join('\n'),
+  );
+  const [built] = [...compilePlan(written).athletes];
+  expect(built?.weeks[7]).toMatchObject({ kind: 'deload', contacts: 20, adapted: 20 });
+  expect(built?.diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
 });
