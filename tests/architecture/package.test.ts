@@ -58,3 +58,20 @@ test('carries the licence of every package that went in', () => {
   for (const name of ['commander', 'yaml', 'zod'])
     expect(licences).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+$`, 'm'));
 });
+
+// V8 refuses code that was made under other flags or from another text, and the program then starts later without a word.
+test.each([['--help'], ['library', 'pogo']])('%s starts from the code that was kept', (...words) => {
+  const watched = `
+    const vm = require('node:vm');
+    const { Script } = vm;
+    vm.Script = class extends Script {
+      constructor(...given) {
+        super(...given);
+        console.error('refused:', this.cachedDataRejected);
+      }
+    };
+    process.argv = [process.execPath, 'footfall', ...${JSON.stringify(words)}];
+    require(${JSON.stringify(join(unpacked, 'bin/footfall.js'))});`;
+  const run = spawnSync(process.execPath, ['-e', watched], { cwd: folder, encoding: 'utf8' });
+  expect({ status: run.status, stderr: run.stderr }).toEqual({ status: 0, stderr: 'refused: false\n' });
+});
