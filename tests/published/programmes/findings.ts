@@ -82,7 +82,7 @@ export function findingsPage(all: readonly Audited[]): string {
   return [
     '# Published programmes, counted and audited',
     '',
-    `${PRINTED.length} programmes from trials and reviews, each written by hand in a season of its own and compiled as any plan`,
+    `${PRINTED.length} programmes from trials and reviews, each written by hand in a season of its own and compiled like every other plan`,
     'is. The sums are counted from the compiled lines and equal the printed ones. What the audit says is what a coach would',
     'read who asked a squad for the programme as it stands. It judges by rules for planning a season, which a trial is not.',
     '',
