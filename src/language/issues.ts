@@ -12,7 +12,8 @@ import { findHome } from './homes.ts';
 import { INSTEAD, meantKey } from './meant.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
-import { findRefusal } from './reading.ts';
+import { inWords } from './list-words.ts';
+import { findRefusal, wordsThatFit } from './reading.ts';
 import type { At } from './reading.ts';
 
 /** The problems of one item, in zod's order, each mistake once. */
@@ -116,7 +117,7 @@ function diagnoseIssue(
   const at = atOf(item, steps, found);
   const refusal = findRefusal(issue);
   if (refusal !== undefined) return [refusal(at)];
-  if (!found.whole) return [missingKey(item, steps, at)];
+  if (!found.whole) return [missingKey(item, steps, at, wordsThatFit(issue))];
   return [wrongKind(keyOf(item, steps, found), found.node, wantedBy(issue), at)];
 }
 
@@ -170,11 +171,12 @@ function counted(path: string): string {
   return path.replaceAll(/\[(\d+)\]/g, (_, index: string) => ` #${String(Number(index) + 1)}`);
 }
 
-function missingKey(item: Located, steps: readonly Step[], at: At): Diagnostic {
+function missingKey(item: Located, steps: readonly Step[], at: At, words: readonly string[]): Diagnostic {
   const key = String(steps.at(-1) ?? '');
   const where = whereOf(pathText(item.path, steps.slice(0, -1)));
   if (key === 'because') return problem('language/because-missing', { ...at, params: { where } });
-  return problem('language/missing-key', { ...at, params: { key, where } });
+  const help = words.length === 0 ? {} : { help: `write ${key}: ${inWords(words, 'or')}` };
+  return problem('language/missing-key', { ...at, params: { key, where }, ...help });
 }
 
 type Wanted = 'a single value' | 'a list' | 'a group of keys';

@@ -29,7 +29,7 @@ export type JsonShape = Readonly<Record<string, unknown>>;
 /** A shape for one scalar: `read` gives its value or refuses it, `json` says the same to an editor. */
 export function leaf<T>(read: (scalar: ScalarNode) => Reading<T>, json: JsonShape): z.ZodType<T> {
   return z
-    .custom<ScalarNode>(isScalar, { params: { wanted: 'scalar' } })
+    .custom<ScalarNode>(isScalar, { params: { wanted: 'scalar', words: json['enum'] } })
     .transform((scalar, context): T => {
       const reading = read(scalar);
       if ('value' in reading) return reading.value;
@@ -37,6 +37,12 @@ export function leaf<T>(read: (scalar: ScalarNode) => Reading<T>, json: JsonShap
       return z.NEVER;
     })
     .meta(json);
+}
+
+/** The words that would fit where a leaf of a fixed choice is missing. */
+export function wordsThatFit(issue: z.core.$ZodIssue): readonly string[] {
+  const words: unknown = issue.code === 'custom' ? issue.params?.['words'] : undefined;
+  return Array.isArray(words) ? words.map(String) : [];
 }
 
 /** The refusal an issue carries, if it came from a leaf. */

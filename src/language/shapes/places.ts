@@ -7,7 +7,8 @@ import type { KitId } from '../../library/types.ts';
 import { group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { length, mass } from '../quantity.ts';
-import { either, isList, text } from '../words.ts';
+import { isScalar } from '../nodes.ts';
+import { either, isList, oneOrMore, text } from '../words.ts';
 
 const MOST_PIECES = 999;
 
@@ -18,9 +19,14 @@ function kitShape(item: KitItem): z.ZodType<KitValue> {
   const pieces = count(0, MOST_PIECES).describe(`How many ${item.many}.`);
   if (item.listed === 'count') return pieces;
   const [each, kind] = item.listed === 'heights' ? [length(), 'height'] : [mass(), 'mass'];
-  return either<readonly number[], number>(isList, z.array(each), pieces).describe(
+  return either<readonly number[], number>((input) => isMeasured(input, item), oneOrMore(each), pieces).describe(
     `The ${kind} of each of the ${item.many}.`,
   );
+}
+
+/** `boxes: 30 cm` is one box of that height; `boxes: 3`, or 3 boxes, are three of any. */
+function isMeasured(input: unknown, { one }: KitItem): boolean {
+  return isList(input) || (isScalar(input) && /\p{L}/u.test(input.text) && !input.text.includes(one));
 }
 
 const kitShapes = Object.fromEntries(KIT.map((item) => [item.id, kitShape(item).optional()])) as Readonly<

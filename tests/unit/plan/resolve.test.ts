@@ -362,3 +362,16 @@ test('a missing file brings no unknown names with it', () => {
   });
   expect(codes.toSorted()).toEqual(['files/missing', 'language/bare-number']);
 });
+
+test('one box or bar may be written without brackets, and a number alone counts them', () => {
+  const kitOf = (kit: string): readonly unknown[] => {
+    const plan = planOf(
+      `${FRAME.replace(/^places:.*$/mu, `places: { hall: { kit: { ${kit} } } }`)}athletes: { mira: { level: beginner, ${NOW} } }\n`,
+    );
+    const found = plan.places.get('hall')?.kit;
+    return [found?.counts.get('boxes'), found?.boxesCm, found?.barsGrams];
+  };
+  expect(kitOf('boxes: 30 cm')).toEqual(kitOf('boxes: [30 cm]'));
+  expect(kitOf('bars: 20 kg, smallest-plate: 1 kg')).toEqual(kitOf('bars: [20 kg], smallest-plate: 1 kg'));
+  expect(kitOf('boxes: 3')).toEqual([3, [], []]);
+});
