@@ -106,7 +106,9 @@ function freeOne(asked: Asked, bound: Bound, holding: readonly Bound[]): readonl
 /** The line, the date or the fact that moves a bound. */
 function ownAdvice(asked: Asked, bound: Bound, id: string): Advice {
   const places = placesOf(bound.spans ?? [], asked.places);
-  const words = (OWN[id] ?? OWN['rule'])?.(asked, bound) ?? '';
+  // Lines behind a cut of the session are those that close days: it is a day that would move it, and not the rule.
+  const isShortOfDays = bound.params?.['session'] !== undefined && places.length > 0;
+  const words = (OWN[id] ?? OWN[isShortOfDays ? 'session-rise' : 'rule'])?.(asked, bound) ?? '';
   return { words, places, adds: [], ...(findRule(id) === undefined ? {} : { rule: id }) };
 }
 
@@ -133,7 +135,7 @@ const OWN: Readonly<Record<string, (asked: Asked, bound: Bound) => string>> = {
       : 'it ends by itself a week after the morning that hurt, or with a later one on the record that hurts less',
   record: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
   hold: () => 'a pin of another phase ends the hold',
-  rule: () => 'the number of the rule is yours to change, under `rules:`',
+  rule: (_, { rule, by }) => `the number of ${rule ?? by} is yours to change, under \`rules:\``,
 };
 
 function isSame(a: { readonly file: string; readonly start: number }, b: typeof a): boolean {
