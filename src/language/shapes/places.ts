@@ -1,6 +1,6 @@
 // The shape of `places:`: a surface and the kit that is really there, as the library lists kit.
 
-import * as z from 'zod';
+import type * as z from 'zod';
 import { KIT } from '../../library/kit.ts';
 import type { KitItem } from '../../library/kit.ts';
 import type { KitId } from '../../library/types.ts';
