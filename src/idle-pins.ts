@@ -1,4 +1,5 @@
-// Pins that change nothing: the season is compiled without each, and where nobody's weeks differ the coach is told.
+// Pins that change nothing, and items of `always` and `use`: the season is compiled without each, and where nobody's weeks
+// differ the coach is told.
 // Compiling again is the only sure way, as a pin may act through weeks far off; it is done for the athletes of the squads
 // it reaches, and stops at the first who differs. Called by `footfall check`.
 
@@ -8,33 +9,67 @@ import type { CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
 import { appliesTo } from './plan/applies.ts';
-import type { Athlete, Pin, Plan } from './plan/types.ts';
+import type { Athlete, Plan, Who, WrittenLine } from './plan/types.ts';
 import type { Span } from './source/types.ts';
 
-/** What is idle among the pins. Those of which something is told already are left alone. */
-export function idlePins(plan: Plan, told: Iterable<Diagnostic>, options: CompileOptions = {}): readonly Diagnostic[] {
-  if (plan.pins.length === 0) return [];
-  const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
-  const usual = remembered(plan, options);
-  return plan.pins
-    .filter((pin) => !spansOf(pin).some((span) => places.has(placeKey(span))) && isIdle(plan, pin, usual, options))
-    .map((pin) => problem('schedule/pin-idle', { span: pin.span }));
+/** What the coach asks for that may change nothing. */
+interface Wish {
+  readonly who: Who;
+  /** Where it stands, and where else something may be told of it. */
+  readonly spans: readonly [Span, ...Span[]];
+  readonly without: Plan;
+  readonly tell: () => Diagnostic;
 }
 
-/** Where something may be told of a pin: at itself or at a line it adds. */
-const spansOf = ({ span, effects }: Pin): readonly Span[] => [
-  span,
-  ...effects.flatMap((effect) => (effect.kind === 'add' ? effect.lines.map((line) => line.span) : [])),
-];
+/** What is idle among pins, `always` and `use`. Those of which something is told already are left alone. */
+export function idlePins(plan: Plan, told: Iterable<Diagnostic>, options: CompileOptions = {}): readonly Diagnostic[] {
+  const wishes = [...pinWishes(plan), ...alwaysWishes(plan), ...useWishes(plan)];
+  if (wishes.length === 0) return [];
+  const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
+  const usual = remembered(plan, options);
+  return wishes
+    .filter(({ spans }) => !spans.some((span) => places.has(placeKey(span))))
+    .filter((wish) => isIdle(plan, wish, usual, options))
+    .map(({ tell }) => tell());
+}
+
+function pinWishes(plan: Plan): readonly Wish[] {
+  return plan.pins.map((pin) => ({
+    who: pin.who,
+    spans: [pin.span, ...pin.effects.flatMap((effect) => (effect.kind === 'add' ? linePlaces(effect.lines) : []))],
+    without: { ...plan, pins: plan.pins.filter((one) => one !== pin) },
+    tell: () => problem('schedule/pin-idle', { span: pin.span }),
+  }));
+}
+
+function alwaysWishes(plan: Plan): readonly Wish[] {
+  return plan.always.map((item) => ({
+    who: item.who,
+    spans: [item.span, ...linePlaces(item.lines)],
+    without: { ...plan, always: plan.always.filter((one) => one !== item) },
+    tell: () => problem('schedule/line-idle', { params: { section: 'always' }, span: item.span }),
+  }));
+}
+
+function useWishes(plan: Plan): readonly Wish[] {
+  return plan.uses.map((use) => ({
+    who: use.who,
+    spans: [use.span, ...use.programme.weeks.flatMap(({ days }) => days.map(({ span }) => span))],
+    without: { ...plan, uses: plan.uses.filter((one) => one !== use) },
+    tell: () => problem('schedule/line-idle', { params: { section: 'use' }, span: use.span }),
+  }));
+}
+
+const linePlaces = (lines: readonly WrittenLine[]): readonly Span[] => lines.map(({ span }) => span);
 
 const placeKey = ({ file, start }: Span): string => `${file} ${start}`;
 
-/** Those whom the pin is for come first; the others of their squads may only differ by what they do side by side. */
-function isIdle(plan: Plan, pin: Pin, usual: Usual, options: CompileOptions): boolean {
-  const without = compilePlan({ ...plan, pins: plan.pins.filter((one) => one !== pin) }, options);
-  const meant = plan.athletes.filter((athlete) => appliesTo(pin.who, athlete));
+/** Those whom the wish is for come first; the others of their squads may only differ by what they do side by side. */
+function isIdle(plan: Plan, wish: Wish, usual: Usual, options: CompileOptions): boolean {
+  const without = compilePlan(wish.without, options);
+  const meant = plan.athletes.filter((athlete) => appliesTo(wish.who, athlete));
   const squads = new Set(meant.map(({ squad }) => squad));
-  const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(pin.who, athlete));
+  const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(wish.who, athlete));
   return [...meant, ...beside].every((athlete) => keyOf(without.athlete(athlete)) === usual(athlete));
 }
 

@@ -25,6 +25,17 @@ export const scheduleEntries = {
     message: () => 'the season is the same without this pin',
     help: () => 'take it out, or check its dates, names and athletes',
   },
+  'schedule/line-idle': {
+    severity: 'warning',
+    summary: 'lines for every session, or a programme in use, that change nothing',
+    explanation:
+      'The season is the same without this item: none of its lines stands in a session, because its dates, names and athletes meet none, a gate or the kit of every place bars them, or another programme has the week already. Take it out, or look whether it says what was meant.',
+    bad: 'always: [{ part: trunk, from: 2027-03-15, until: 2027-03-15, lines: [{ lift: plank, sets: 2, reps: 30 }], because: backs }]    # nobody trains that monday',
+    good: 'always: [{ part: trunk, minutes: 8, lines: [{ lift: plank, sets: 2, reps: 30 }], because: backs }]',
+    message: ({ section }: { section: 'always' | 'use' }) =>
+      `the season is the same without this item of \`${section}:\``,
+    help: () => 'take it out, or check its dates, names and athletes',
+  },
   'schedule/pin-over-return': {
     severity: 'warning',
     summary: 'a pinned kind of week on the way back',
@@ -90,6 +101,27 @@ export const scheduleEntries = {
     message: ({ athlete, programme, date, day }: { athlete: string; programme: string; date: string; day: string }) =>
       `${programme} has a session on ${day} ${date}, and ${athlete} has no slot that day`,
     help: () => 'move the session to a day with a slot, or add a slot',
+  },
+  'schedule/programme-day-closed': {
+    severity: 'notice',
+    summary: 'a session written by hand on a day that is closed to the athlete',
+    explanation:
+      'A place that is closed, an absence, a competition, a rest or a limit stands against what a programme has for that day. The session is left out, nothing takes its place, and its contacts are not counted. If it is to be done, move it to an open day; the weeks behind it may have been written with it in mind.',
+    bad: 'closures: [{ from: 2027-03-04, until: 2027-03-04, because: hall let }]    # a programme has a session on thursday 4 March',
+    good: 'closures: [{ from: 2027-03-05, until: 2027-03-05, because: hall let }]',
+    message: ({
+      athlete,
+      programme,
+      days,
+      why,
+    }: {
+      athlete: string;
+      programme: string;
+      days: readonly string[];
+      why: string;
+    }) =>
+      `${programme} has ${days.length === 1 ? 'a session' : `${String(days.length)} sessions`} on ${days.join(' and ')} that ${athlete} won't have: ${barredWords(why)}`,
+    help: () => 'move it to an open day if it is to be done',
   },
   'schedule/sessions-not-held': {
     severity: 'error',
@@ -208,6 +240,7 @@ const BARRED_WORDS: Readonly<Record<string, string>> = {
   'rest-pin': 'it is pinned as a rest',
   'lifts-only': 'its slots are for lifts only',
   congested: 'match days crowd together',
+  limit: 'a limit stops the jumps of that week',
 };
 
 function barredWords(why: string): string {

@@ -1,5 +1,5 @@
-// What cannot be held as asked: pinned days that are barred or too close, sessions that fit on no days, lines written
-// by hand for a day on which nothing is open. Called by ../days.ts once all days are chosen; a pin that fails in many
+// What cannot be held as asked: pinned days that are barred or too close, sessions that fit on no days, and what
+// written-problems.ts finds. Called by ../days.ts once all days are chosen; a pin that fails in many
 // weeks is told once, with the first of them.
 
 import { problem } from '../../diagnostics/problem.ts';
@@ -13,6 +13,7 @@ import { namesDay } from './week-days.ts';
 import type { WeekDays } from './week-days.ts';
 import type { SeasonDays } from './season-days.ts';
 import type { PlacedWeek } from './place-days.ts';
+import { writtenProblems } from './written-problems.ts';
 
 /** A line of the plan that stands against what is asked, and what it is to it. */
 interface Against {
@@ -150,27 +151,6 @@ function programmePlace({ use }: { readonly use: ProgrammeUse }): RelatedPlace {
 
 function barredBy(cell: DayCell): readonly RelatedPlace[] {
   return cell.barredBy === undefined ? [] : [{ span: cell.barredBy, message: 'this keeps the day free of jumps' }];
-}
-
-/** Days written by hand on which the athlete has no slot. Away, shut and competition days go without a word. */
-function writtenProblems(season: SeasonDays, days: WeekDays): readonly Diagnostic[] {
-  const athlete = season.grid.athlete;
-  return (days.written ?? [])
-    .filter((day) => day.cell.barred === 'no-slot')
-    .map(({ written, use, cell }) =>
-      problem('schedule/programme-day-without-slot', {
-        params: {
-          athlete: athlete.name,
-          programme: use.programme.id,
-          date: isoDate(cell.day),
-          day: weekdayNameOf(cell.day),
-        },
-        span: written.span,
-        related: [{ span: use.span, message: 'the programme is used here' }],
-        athlete: athlete.id,
-        week: days.week.starts,
-      }),
-    );
 }
 
 function shortProblems(season: SeasonDays, days: WeekDays, placed: PlacedWeek): readonly Diagnostic[] {

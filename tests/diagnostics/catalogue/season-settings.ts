@@ -38,6 +38,7 @@ export const seasonSettings = {
     plan: athlete('mira: { squad: seniors, away: [{ from: 2027-01-18, until: 2027-02-07, because: ill, trained: none }] }'),
   },
   'schedule/pinned-day-not-held': { plan: { ...handSeason, ...WHOLE_WEEK, ...weekWithLine('{ lift: plank, sets: 2, reps: 30 }') } },
+  'schedule/programme-day-closed': { plan: { ...handSeason, ...weekWithLine('{ lift: plank, sets: 2, reps: 30 }') } },
   'schedule/return-in-taper': { plan: PEAK },
   'schedule/pain-stop': {
     plan: { season: 'season: { title: Spring, starts: 2027-01-18, ends: 2027-05-02 }', ...athlete('mira: { squad: seniors }') },
