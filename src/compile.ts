@@ -35,10 +35,8 @@ export function compile(documents: Documents, options: CompileOptions = {}): Sta
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
 export function compilePlan(authored: Plan, options: CompileOptions = {}): Build {
-  const plan = options.asOf === undefined ? authored : knownOn(authored, options.asOf);
-  const asOf = options.asOf ?? dayAfterRecord(plan);
-  const standing = { published: options.published, asOf };
-  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, standing) };
+  const context = contextOf(authored, options);
+  const { plan, asOf } = context;
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
     plan,
@@ -50,6 +48,20 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
     athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },
     athlete: (athlete) => compileAthlete(context, weeks, athlete),
   };
+}
+
+/** The athletes of a plan without errors, each scheduled when it is asked for and not audited: for who compares. */
+export function schedulePlan(authored: Plan, options: CompileOptions = {}): (athlete: Athlete) => BuiltAthlete {
+  const context = contextOf(authored, options);
+  return (athlete) => buildAthlete(context, athlete);
+}
+
+/** What all athletes are scheduled with. */
+function contextOf(authored: Plan, { asOf: day, published }: CompileOptions): ScheduleContext & Pick<Build, 'asOf'> {
+  const plan = day === undefined ? authored : knownOn(authored, day);
+  const asOf = day ?? dayAfterRecord(plan);
+  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, { published, asOf }) };
+  return asOf === undefined ? context : { ...context, asOf };
 }
 
 /** The plan with what was recorded before a day. */

@@ -4,7 +4,7 @@
 import { compileAt } from '../../src/cli/open-plan.ts';
 import { planFindings } from '../../src/compile.ts';
 import type { Diagnostic } from '../../src/diagnostics/types.ts';
-import { idlePins } from '../../src/idle-pins.ts';
+import { watchWishes } from '../../src/idle-wishes.ts';
 import { fileSystem } from '../../src/host/files.ts';
 import type { FileHost } from '../../src/read/file-host.ts';
 import type { SourceFile } from '../../src/source/types.ts';
@@ -24,5 +24,5 @@ export function diagnose(entry: string, files: FileHost = fileSystem, today: Day
   const athletes = [...build.athletes];
   const found = athletes.flatMap((athlete) => athlete.diagnostics);
   const told = [...diagnostics, ...found, ...planFindings(build.plan, athletes)];
-  return { files: plan.files, diagnostics: [...told, ...idlePins(build.plan, told)] };
+  return { files: plan.files, diagnostics: [...told, ...watchWishes(build.plan).idle(told)] };
 }

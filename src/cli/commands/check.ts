@@ -8,7 +8,7 @@ import type { Diagnostic } from '../../diagnostics/types.ts';
 import { diagnosticsJson } from '../../render/diagnostics/diagnostics-json.ts';
 import { diagnosticsSarif } from '../../render/diagnostics/diagnostics-sarif.ts';
 import { diagnosticsText } from '../../render/diagnostics/diagnostics-text.ts';
-import { idlePins } from '../../idle-pins.ts';
+import { watchWishes } from '../../idle-wishes.ts';
 import { createPalette } from '../../render/palette.ts';
 import type { Palette } from '../../render/palette.ts';
 import { hanging } from '../../render/terminal/layout.ts';
@@ -58,12 +58,14 @@ function allDiagnostics({ build, diagnostics }: Compiled, options: CompileOption
   const add = (found: readonly Diagnostic[]): void => {
     for (const diagnostic of found) all.push(diagnostic);
   };
-  const walked = walk(build, EVERYTHING, ({ diagnostics: found }) => {
-    add(found);
+  const wishes = watchWishes(build.plan, options);
+  const walked = walk(build, EVERYTHING, (built) => {
+    add(built.diagnostics);
+    wishes.pass(built);
   });
   walked.toEnd();
   add(walked.planFindings());
-  add(idlePins(build.plan, all, options));
+  add(wishes.idle(all));
   return all;
 }
 

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BuiltAthlete, BuiltWeek } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
-import { idlePins } from '../../../src/idle-pins.ts';
+import { watchWishes } from '../../../src/idle-wishes.ts';
 import type { PinEffect } from '../../../src/plan/types.ts';
 import { isoDate, weekdayNameOf } from '../../../src/util/days.ts';
 import { planOf } from '../plan/loaded.ts';
@@ -33,7 +33,13 @@ function built(pin?: string): {
   const [athlete] = compilePlan(plan).athletes;
   const week = athlete?.weeks[2];
   if (athlete === undefined || week === undefined) throw new Error('no third week');
-  return { athlete, week, told: idlePins(plan, athlete.diagnostics).map(({ code }) => code) };
+  return {
+    athlete,
+    week,
+    told: watchWishes(plan)
+      .idle(athlete.diagnostics)
+      .map(({ code }) => code),
+  };
 }
 
 const WEEK = 'week: 2027-01-18';

@@ -1,10 +1,10 @@
-// Pins that change nothing, and items of `always` and `use`: the season is compiled without each, and where nobody's weeks
-// differ the coach is told.
-// Compiling again is the only sure way, as a pin may act through weeks far off; it is done for the athletes of the squads
-// it reaches, and stops at the first who differs. Called by `footfall check`.
+// Pins that change nothing, and items of `always` and `use`: the season is scheduled without each, and where nobody's weeks
+// differ the coach is told. Scheduling again is the only sure way, as a pin may act through weeks far off; it is done for
+// the athletes of the squads it reaches, and stops at the first who differs. Called by `footfall check`, which walks the
+// season as it is anyway.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/types.ts';
-import { compilePlan } from './compile.ts';
+import { schedulePlan } from './compile.ts';
 import type { CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
@@ -21,16 +21,30 @@ interface Wish {
   readonly tell: () => Diagnostic;
 }
 
-/** What is idle among pins, `always` and `use`. Those of which something is told already are left alone. */
-export function idlePins(plan: Plan, told: Iterable<Diagnostic>, options: CompileOptions = {}): readonly Diagnostic[] {
+export interface WishWatch {
+  /** Takes an athlete of the season as it is, so that nobody is scheduled twice for it. May be left out. */
+  readonly pass: (built: BuiltAthlete) => void;
+  /** What is idle among pins, `always` and `use`. Those of which something is told already are left alone. */
+  readonly idle: (told: Iterable<Diagnostic>) => readonly Diagnostic[];
+}
+
+export function watchWishes(plan: Plan, options: CompileOptions = {}): WishWatch {
   const wishes = [...pinWishes(plan), ...alwaysWishes(plan), ...useWishes(plan)];
-  if (wishes.length === 0) return [];
-  const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
   const usual = remembered(plan, options);
-  return wishes
-    .filter(({ spans }) => !spans.some((span) => places.has(placeKey(span))))
-    .filter((wish) => isIdle(plan, wish, usual, options))
-    .map(({ tell }) => tell());
+  // Most wishes change something for the first they are meant for: of the others nothing is kept.
+  const first = new Set(wishes.map(({ who }) => plan.athletes.find((athlete) => appliesTo(who, athlete))));
+  return {
+    pass: (built) => {
+      if (first.has(built.athlete)) usual.keep(built);
+    },
+    idle: (told) => {
+      const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
+      return wishes
+        .filter(({ spans }) => !spans.some((span) => places.has(placeKey(span))))
+        .filter((wish) => isIdle(plan, wish, usual, options))
+        .map(({ tell }) => tell());
+    },
+  };
 }
 
 function pinWishes(plan: Plan): readonly Wish[] {
@@ -66,23 +80,32 @@ const placeKey = ({ file, start }: Span): string => `${file} ${start}`;
 
 /** Those whom the wish is for come first; the others of their squads may only differ by what they do side by side. */
 function isIdle(plan: Plan, wish: Wish, usual: Usual, options: CompileOptions): boolean {
-  const without = compilePlan(wish.without, options);
+  const without = schedulePlan(wish.without, options);
   const meant = plan.athletes.filter((athlete) => appliesTo(wish.who, athlete));
   const squads = new Set(meant.map(({ squad }) => squad));
   const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(wish.who, athlete));
-  return [...meant, ...beside].every((athlete) => keyOf(without.athlete(athlete)) === usual(athlete));
+  return [...meant, ...beside].every((athlete) => keyOf(without(athlete)) === usual.of(athlete));
 }
 
-type Usual = (athlete: Athlete) => string;
+interface Usual {
+  readonly of: (athlete: Athlete) => string;
+  readonly keep: (built: BuiltAthlete) => void;
+}
 
-/** The athletes of the plan as it is, each compiled when it is first asked for. */
+/** The athletes of the plan as it is, each scheduled when it is first asked for. */
 function remembered(plan: Plan, options: CompileOptions): Usual {
-  const build = compilePlan(plan, options);
-  const known = new Map<string, string>();
-  return (athlete) => {
-    const key = known.get(athlete.id) ?? keyOf(build.athlete(athlete));
-    known.set(athlete.id, key);
-    return key;
+  const known = new Map<Athlete, string>();
+  let schedule: ((athlete: Athlete) => BuiltAthlete) | undefined;
+  return {
+    keep: (built) => {
+      known.set(built.athlete, keyOf(built));
+    },
+    of: (athlete) => {
+      schedule ??= schedulePlan(plan, options);
+      const key = known.get(athlete) ?? keyOf(schedule(athlete));
+      known.set(athlete, key);
+      return key;
+    },
   };
 }
 
