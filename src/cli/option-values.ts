@@ -4,6 +4,7 @@
 import { InvalidArgumentError } from 'commander';
 import { parseIsoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
+import { GRAMS_A_KILO, GRAMS_A_POUND } from '../util/units.ts';
 
 /** Of `2027-03-01`. */
 export function parseDate(text: string): Day {
@@ -67,10 +68,8 @@ export const parseTimes = (text: string): readonly Amount[] => parseAmounts(text
 
 export const parseForces = (text: string): readonly Amount[] => parseAmounts(text, ['N']);
 
-const KILOGRAMS_A_POUND = 0.453_592_37;
-
 /** Of `68 kg` or `150 lb`, in kg. */
 export function parseMass(text: string): number {
   const { value, unit } = parseAmount(text, ['kg', 'lb']);
-  return unit === 'kg' ? value : value * KILOGRAMS_A_POUND;
+  return unit === 'kg' ? value : (value * GRAMS_A_POUND) / GRAMS_A_KILO;
 }

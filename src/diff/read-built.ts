@@ -19,6 +19,7 @@ import {
 import type { Found, Reading } from './built-reading.ts';
 import type { AthleteSheet, SheetAthlete } from './side.ts';
 import type { SheetLine, SheetSession, SheetWeek } from './types.ts';
+import { GRAMS_A_KILO } from '../util/units.ts';
 
 /** What stood on a day. */
 export interface BuiltDayUse {
@@ -88,7 +89,6 @@ function readDocument(reading: Reading, document: Found): WrittenBuild {
   };
 }
 
-const GRAMS_A_KILO = 1000;
 const grams = (kilos: number): number => Math.round(kilos * GRAMS_A_KILO);
 
 type Plates = ReadonlyMap<string, number>;

@@ -23,6 +23,7 @@ import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { sheetLine } from './sheet-line.ts';
 import { createSheetNames } from './sheet-names.ts';
+import { MINUTES_A_DAY } from '../util/units.ts';
 
 export interface Board {
   /** ISO date. */
@@ -149,8 +150,6 @@ function timeOf({ at, minutes }: Slot): { readonly time?: string } {
   const end = at + minutes;
   return { time: `${timeWords(at)}–${timeWords(end % MINUTES_A_DAY)}` };
 }
-
-const MINUTES_A_DAY = 24 * 60;
 
 interface Grouped {
   readonly groups: readonly Omit<BoardGroup, 'together'>[];

@@ -2,9 +2,9 @@
 
 import { calendarDateOf, monthNames, weekdayNameOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
+import { MINUTES_AN_HOUR } from '../util/units.ts';
 
 const SHORT = 3;
-const MINUTES_AN_HOUR = 60;
 
 /** `January`. */
 export const monthName = (day: Day): string => monthNames[calendarDateOf(day).month - 1] ?? '';

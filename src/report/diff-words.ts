@@ -4,6 +4,7 @@ import type { SheetTotals } from '../diff/types.ts';
 import { NONE } from './diff-points.ts';
 import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
 import { counted } from './quantities.ts';
+import { GRAMS_A_KILO } from '../util/units.ts';
 
 /** `follows from competition County cup final`. */
 export function causeWords({ cause, edits }: DiffSection, report: DiffReport): string {
@@ -12,8 +13,6 @@ export function causeWords({ cause, edits }: DiffSection, report: DiffReport): s
   if (names.length === 0) return 'follows from nothing in the plan: the rules or the library changed';
   return `${cause === 'edited' ? 'edited' : 'follows from'} ${names.join('; or ')}`;
 }
-
-const GRAMS_A_KILO = 1000;
 
 /** `contacts 165 → 150`, `Back squat 72.5 kg → 75 kg`, `contacts -10 to -45`. */
 export function pointWords({ point, range }: DiffGroup): string {

@@ -4,6 +4,7 @@
 import type { Edit, EditSection, FieldChange } from '../diff/types.ts';
 import { dateWithYear } from './calendar-words.ts';
 import { counted } from './quantities.ts';
+import { GRAMS_A_KILO } from '../util/units.ts';
 
 const SECTIONS: Readonly<Record<EditSection, string>> = {
   season: 'the season',
@@ -77,7 +78,6 @@ const titleOf = (name: string): string =>
   name.replace(/(Grams|Cm|Seconds)$/u, '').replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
 
 const DAYS: ReadonlySet<string> = new Set(['from', 'until', 'day', 'on', 'since', 'starts', 'ends']);
-const GRAMS_A_KILO = 1000;
 
 /** Undefined where there is no short form. */
 function valueWords(name: string, value: unknown): string | undefined {

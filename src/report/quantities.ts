@@ -3,13 +3,10 @@
 
 import type { Season } from '../plan/types.ts';
 import { kilos } from './lines-table.ts';
+import { CENTIMETRES_AN_INCH, GRAMS_A_KILO, GRAMS_A_POUND, SECONDS_A_MINUTE } from '../util/units.ts';
 
 export type Units = Season['units'];
 
-const GRAMS_A_KILO = 1000;
-const GRAMS_A_POUND = 453.592_37;
-const CENTIMETRES_AN_INCH = 2.54;
-const SECONDS_A_MINUTE = 60;
 /** Up to here a rest is told in seconds alone. */
 const MOST_SECONDS = 90;
 /** 204.9999 lb after going to grams and back is 205 lb. */

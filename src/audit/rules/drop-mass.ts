@@ -4,8 +4,7 @@ import { isoDate } from '../../util/days.ts';
 import { dropLines } from '../drops.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
-
-const GRAMS_A_KILOGRAM = 1000;
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
 export const dropMass = auditRule('drop-mass', (season, find) => {
   const { massGrams } = season.athlete;
@@ -14,7 +13,7 @@ export const dropMass = auditRule('drop-mass', (season, find) => {
   const most = season.parameter('drop-mass', 'most');
   for (const { session, line, drill, cm } of dropLines(season)) {
     const week = season.weekOf(session);
-    if (massGrams <= over(week) * GRAMS_A_KILOGRAM || cm <= most(week)) continue;
+    if (massGrams <= over(week) * GRAMS_A_KILO || cm <= most(week)) continue;
     find(week, {
       params: { date: isoDate(session.day), exercise: drill.id, cm, most: most(week), kg: over(week) },
       span: writtenPlace(line),

@@ -8,8 +8,7 @@ import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { LineReading } from '../line-reading.ts';
-
-const GRAMS_A_KILOGRAM = 1000;
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
 export const kit = auditRule('kit', (season, find) => {
   for (const session of season.sessions) {
@@ -43,9 +42,9 @@ function missingPlates({ line, lift }: LineReading, { barsGrams, smallestPlateGr
   const { barGrams, perSideGrams, loadGrams } = line;
   if (barGrams === undefined || perSideGrams === undefined || loadGrams === undefined) return undefined;
   if (lift?.loading === 'bar' && !barsGrams.includes(barGrams)) {
-    return `a bar of ${barGrams / GRAMS_A_KILOGRAM} kg`;
+    return `a bar of ${barGrams / GRAMS_A_KILO} kg`;
   }
   const even = smallestPlateGrams <= 0 || perSideGrams % smallestPlateGrams === 0;
   const adds = barGrams + 2 * perSideGrams === loadGrams;
-  return even && adds ? undefined : `plates that make ${loadGrams / GRAMS_A_KILOGRAM} kg`;
+  return even && adds ? undefined : `plates that make ${loadGrams / GRAMS_A_KILO} kg`;
 }

@@ -9,6 +9,7 @@ import { auditRule } from '../rule.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { WeekReading } from '../season-reading.ts';
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
 interface Heaviest {
   readonly lift: Lift;
@@ -16,8 +17,6 @@ interface Heaviest {
   readonly line: LineReading;
   readonly session: SessionReading;
 }
-
-const GRAMS_A_KILOGRAM = 1000;
 
 export const loadStep = auditRule('load-step', (season, find) => {
   const percent = season.parameter('load-step', 'most');
@@ -40,9 +39,9 @@ export const loadStep = auditRule('load-step', (season, find) => {
         params: {
           date: isoDate(now.session.day),
           exercise: id,
-          found: now.grams / GRAMS_A_KILOGRAM,
-          before: earlier.grams / GRAMS_A_KILOGRAM,
-          most: most / GRAMS_A_KILOGRAM,
+          found: now.grams / GRAMS_A_KILO,
+          before: earlier.grams / GRAMS_A_KILO,
+          most: most / GRAMS_A_KILO,
         },
         span: writtenPlace(now.line) ?? pinPlace(season, week, 'load'),
       });

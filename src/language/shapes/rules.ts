@@ -11,8 +11,8 @@ import { leaf, refuse } from '../reading.ts';
 import type { JsonShape, Reading } from '../reading.ts';
 import { nameOf, text } from '../words.ts';
 import { becauseKey, rangeKeys, weekKey, whoKeys } from './common.ts';
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
-const GRAMS_A_KILO = 1000;
 const COUNTED = /^(\d{1,6})(?:\s+([a-z]+))?$/;
 
 /** A parameter's value, a whole number in the unit the rule names. */

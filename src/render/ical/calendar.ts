@@ -11,12 +11,12 @@ import { calendarDateOf, isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import type { LastEvents } from './last-events.ts';
 import { sequenceOf } from './last-events.ts';
+import { MINUTES_AN_HOUR, MINUTES_A_DAY } from '../../util/units.ts';
 
 const PRODUCT = { company: 'footfall', product: 'footfall', language: 'EN' };
 const LINE_BREAKS = /\s*[\r\n]+\s*/gu;
 const MILLISECONDS_A_DAY = 86_400_000;
 const MILLISECONDS_A_MINUTE = 60_000;
-const MINUTES_AN_HOUR = 60;
 
 /** The file; `last` is what the last one said, nothing for a first. */
 export function renderCalendar(calendar: Calendar, last: LastEvents): string {
@@ -76,8 +76,8 @@ const floating = (day: Day, minutes: number): Date =>
   new Date(day * MILLISECONDS_A_DAY + minutes * MILLISECONDS_A_MINUTE);
 
 function zoned(day: Day, minutes: number, zone: string): DateTime {
-  const date = calendarDateOf(day + Math.floor(minutes / (24 * MINUTES_AN_HOUR)));
-  const ofDay = minutes % (24 * MINUTES_AN_HOUR);
+  const date = calendarDateOf(day + Math.floor(minutes / MINUTES_A_DAY));
+  const ofDay = minutes % MINUTES_A_DAY;
   const time = { hour: Math.floor(ofDay / MINUTES_AN_HOUR), minute: ofDay % MINUTES_AN_HOUR };
   return DateTime.fromObject({ ...date, ...time }, { zone });
 }

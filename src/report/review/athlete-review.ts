@@ -26,6 +26,7 @@ import { programmeForecasts } from './programme-forecast.ts';
 import type { ProgrammeForecast } from './programme-forecast.ts';
 import type { Subject } from './subject.ts';
 import type { ToldItem } from './told-item.ts';
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
 export interface ReviewBuilds {
   /** As of the day of the review. */
@@ -154,7 +155,7 @@ function figuresOf(athlete: Athlete, day: Day, trends: readonly JumpTrend[]): re
   const age = ageOn(athlete, day);
   const facts = {
     ...(age !== undefined && { age }),
-    ...(athlete.massGrams !== undefined && { mass: athlete.massGrams / GRAMS_A_KILOGRAM }),
+    ...(athlete.massGrams !== undefined && { mass: athlete.massGrams / GRAMS_A_KILO }),
     ...(athlete.sex !== undefined && { sex: athlete.sex }),
   };
   return reportJumps(
@@ -165,6 +166,5 @@ function figuresOf(athlete: Athlete, day: Day, trends: readonly JumpTrend[]): re
     .filter(({ figures }) => figures.length > 0);
 }
 
-const GRAMS_A_KILOGRAM = 1000;
 /** Rows of the library: indices and peak power. */
 const FIGURES: ReadonlySet<string> = new Set(['J3', 'J4', 'J5', 'J6', 'J7', 'J8', 'J9', 'J10']);

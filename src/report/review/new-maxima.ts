@@ -7,6 +7,7 @@ import type { Span } from '../../source/types.ts';
 import type { Day } from '../../util/days.ts';
 import { exerciseName } from '../exercise-words.ts';
 import type { Exercises } from '../exercise-words.ts';
+import { GRAMS_A_KILO, GRAMS_A_POUND } from '../../util/units.ts';
 
 /** The season of an athlete with another maximum of one lift. */
 export type WithMax = (athlete: Athlete, max: LiftMax) => BuiltAthlete;
@@ -33,7 +34,7 @@ export interface NewMaximum {
   readonly lines: number;
 }
 
-const GRAMS: Readonly<Record<string, number>> = { kg: 1000, lb: 453.592_37 };
+const GRAMS: Readonly<Record<string, number>> = { kg: GRAMS_A_KILO, lb: GRAMS_A_POUND };
 
 /** In the order of the tests; `rows` are the athlete's, in order of day. */
 export function newMaxima(
