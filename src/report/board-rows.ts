@@ -1,51 +1,21 @@
 // The rows of a board: each a kind of exercise (a drill family, a pattern of lifts) that much of a squad does at one
-// time, and in it for each group who does which exercise of that kind, how often. Times are those of the middle athlete;
-// a group or an athlete far from them has a time of their own. What hardly anybody does is no row: it stands with the
-// names of those who do.
+// time; what a group does in it is a cell (board-cells.ts). Times are those of the middle athlete. What hardly anybody does
+// is no row: it stands with the names of those who do. Called by board.ts.
 
 import type { BuiltLine } from '../build/types.ts';
 import type { Library } from '../library/index.ts';
+import { SHEETS } from '../library/sheets.ts';
 import type { Part, Plan } from '../plan/types.ts';
 import type { Attendance } from './attendance.ts';
-import type { LineTime } from './line-times.ts';
-import type { SheetLine } from './sheet-line.ts';
+import { cellOf, loadInHand, manner, middle, startOf } from './board-cells.ts';
+import type { BoardCell, Entry, RowFacts } from './board-cells.ts';
 
-export interface BoardRow {
+export interface BoardRow extends RowFacts {
   readonly part: Part;
   /** Minutes from the start, in whole ones. */
-  readonly from: number;
   readonly until: number;
-  /** What most of the row do between sets, and how hard, where no load says it: `rest 75 s`, `3 left`. */
-  readonly usual: readonly string[];
   /** One for each group of the board. */
   readonly cells: readonly BoardCell[];
-}
-
-export interface BoardCell {
-  readonly exercises: readonly BoardExercise[];
-}
-
-export interface BoardExercise {
-  readonly name: string;
-  /** When those of the group come to it, in minutes, where that is far from the row's time. */
-  readonly at?: number;
-  readonly doses: readonly BoardDose[];
-}
-
-export interface BoardDose {
-  readonly dose: string;
-  /** A load in the hands, and what differs from the row's usual. */
-  readonly differs: readonly string[];
-  /** Where it isn't the whole group or somebody comes at another time. */
-  readonly who?: readonly BoardWho[];
-}
-
-export interface BoardWho {
-  readonly who: 'these' | 'all-but-these' | 'the-others';
-  /** None where it is the others of the group. */
-  readonly names: readonly string[];
-  /** When they come to it, in minutes, where that is far from the exercise's time. */
-  readonly at?: number;
 }
 
 /** What somebody does apart from the rows, in order of time. */
@@ -70,27 +40,17 @@ export interface BoardPlan {
   readonly apart: ReadonlySet<Attendance>;
 }
 
-interface Entry {
-  readonly attendance: Attendance;
-  readonly line: BuiltLine;
-  readonly sheet: SheetLine;
-  readonly time: LineTime;
-}
-
 const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 
-/** What no more than one in so many do is no row of a board of several groups. */
-const ONE_IN = 7;
-/** Of whose exercises nobody else does so many per cent or more, does the whole session apart. */
-const APART_PERCENT = 25;
-
+/** The rows of so many groups, in order of part and time, and what stands below them. */
 export function boardRows(
   { library }: Pick<Plan, 'library'>,
   attendances: readonly Attendance[],
   groups: number,
 ): BoardPlan {
-  const isRow = (entries: readonly Entry[]): boolean => groups === 1 || entries.length * ONE_IN > attendances.length;
-  const apart = groups === 1 || attendances.length < ONE_IN ? NOBODY : apartOf(attendances);
+  const isRow = (entries: readonly Entry[]): boolean =>
+    groups === 1 || entries.length * SHEETS.boardRowOneIn > attendances.length;
+  const apart = groups === 1 || attendances.length < SHEETS.boardRowOneIn ? NOBODY : apartOf(attendances);
   const together = attendances.filter((attendance) => !apart.has(attendance));
   const kinds = kindsOf(library, together);
   const own = [...kindsOf(library, [...apart]).flat(), ...kinds.filter((entries) => !isRow(entries)).flat()];
@@ -112,7 +72,7 @@ function apartOf(attendances: readonly Attendance[]): ReadonlySet<Attendance> {
   }
   const isApart = ({ session: { lines } }: Attendance): boolean => {
     const alone = lines.filter(({ exercise }) => doing.get(exercise)?.size === 1).length;
-    return alone > 1 && alone * 100 >= lines.length * APART_PERCENT;
+    return alone > 1 && alone * 100 >= lines.length * SHEETS.boardApartPercent;
   };
   return new Set(attendances.filter(isApart));
 }
@@ -166,17 +126,12 @@ function kindOf({ drills, lifts }: Library, { part, exercise, family }: BuiltLin
   return `${part} ${part === 'trunk' ? 'trunk' : kind}`;
 }
 
-const middle = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)] ?? 0;
-
 const partOf = ([first]: readonly Entry[]): number => (first === undefined ? 0 : PARTS.indexOf(first.line.part));
 
 /** By part, then by the time that the middle athlete comes to it; the one that more have first. */
 function inOrder(a: readonly Entry[], b: readonly Entry[]): number {
   return partOf(a) - partOf(b) || startOf(a) - startOf(b) || b.length - a.length;
 }
-
-const startOf = (entries: readonly Entry[]): number => Math.round(middle(entries.map(({ time }) => time.from)));
 
 function rowOf(entries: readonly Entry[], attendances: readonly Attendance[], groups: number): BoardRow {
   const [first] = entries;
@@ -193,13 +148,6 @@ function rowOf(entries: readonly Entry[], attendances: readonly Attendance[], gr
   return { part: first.line.part, ...row, until: Math.round(middle(entries.map(({ time }) => time.until))), cells };
 }
 
-type RowFacts = Pick<BoardRow, 'from' | 'usual'>;
-
-const manner = ({ effort, rest }: SheetLine): readonly string[] => [
-  ...(effort === undefined ? [] : [effort]),
-  `rest ${rest}`,
-];
-
 /** How hard, where most have it so, and the commonest rest; of as many, what comes first. */
 function usualOf(entries: readonly Entry[]): readonly string[] {
   const effort = commonest(entries.map(({ sheet }) => sheet.effort));
@@ -215,95 +163,4 @@ function commonest<T>(values: readonly T[]): { readonly value: T; readonly count
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   const [first] = [...counts].toSorted(([, a], [, b]) => b - a);
   return first === undefined ? undefined : { value: first[0], count: first[1] };
-}
-
-/** From here on, in minutes, the own time of a group's exercise is told. */
-const GROUP_OFF = 4;
-/** From here on, in minutes, an athlete's own time is told. */
-const ATHLETE_OFF = 8;
-
-function cellOf(entries: readonly Entry[], members: readonly Attendance[], row: RowFacts): BoardCell {
-  return {
-    exercises: grouped(entries, ({ sheet }) => sheet.name).map((those) => exerciseOf(those, members, row)),
-  };
-}
-
-function exerciseOf(entries: readonly Entry[], members: readonly Attendance[], row: RowFacts): BoardExercise {
-  const own = startOf(entries);
-  const isOff = Math.abs(own - row.from) >= GROUP_OFF;
-  const facts: ExerciseFacts = { members, usual: row.usual, from: isOff ? own : row.from };
-  const keyOf = (entry: Entry): string => [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet)].join('|');
-  return {
-    name: entries[0]?.sheet.name ?? '',
-    ...(isOff && { at: own }),
-    doses: grouped(entries, keyOf).flatMap((same) => doseOf(same, facts)),
-  };
-}
-
-interface ExerciseFacts {
-  readonly members: readonly Attendance[];
-  readonly usual: readonly string[];
-  readonly from: number;
-}
-
-/** Entries that a key holds together, in the order of the first of them. */
-function grouped(
-  entries: readonly Entry[],
-  keyOf: (entry: Entry) => string | number | undefined,
-): readonly (readonly Entry[])[] {
-  const groups = new Map<string | number | undefined, Entry[]>();
-  for (const entry of entries) {
-    const key = keyOf(entry);
-    const those = groups.get(key);
-    if (those === undefined) groups.set(key, [entry]);
-    else those.push(entry);
-  }
-  return [...groups.values()];
-}
-
-function doseOf(entries: readonly Entry[], facts: ExerciseFacts): readonly BoardDose[] {
-  const [first] = entries;
-  if (first === undefined) return [];
-  const who = whoOf(entries, facts);
-  return [
-    {
-      dose: first.sheet.dose,
-      differs: [...loadInHand(first), ...manner(first.sheet).filter((words) => !facts.usual.includes(words))],
-      ...(who.length > 0 && { who }),
-    },
-  ];
-}
-
-/** A load that isn't on a bar: those stand with their station. */
-const loadInHand = ({ line, sheet }: Entry): readonly string[] =>
-  sheet.load === undefined || line.barGrams !== undefined ? [] : [sheet.load];
-
-/** Nobody where it is the whole group, at the time of the exercise. */
-function whoOf(entries: readonly Entry[], { members, from }: ExerciseFacts): readonly BoardWho[] {
-  const ownTime = ({ time }: Entry): number | undefined =>
-    Math.abs(time.from - from) >= ATHLETE_OFF ? Math.round(time.from) : undefined;
-  const onTime = entries.filter((entry) => ownTime(entry) === undefined);
-  const late = grouped(
-    entries.filter((entry) => ownTime(entry) !== undefined),
-    ownTime,
-  ).map((those): BoardWho => ({ who: 'these', names: namesOf(those), ...atOf(those[0], ownTime) }));
-  if (onTime.length === 0) return late;
-  const there = new Set(entries.map(({ attendance }) => attendance));
-  const missing = members.filter((one) => !there.has(one)).map(({ name }) => name);
-  if (missing.length === 0 && late.length === 0) return [];
-  if (missing.length === 0 && onTime.length > FEW) return [...late, { who: 'the-others', names: [] }];
-  if (late.length === 0 && missing.length <= FEW && 2 * missing.length < onTime.length) {
-    return [{ who: 'all-but-these', names: missing }];
-  }
-  return [{ who: 'these', names: namesOf(onTime) }, ...late];
-}
-
-/** So few names are better told than left to be worked out. */
-const FEW = 2;
-
-const namesOf = (entries: readonly Entry[]): readonly string[] => entries.map(({ attendance }) => attendance.name);
-
-function atOf(entry: Entry | undefined, ownTime: (entry: Entry) => number | undefined): { readonly at?: number } {
-  const at = entry === undefined ? undefined : ownTime(entry);
-  return at === undefined ? {} : { at };
 }

@@ -4,6 +4,7 @@
 // assistant or an athlete: no reasons of health, no names of rules.
 
 import type { Build, BuiltAthlete, BuiltSession } from '../build/types.ts';
+import { SHEETS } from '../library/sheets.ts';
 import { appliesTo } from '../plan/applies.ts';
 import type { Athlete, Plan, Slot } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
@@ -191,13 +192,11 @@ function attendanceOf(plan: Plan, { athlete, session, firsts }: Coming, name: st
   };
 }
 
-const DAYS_AHEAD = 8;
-
 function nextEvent(plan: Plan, attendances: readonly Attendance[], day: Day): string | undefined {
   const someone = (who: Parameters<typeof appliesTo>[0]): boolean =>
     attendances.some(({ athlete }) => appliesTo(who, athlete));
   const coming = plan.competitions.find(
-    ({ range, who }) => range.until >= day && range.from <= day + DAYS_AHEAD && someone(who),
+    ({ range, who }) => range.until >= day && range.from <= day + SHEETS.boardDaysAhead && someone(who),
   );
   return coming === undefined ? undefined : `${dayWords(Math.max(day, coming.range.from))}: ${coming.name}`;
 }

@@ -14,8 +14,8 @@ interface Dated {
   readonly span: Span;
 }
 
+/** Names as the JSON of a build has them; places are those of the plan's lines. */
 export function planFacts(plan: Plan, places: Places): JsonObject {
-  const { season } = plan;
   const common = ({ range, who, span }: Dated): JsonObject => ({
     from: isoDate(range.from),
     until: isoDate(range.until),
@@ -23,46 +23,66 @@ export function planFacts(plan: Plan, places: Places): JsonObject {
     place: { ...places.at(span) },
   });
   return {
-    season: {
-      title: season.title,
-      sport: season.sport,
-      starts: isoDate(season.starts),
-      ends: isoDate(season.ends),
-      week_starts: weekdayNames[season.weekStarts],
-      units: season.units,
-      time_zone: season.timeZone,
-      in_season: season.inSeason.map(({ from, until }) => ({ from: isoDate(from), until: isoDate(until) })),
-    },
+    season: seasonFacts(plan.season),
     files: plan.files.map(({ path }) => path),
     places: [...plan.places.values()].map(({ id, kit }) => ({
       id,
       smallest_plate_kg: exactKilos(kit.smallestPlateGrams),
     })),
-    competitions: plan.competitions.map((one) => ({
+    ...calendarFacts(plan, common),
+    ...decisionFacts(plan, common),
+  };
+}
+
+function seasonFacts(season: Plan['season']): JsonObject {
+  return {
+    title: season.title,
+    sport: season.sport,
+    starts: isoDate(season.starts),
+    ends: isoDate(season.ends),
+    week_starts: weekdayNames[season.weekStarts],
+    units: season.units,
+    time_zone: season.timeZone,
+    in_season: season.inSeason.map(({ from, until }) => ({ from: isoDate(from), until: isoDate(until) })),
+  };
+}
+
+type Common = (one: Dated) => JsonObject;
+
+/** What stands in the calendar. */
+function calendarFacts({ competitions, closures, tests }: Plan, common: Common): JsonObject {
+  return {
+    competitions: competitions.map((one) => ({
       name: one.name,
       prepare: one.prepare,
       jumps: one.jumps,
       ...common(one),
     })),
-    closures: plan.closures.map((one) => ({
+    closures: closures.map((one) => ({
       because: one.because,
       trained: one.trained,
       places: one.places,
       ...common(one),
     })),
-    tests: plan.tests.map((one) => ({
+    tests: tests.map((one) => ({
       what: one.what,
       contacts: one.contacts,
       ...common({ ...one, range: { from: one.day, until: one.day } }),
     })),
-    rule_changes: plan.ruleChanges.map((one) => ({
+  };
+}
+
+/** What the coach decided otherwise than footfall would. */
+function decisionFacts({ ruleChanges, pins, waivers }: Plan, common: Common): JsonObject {
+  return {
+    rule_changes: ruleChanges.map((one) => ({
       rule: one.rule,
       parameters: Object.fromEntries(one.parameters),
       because: one.because,
       ...common(one),
     })),
-    pins: plan.pins.map((one) => ({ effects: effectsOf(one), because: one.because, ...common(one) })),
-    waivers: plan.waivers.map((one) => ({
+    pins: pins.map((one) => ({ effects: effectsOf(one), because: one.because, ...common(one) })),
+    waivers: waivers.map((one) => ({
       rule: one.rule,
       because: one.because,
       decided: one.decided,

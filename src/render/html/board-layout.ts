@@ -3,7 +3,8 @@
 // text before a browser sees it, on the safe side. Measures are millimetres and points, and are the stylesheet's as well.
 
 import type { Board, BoardGroup } from '../../report/board.ts';
-import type { BoardCell, BoardRow } from '../../report/board-rows.ts';
+import type { BoardCell } from '../../report/board-cells.ts';
+import type { BoardRow } from '../../report/board-rows.ts';
 import type { Station, StationTable } from '../../report/board-stations.ts';
 import { CAUTIONS } from '../../report/cautions.ts';
 import { boardFooterWords, cueText, exerciseText, leaveOutWords, ownText, usualWords } from './board-words.ts';

@@ -1,7 +1,8 @@
 // Words of a board that its layout measures and its page prints.
 
 import type { Board } from '../../report/board.ts';
-import type { BoardExercise, BoardOwn, BoardRow, BoardWho } from '../../report/board-rows.ts';
+import type { BoardExercise, BoardWho } from '../../report/board-cells.ts';
+import type { BoardOwn, BoardRow } from '../../report/board-rows.ts';
 import type { Cue } from '../../report/board-watch.ts';
 
 /** Exercises named under what to leave out. */

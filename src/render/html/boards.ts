@@ -2,7 +2,8 @@
 // what, how often) is large; lists to tick stand at the side, or below where there are many names.
 
 import type { Board, BoardGroup } from '../../report/board.ts';
-import type { BoardCell, BoardDose, BoardExercise, BoardOwn, BoardRow, BoardWho } from '../../report/board-rows.ts';
+import type { BoardCell, BoardDose, BoardExercise, BoardWho } from '../../report/board-cells.ts';
+import type { BoardOwn, BoardRow } from '../../report/board-rows.ts';
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Cue } from '../../report/board-watch.ts';
 import type { Station, StationPerson } from '../../report/board-stations.ts';
