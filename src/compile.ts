@@ -87,12 +87,20 @@ function* compileAthletes(context: ScheduleContext, weeks: readonly BuildWeek[])
   for (const athlete of context.plan.athletes) yield compileAthlete(context, weeks, athlete);
 }
 
-function compileAthlete(context: ScheduleContext, weeks: readonly BuildWeek[], athlete: Athlete): BuiltAthlete {
-  return audited(context.plan, buildAthlete(context, athlete), weeks);
-}
-
-function audited(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): BuiltAthlete {
-  const audit = auditAthlete(plan, built, weeks);
+/**
+ * Weeks written by hand that the audit bars aren't written, so the season is planned again with nobody used to more by
+ * them. There are more of them each time, so it ends.
+ */
+function compileAthlete(
+  context: ScheduleContext,
+  weeks: readonly BuildWeek[],
+  athlete: Athlete,
+  unwritten: ReadonlySet<Day> = new Set(),
+): BuiltAthlete {
+  const built = buildAthlete(context, athlete, unwritten);
+  const audit = auditAthlete(context.plan, built, weeks);
+  const barred = new Set([...unwritten, ...audit.unwritten]);
+  if (barred.size > unwritten.size) return compileAthlete(context, weeks, athlete, barred);
   const diagnostics = [...built.diagnostics, ...audit.diagnostics];
   return { ...built, diagnostics, freed: audit.freed, blocked: blockedWeeks(built, diagnostics) };
 }

@@ -24,6 +24,8 @@ interface Circumstances {
   readonly competitions: readonly Competition[];
   readonly waivers: readonly Waiver[];
   readonly parameters: Parameters;
+  /** Weeks written by hand that a rule bars: nobody does what isn't written. */
+  readonly unwritten: ReadonlySet<WeekReading['built']>;
 }
 
 /** A and what cuts it, one for each week. */
@@ -71,7 +73,7 @@ function weekOf(
   const kept = week.built.kind === 'load' ? keptByLoading(adapted, earned) : adapted;
   const usual = { before: adapted, after: after(kept), open };
   if (ladder === undefined) return usual;
-  const climbed = onLadder(week, adapted, ladder, ladders);
+  const climbed = onLadder(season, week, adapted, ladder, ladders);
   // A waived step cuts nothing; what it would have asked for says whether the waiver was needed.
   return isWaived(waivers, 'return-ramp', week) ? { ...climbed, ...usual, open: true } : { ...climbed, open };
 }
@@ -83,7 +85,9 @@ function isWaived(waivers: readonly Waiver[], rule: RuleId, week: WeekReading): 
 /** The contacts of a week that the athlete can get used to: none where pain stops the jumps, whatever is written. */
 function earnedBy(season: Circumstances, week: WeekReading, adapted: number): number {
   if (!week.built.done && isStopped(season, week)) return 0;
-  return isTooMuch(season, week, adapted) ? Math.min(week.contacts, adapted) : week.contacts;
+  return season.unwritten.has(week.built) || isTooMuch(season, week, adapted)
+    ? Math.min(week.contacts, adapted)
+    : week.contacts;
 }
 
 /** Whether the record of any morning stops the jumps on a day of the week. G12 (S), as a rule C. */
@@ -153,6 +157,7 @@ function nextStep(season: Circumstances, ladder: Ladder, week: WeekReading, ladd
 
 /** The first step that holds cuts A itself; each further one is a share of the A that the step before left. */
 function onLadder(
+  { unwritten }: Circumstances,
   week: WeekReading,
   adapted: number,
   { weeksAway, steps, taken, below }: Ladder,
@@ -163,7 +168,7 @@ function onLadder(
   const most = below === undefined ? before : share(Math.floor((here * PERCENT) / below), adapted);
   return {
     before,
-    after: week.contacts > most ? before : Math.max(week.contacts, before),
+    after: week.contacts > most || unwritten.has(week.built) ? before : Math.max(week.contacts, before),
     ladder: { number: taken + 1, of: steps, weeksAway },
     ladderMost: most,
   };
@@ -172,7 +177,11 @@ function onLadder(
 /** Where the plan alone doesn't say, the build's A counts as far as something was there to earn it. */
 function settled(season: Circumstances, week: WeekReading, next: AdaptedWeek): AdaptedWeek {
   if (!next.open) return next;
-  const earned = Math.max(next.before, week.contacts, week.built.done ? recorded(season, week) : 0);
+  const earned = Math.max(
+    next.before,
+    season.unwritten.has(week.built) ? 0 : week.contacts,
+    week.built.done ? recorded(season, week) : 0,
+  );
   return { ...next, after: Math.min(week.built.adapted, earned) };
 }
 

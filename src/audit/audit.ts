@@ -2,7 +2,7 @@
 // against what they freed. Called by the pipeline after the scheduler, athlete by athlete. It finds everything as if
 // nothing were waived, and then takes out what a waiver covers: that is how a waiver shows that it was needed.
 
-import type { BuildWeek, BuiltAthlete } from '../build/types.ts';
+import type { BuildWeek, BuiltAthlete, BuiltWeek } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Plan, Waiver } from '../plan/types.ts';
 import { overlap } from '../plan/applies.ts';
@@ -10,6 +10,7 @@ import { inFurtherWeeks } from '../diagnostics/catalogue/rules/words.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { getRule } from '../library/rules.ts';
 import { isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import { checkAdapted } from './adapted-check.ts';
 import type { Finding } from './rule.ts';
 import { AUDIT_RULES } from './rules.ts';
@@ -21,6 +22,8 @@ export interface AthleteAudit {
   readonly diagnostics: readonly Diagnostic[];
   /** The waivers of the plan that freed something for this athlete. */
   readonly freed: ReadonlySet<Waiver>;
+  /** First days of the weeks written by hand that an error bars: they raise A by nothing, and the build has to know. */
+  readonly unwritten: ReadonlySet<Day>;
 }
 
 /**
@@ -30,7 +33,34 @@ export interface AthleteAudit {
  */
 export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): AthleteAudit {
   requireSameWeeks(built, weeks);
-  const season = readSeason(plan, built);
+  return auditWithout(plan, built, barredByHand(built, built.diagnostics));
+}
+
+/** Again while weeks turn out to be barred: those behind them are then judged from a lower A. */
+function auditWithout(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): AthleteAudit {
+  const season = readSeason(plan, built, unwritten);
+  const { diagnostics, freed } = findAll(season);
+  const more = new Set([...unwritten, ...barredByHand(built, diagnostics)]);
+  if (more.size > unwritten.size) return auditWithout(plan, built, more);
+  return {
+    diagnostics: [...diagnostics, ...checkAdapted(season)],
+    freed,
+    unwritten: new Set([...unwritten].map(({ starts }) => starts)),
+  };
+}
+
+/** Weeks to come that were written by hand and that an error blocks, or that the build already knows as such. */
+function barredByHand({ weeks }: BuiltAthlete, found: readonly Diagnostic[]): ReadonlySet<BuiltWeek> {
+  const barred = new Set(found.flatMap(({ severity, week }) => (severity === 'error' ? (week ?? []) : [])));
+  return new Set(
+    weeks.filter(
+      ({ boundBy, done, unwritten, starts }) =>
+        boundBy === 'programme' && !done && (unwritten === true || barred.has(starts)),
+    ),
+  );
+}
+
+function findAll(season: SeasonReading): Pick<AthleteAudit, 'diagnostics' | 'freed'> {
   const freed = new Set<Waiver>(season.waivers.filter((waiver) => isBehind(season, waiver)));
   const diagnostics: Diagnostic[] = [];
   for (const rule of AUDIT_RULES) {
@@ -43,7 +73,7 @@ export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly Bu
     const once = getRule(rule.id).severity === 'notice' && !rule.separate;
     for (const diagnostic of once ? sayOnce(standing) : sayAll(standing)) diagnostics.push(diagnostic);
   }
-  return { diagnostics: [...diagnostics, ...checkAdapted(season)], freed };
+  return { diagnostics, freed };
 }
 
 function sayAll(findings: readonly Finding[]): readonly Diagnostic[] {

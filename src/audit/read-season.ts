@@ -18,8 +18,11 @@ import { runsAway } from './time-away.ts';
 import { mixOf } from './week-mix.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
 
-/** Takes a built athlete apart. Weeks must follow one another without gaps, as a build's do. */
-export function readSeason(plan: Plan, built: BuiltAthlete): SeasonReading {
+/**
+ * Takes a built athlete apart. Weeks must follow one another without gaps, as a build's do. Nobody gets used to the weeks
+ * in `unwritten`.
+ */
+export function readSeason(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): SeasonReading {
   const { athlete } = built;
   const parameters = readParameters(plan, athlete);
   const competitions = plan.competitions.filter((one) => appliesTo(one.who, athlete));
@@ -45,7 +48,7 @@ export function readSeason(plan: Plan, built: BuiltAthlete): SeasonReading {
     slots,
     pins: plan.pins.filter((pin) => appliesTo(pin.who, athlete)),
     waivers,
-    adapted: adaptedWeeks({ plan, athlete, weeks, runs, competitions, waivers, parameters }),
+    adapted: adaptedWeeks({ plan, athlete, weeks, runs, competitions, waivers, parameters, unwritten }),
     runsAway: runs,
     dayAt: (day) => byDay[day - first],
     weekOf: (session) => getWeek(weeks, session.week),

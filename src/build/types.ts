@@ -134,6 +134,8 @@ export interface BuiltWeek {
   /** A before the week, and after it. */
   readonly adaptedBefore: number;
   readonly adapted: number;
+  /** Written by hand, and barred by the audit: its contacts over A add nothing to A. */
+  readonly unwritten?: boolean;
   readonly otherJumps: number;
   readonly boundBy: BoundBy;
   readonly bounds: readonly Bound[];

@@ -4,6 +4,7 @@
 import type { BuiltAthlete, BuiltDay, BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
 import type { FirstStages } from './first-stages.ts';
 import { scheduleLines } from './lines.ts';
 import type { Groups } from './lines.ts';
@@ -15,12 +16,19 @@ export interface ScheduleContext {
   /** The families each squad does side by side. */
   readonly groups: Groups;
   /** The stages before the lines. */
-  readonly firstStages: (athlete: Athlete) => FirstStages;
+  readonly firstStages: (athlete: Athlete, unwritten?: ReadonlySet<Day>) => FirstStages;
 }
 
-/** One athlete's season, not yet audited: `blocked` and the findings are the scheduler's own. */
-export function buildAthlete({ plan, groups, firstStages }: ScheduleContext, athlete: Athlete): BuiltAthlete {
-  const first = firstStages(athlete);
+/**
+ * One athlete's season, not yet audited: `blocked` and the findings are the scheduler's own. `unwritten` are the first days
+ * of weeks written by hand that an audit of the same season has barred.
+ */
+export function buildAthlete(
+  { plan, groups, firstStages }: ScheduleContext,
+  athlete: Athlete,
+  unwritten?: ReadonlySet<Day>,
+): BuiltAthlete {
+  const first = firstStages(athlete, unwritten);
   const lines = scheduleLines(plan, groups, first.schedule);
   return {
     athlete,
@@ -87,6 +95,7 @@ function builtWeek(
     mostContacts: contacts.most,
     adaptedBefore: contacts.adaptedBefore,
     adapted: contacts.adapted,
+    ...(contacts.unwritten === true && { unwritten: true }),
     otherJumps: week.otherJumps,
     boundBy: contacts.boundBy,
     bounds: contacts.bounds,

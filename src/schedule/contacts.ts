@@ -24,23 +24,25 @@ import type { Day } from '../util/days.ts';
 import type { SeasonTerms } from './season-terms.ts';
 import type { AthleteGrid, ContactsWeek } from './types.ts';
 
+type Planned = Pick<SeasonTerms, 'grid' | 'terms' | 'start' | 'unwritten'>;
+
 /** The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. */
 export function planContacts(
   plan: Plan,
-  { grid, terms, start }: Pick<SeasonTerms, 'grid' | 'terms' | 'start'>,
+  { grid, terms, start, unwritten }: Planned,
   asOf: Day | undefined,
 ): Staged<readonly ContactsWeek[]> {
-  const met = meetPins({ plan, grid, start, asOf, released: new Set() }, terms);
+  const met = meetPins({ plan, grid, start, asOf, unwritten, released: new Set() }, terms);
   return { value: describe(grid, met, ceilingLine(terms, start), start), diagnostics: met.diagnostics() };
 }
 
 /** The same without a word of pins that can't be met. */
 export function chooseContacts(
   plan: Plan,
-  { grid, terms, start }: Pick<SeasonTerms, 'grid' | 'terms' | 'start'>,
+  { grid, terms, start, unwritten }: Planned,
   asOf: Day | undefined,
 ): readonly ContactsWeek[] {
-  const met = meetPins({ plan, grid, start, asOf, released: new Set() }, terms);
+  const met = meetPins({ plan, grid, start, asOf, unwritten, released: new Set() }, terms);
   return describe(grid, met, ceilingLine(terms, start), start);
 }
 
@@ -110,6 +112,7 @@ function describeWeek(terms: WeekTerms, volume: WeekVolume): ContactsWeek {
     sessionCeiling: terms.sessionCeiling,
     primer: terms.primer && volume.planned > 0,
     level: terms.level,
+    ...(terms.fixed?.unwritten === true && { unwritten: true }),
     reasons: reasonsOf(terms, volume, target, boundBy, bounds),
   };
 }
@@ -146,7 +149,7 @@ function reasonsOf(
   const reasons: Reason[] = [
     {
       about: 'adapted',
-      by: terms.keep.kind,
+      by: terms.fixed?.unwritten === true && volume.planned > volume.opening ? 'unwritten' : terms.keep.kind,
       params: { before: volume.before, opening: volume.opening, after: volume.after },
       spans: [],
     },

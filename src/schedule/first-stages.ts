@@ -20,7 +20,7 @@ import type { Past } from './contacts/past.ts';
 import { scheduleDays } from './days.ts';
 import type { Published } from './days.ts';
 import type { ExplainDays } from './days/day-problems.ts';
-import { seasonTerms } from './season-terms.ts';
+import { NONE_UNWRITTEN, seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
 
@@ -42,18 +42,22 @@ export interface FirstStages {
 }
 
 /** Makes the first five stages of each athlete in turn. */
-export function firstStages(plan: Plan, { published, asOf }: Standing): (athlete: Athlete) => FirstStages {
+export function firstStages(
+  plan: Plan,
+  { published, asOf }: Standing,
+): (athlete: Athlete, unwritten?: ReadonlySet<Day>) => FirstStages {
   const shared = new Map<AthleteItems, Map<string, FirstStages>>();
   const alone = published !== undefined || asOf !== undefined || plan.record.done.length > 0;
-  return (athlete) => {
-    if (alone || !isLikeOthers(athlete)) return runStages(plan, { published, asOf }, athlete);
+  return (athlete, unwritten = NONE_UNWRITTEN) => {
+    if (alone || unwritten.size > 0 || !isLikeOthers(athlete))
+      return runStages(plan, { published, asOf }, athlete, unwritten);
     const items = itemsOf(plan, athlete);
     const alike = shared.get(items) ?? new Map<string, FirstStages>();
     shared.set(items, alike);
     const key = keyOf(plan, athlete);
     const known = alike.get(key);
     if (known !== undefined) return withAthlete(known, athlete);
-    const made = runStages(plan, { published, asOf }, athlete);
+    const made = runStages(plan, { published, asOf }, athlete, unwritten);
     // What is found names the athlete, so that only a season without findings is anybody's.
     if (made.diagnostics.length === 0) alike.set(key, made);
     return made;
@@ -87,12 +91,17 @@ function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
   return { ...first, schedule: { ...schedule, grid: { ...schedule.grid, athlete } } };
 }
 
-function runStages(plan: Plan, { published, asOf }: Standing, athlete: Athlete): FirstStages {
-  const season = seasonTerms(plan, athlete, asOf);
+function runStages(
+  plan: Plan,
+  { published, asOf }: Standing,
+  athlete: Athlete,
+  unwritten: ReadonlySet<Day>,
+): FirstStages {
+  const season = seasonTerms(plan, athlete, asOf, unwritten);
   const { calendar, grid, phases, kinds, past } = season;
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
-  const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf }));
+  const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf, unwritten }));
   const ahead = grid.weeks[past.recorded.length]?.starts;
   return {
     schedule: { ...before, days: days.value },

@@ -10,8 +10,12 @@ import { seasonTerms } from './season-terms.ts';
 export const MOST_PERCENT = 100;
 
 /** Whole per cent; undefined where no rise of 100 % or less does it. `week` counts from 0. */
-export function riseNeeded({ plan, athlete, asOf }: Season, contacts: number, week: number): number | undefined {
-  const { terms, start } = seasonTerms(plan, athlete, asOf);
+export function riseNeeded(
+  { plan, athlete, asOf, unwritten }: Season,
+  contacts: number,
+  week: number,
+): number | undefined {
+  const { terms, start } = seasonTerms(plan, athlete, asOf, unwritten);
   for (let percent = 1; percent <= MOST_PERCENT; percent += 1) {
     const line = ceilingLine(
       terms.slice(0, week + 1).map((one) => withRise(one, percent)),

@@ -28,10 +28,19 @@ export interface SeasonTerms {
   readonly terms: readonly WeekTerms[];
   /** A before the first week. */
   readonly start: number;
+  /** First days of weeks written by hand that the audit bars: nobody gets used to more by them. */
+  readonly unwritten: ReadonlySet<Day>;
 }
 
+export const NONE_UNWRITTEN: ReadonlySet<Day> = new Set();
+
 /** Weeks wholly before `asOf` are what the record says. */
-export function seasonTerms(plan: Plan, athlete: Athlete, asOf: Day | undefined): SeasonTerms {
+export function seasonTerms(
+  plan: Plan,
+  athlete: Athlete,
+  asOf: Day | undefined,
+  unwritten: ReadonlySet<Day> = NONE_UNWRITTEN,
+): SeasonTerms {
   const book = ruleBook(plan, athlete);
   const calendar = layGrid(plan, athlete, book);
   // A week lost to illness doesn't lead to other phases: the path to the peak stays, and the volume is what follows.
@@ -43,16 +52,25 @@ export function seasonTerms(plan: Plan, athlete: Athlete, asOf: Day | undefined)
     overdue: overdueWeeks(recorded, calendar, phases),
   };
   const { contactsASession, sessionsAWeek } = athlete.now.value;
-  return termsWith(plan, book, { calendar, grid: calendar, phases, past, start: contactsASession * sessionsAWeek });
+  const start = contactsASession * sessionsAWeek;
+  return termsWith(plan, book, { calendar, grid: calendar, phases, past, start, unwritten });
 }
 
-type Standing = Pick<SeasonTerms, 'calendar' | 'grid' | 'phases' | 'past' | 'start'>;
+type Standing = Pick<SeasonTerms, 'calendar' | 'grid' | 'phases' | 'past' | 'start' | 'unwritten'>;
 
 /** Again where weeks that are over turn out to have had no jumps, as those are time away and change the kinds. */
 function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms {
-  const { grid, phases, past, start } = standing;
+  const { grid, phases, past, start, unwritten } = standing;
   const kinds = chooseWeekKinds(plan, book, grid, phases);
-  const terms = settleRecord(withPast(weekTerms(plan, book, grid, phases, kinds.value), past), start, past.recorded);
+  const written = weekTerms(plan, book, grid, phases, kinds.value).map((terms, index) =>
+    unwritten.has(grid.weeks[index]?.starts ?? NaN) ? asUnwritten(terms) : terms,
+  );
+  const terms = settleRecord(withPast(written, past), start, past.recorded);
   const emptier = withTimeOff(grid, past.recorded, terms);
   return emptier === undefined ? { ...standing, kinds, terms } : termsWith(plan, book, { ...standing, grid: emptier });
+}
+
+function asUnwritten(terms: WeekTerms): WeekTerms {
+  const { fixed } = terms;
+  return fixed?.kind === 'programme' ? { ...terms, fixed: { ...fixed, unwritten: true } } : terms;
 }

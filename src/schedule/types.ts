@@ -123,6 +123,8 @@ export interface ContactsWeek {
   readonly sessionCeiling: number;
   readonly primer: boolean;
   readonly level: Level;
+  /** Written by hand, and barred by the audit: what is over A counts for nothing. */
+  readonly unwritten?: boolean;
   readonly reasons: readonly Reason[];
 }
 

@@ -165,6 +165,7 @@ const AFTER: Readonly<Record<string, string>> = {
   follow: 'the larger of what is planned and the mean of that, counted twice, and what was usual',
   stay: 'kept through a week like this',
   fade: 'less for a week without jumps',
+  unwritten: "a week that isn't written raises nothing",
 };
 
 function afterTold(week: BuiltWeek): Told {

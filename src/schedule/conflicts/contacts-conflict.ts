@@ -82,7 +82,8 @@ function riseNeeded(season: Season, { week }: WantedWeek): number | undefined {
 
 const isPlace = (a: Span, b: Span): boolean => a.file === b.file && a.start === b.start;
 
-const seasonOf = ({ plan, athlete, asOf }: Season): SeasonTerms => seasonTerms(plan, athlete, asOf);
+const seasonOf = ({ plan, athlete, asOf, unwritten }: Season): SeasonTerms =>
+  seasonTerms(plan, athlete, asOf, unwritten);
 
 /** Whether the pins up to the wanted week can all be met. */
 export function isPossible(season: Season, { week }: Pick<WantedWeek, 'week'>): boolean {
@@ -103,7 +104,7 @@ function waiversNeeded(season: Season, wanted: WantedWeek): readonly RuleId[] | 
   return rules;
 }
 
-function waiving({ plan, athlete, asOf }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
+function waiving({ plan, athlete, ...standing }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
   const range = { from: plan.season.starts, until: plan.season.ends };
   const waivers = rules.map((rule): Waiver => ({
     rule,
@@ -112,5 +113,5 @@ function waiving({ plan, athlete, asOf }: Season, rules: readonly RuleId[], { sp
     because: '',
     span,
   }));
-  return { plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete, asOf };
+  return { ...standing, plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete };
 }

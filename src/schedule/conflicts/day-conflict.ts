@@ -56,8 +56,8 @@ function linesAgainst(
   return { facts, eachIsEnough: isEachEnough(season, facts, isPossible) };
 }
 
-function chooseDays({ plan, athlete, asOf }: Season): ReturnType<typeof scheduleDays> {
-  const terms = seasonTerms(plan, athlete, asOf);
+function chooseDays({ plan, athlete, asOf, unwritten }: Season): ReturnType<typeof scheduleDays> {
+  const terms = seasonTerms(plan, athlete, asOf, unwritten);
   const { grid, phases, kinds } = terms;
   const contacts = chooseContacts(plan, terms, asOf);
   return scheduleDays(plan, { grid, phases, kinds: kinds.value, contacts });

@@ -24,6 +24,8 @@ export interface Season {
   readonly athlete: Athlete;
   /** Weeks wholly before this day are what the record says; no line can be taken out of that. */
   readonly asOf: Day | undefined;
+  /** First days of weeks written by hand that the audit bars. */
+  readonly unwritten?: ReadonlySet<Day>;
 }
 
 /** All lines that are for the athlete, in the order in which a conflict would rather do without them. */
@@ -44,10 +46,10 @@ const BEARING: ReadonlySet<string> = new Set(['contacts', 'phase', 'rest', 'week
 const bearsOnContacts = ({ effects }: Pin): boolean => effects.some(({ kind }) => BEARING.has(kind));
 
 /** The season without some of its lines. */
-export function without({ plan, athlete, asOf }: Season, out: ReadonlySet<object>): Season {
+export function without({ plan, athlete, ...standing }: Season, out: ReadonlySet<object>): Season {
   const left = <T extends object>(items: readonly T[]): readonly T[] => items.filter((item) => !out.has(item));
   return {
-    asOf,
+    ...standing,
     plan: {
       ...plan,
       competitions: left(plan.competitions),

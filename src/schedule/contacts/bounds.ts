@@ -130,9 +130,10 @@ export function nextVolume(terms: WeekTerms, adapted: number, contacts: number):
   return Math.max(earned, Math.floor((adapted * keepOwn + earned * keepPlanned) / (keepOwn + keepPlanned)));
 }
 
-/** A week written by hand that rises so far that it isn't written: nobody is used to it for having been asked. */
+/** A week written by hand that isn't written, for its rise or what is in it: nobody is used to it for having been asked. */
 function isTooMuchByHand({ fixed, growth }: WeekTerms, adapted: number, contacts: number): boolean {
-  const { blocked } = fixed ?? {};
+  const { blocked, unwritten } = fixed ?? {};
+  if (unwritten === true) return true;
   if (blocked === undefined) return false;
   if (growth.kind === 'share' && growth.by === 'return-ramp') return contacts > growthAt(growth, adapted);
   return contacts > growthAt(blocked.rise, adapted) && contacts * 100 > (100 + blocked.severe) * adapted;

@@ -29,6 +29,8 @@ export interface PinTask {
   readonly start: number;
   /** Weeks wholly before this day are what the record says. */
   readonly asOf: Day | undefined;
+  /** First days of weeks written by hand that the audit bars. */
+  readonly unwritten: ReadonlySet<Day>;
   /** Pins that could not be met and are let go. */
   readonly released: ReadonlySet<Pin>;
 }
@@ -74,12 +76,16 @@ function firstClash(terms: readonly WeekTerms[], start: number): Clash {
   throw new Error('a plan without a clash was called impossible');
 }
 
-function pinConflict({ plan, grid, asOf, released }: PinTask, terms: readonly WeekTerms[], clash: Clash): Diagnostic {
+function pinConflict(
+  { plan, grid, asOf, unwritten, released }: PinTask,
+  terms: readonly WeekTerms[],
+  clash: Clash,
+): Diagnostic {
   const { athlete } = grid;
   const fixed = terms[clash.week]?.fixed;
   const span = fixed?.span ?? athlete.span;
   const wanted = fixed?.contacts ?? 0;
-  const season = without({ plan, athlete, asOf }, released);
+  const season = without({ plan, athlete, asOf, unwritten }, released);
   const conflict = contactsConflict(season, { week: clash.week, contacts: wanted, span });
   return problem('schedule/pin-too-high', {
     params: {

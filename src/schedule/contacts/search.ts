@@ -103,9 +103,11 @@ export interface CeilingWeek {
 /** The highest safe volume of each week: always the most, whatever the targets, pins and programmes. */
 export function ceilingLine(weeks: readonly WeekTerms[], adapted: number): readonly CeilingWeek[] {
   let state = adapted;
-  return weeks.map((terms) => {
+  return weeks.map((week) => {
+    const { fixed, ...free } = week;
+    const terms = fixed?.kind === 'record' ? week : free;
     const opening = openingVolume(terms, state);
-    const most = terms.fixed?.kind === 'record' ? terms.fixed.contacts : mostAllowed(terms, opening);
+    const most = fixed?.kind === 'record' ? fixed.contacts : mostAllowed(terms, opening);
     state = nextVolume(terms, opening, most);
     return { most, opening };
   });

@@ -77,6 +77,8 @@ export interface WeekTerms {
     readonly kind: 'pin' | 'programme' | 'record';
     /** Of a programme: over this rise, and by more than so many per cent over A, the week isn't written. */
     readonly blocked?: { readonly rise: Growth; readonly severe: number };
+    /** Of a programme: something in the week bars it, so that it isn't written. */
+    readonly unwritten?: boolean;
     readonly span?: Span;
   };
   /** The week may not rise over A: something hurt, or nobody knows what was done. */

@@ -12,6 +12,10 @@ function compiled(more = '') {
   const weeks = [90, 120, 120, 140].map(
     (contacts, index) => `    - { week: ${index + 1}, monday: ${session(contacts)}, thursday: ${session(contacts)} }`,
   );
+  return compiledFrom(weeks, more);
+}
+
+function compiledFrom(weeks: readonly string[], more: string) {
   const plan = planOf(`footfall: 1
 season: { title: Agility, starts: 2027-01-04, ends: 2027-01-31 }
 places: { hall: { surface: wood } }
@@ -47,6 +51,44 @@ describe('weeks written by hand', () => {
     expect(built.weeks.map(({ adapted }) => adapted)).toEqual([180, 240, 240, 280]);
     expect(rises(built)).toEqual(['warning']);
     expect(built.diagnostics.map(({ code }) => code)).not.toContain('audit/adapted-volume');
+  });
+
+  describe('that are barred for what is in them', () => {
+    const block = (first: string, more = '') =>
+      compiledFrom(
+        [
+          `    - { week: 1, monday: ${first}, thursday: ${session(80)} }`,
+          `    - { week: 2, monday: ${session(110)}, thursday: ${session(100)} }`,
+        ],
+        more,
+      );
+    const adapted = ({ weeks }: ReturnType<typeof compiled>): readonly number[] => weeks.map((week) => week.adapted);
+    const codes = ({ diagnostics }: ReturnType<typeof compiled>): readonly string[] =>
+      diagnostics.filter(({ severity }) => severity === 'error').map(({ code }) => code);
+
+    it('raise nothing: a drill that no gate opens', () => {
+      const barred = block('[{ drill: pogo, sets: 9, reps: 10 }, { drill: drop-jump-60, sets: 4, reps: 5 }]');
+      expect(new Set(codes(barred))).toEqual(new Set(['rule/drop-clearance', 'rule/drop-strength']));
+      expect([...barred.blocked]).toEqual([1]);
+      expect(barred.weeks.slice(0, 2).map(({ contacts }) => contacts)).toEqual([190, 210]);
+      expect(adapted(barred).slice(0, 2)).toEqual([180, 210]);
+      expect(barred.weeks.slice(0, 2).map(({ unwritten = false }) => unwritten)).toEqual([true, false]);
+    });
+
+    it('raise nothing: a session over its ceiling, unless the coach answers for it', () => {
+      const over = '[{ drill: pogo, sets: 15, reps: 10 }]';
+      const barred = block(over);
+      expect(codes(barred)).toEqual(['rule/session-ceiling']);
+      expect(barred.weeks[0]?.contacts).toBe(230);
+      expect(adapted(barred).slice(0, 2)).toEqual([180, 210]);
+      expect(barred.weeks[0]?.reasons.find(({ about }) => about === 'adapted')?.by).toBe('unwritten');
+      const waived = block(
+        over,
+        'waivers: [{ rule: session-ceiling, from: 2027-01-04, until: 2027-01-10, because: as printed }]',
+      );
+      expect(codes(waived)).toEqual([]);
+      expect(adapted(waived).slice(0, 2)).toEqual([230, 216]);
+    });
   });
 
   it('say where their contacts come from', () => {
