@@ -3,6 +3,7 @@
 // strength as none, and one foot landing after the other counts as a single-leg drill.
 
 import type { Avoid, Kit, Limit, TrainingPlace } from '../../plan/types.ts';
+import { isDrop } from '../../library/drill-facts.ts';
 import { ALLOTTING } from '../../library/families.ts';
 import { isFromPhase, LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
 import type { Drill, Level, Lift, PhaseId, Tier } from '../../library/types.ts';
@@ -25,9 +26,42 @@ const refusal = (by: string, params: Refusal['params'] = {}, spans: readonly Spa
   spans,
 });
 
+const FIRST_DROP = 'first-drop';
+
+/** A gate of a drill: what holds it back, or undefined. */
+type DrillGate = (drill: Drill, standing: Standing) => Refusal | undefined;
+
+const drillLimit: DrillGate = (drill, { limits }) => limitRefusal(limits, (avoid) => barsDrill(avoid, drill));
+const drillStage: DrillGate = (drill, standing) => stageRefusal(drill.stage, standing);
+const drillLevel: DrillGate = (drill, { level }) => levelRefusal(drill.fromLevel, level);
+
+/** The gravest first. */
+const DRILL_GATES: readonly DrillGate[] = [drillLimit, drillStage, singleLegRefusal, drillLevel];
+
+/** The gravest first. */
+const DROP_GATES: readonly DrillGate[] = [
+  drillLimit,
+  drillStage,
+  childRefusal,
+  (drill, standing) => tooHigh(drill, 'drop-age', standing.values.dropAgeMostCm, standing.age === 'youth'),
+  dropClearanceRefusal,
+  (drill, { values, level }) => tooHigh(drill, 'drop-height', values.dropHeightCm[level], true),
+  (drill, { values, heavy }) => tooHigh(drill, 'drop-mass', values.dropMassMostCm, heavy),
+  strengthRefusal,
+  (drill, { cleared }) => tooHigh(drill, FIRST_DROP, ALLOTTING.firstDropCm, !cleared.has(drill.id)),
+  singleLegRefusal,
+  drillLevel,
+];
+
+const gatesOf = (drill: Drill): readonly DrillGate[] => (isDrop(drill) ? DROP_GATES : DRILL_GATES);
+
 /** What keeps an athlete from a drill, whatever the place; undefined when nothing does. */
 export function drillRefusal(drill: Drill, standing: Standing): Refusal | undefined {
-  return drillRefusals(drill, standing)[0];
+  for (const gate of gatesOf(drill)) {
+    const held = gate(drill, standing);
+    if (held !== undefined) return held;
+  }
+  return undefined;
 }
 
 /**
@@ -39,59 +73,55 @@ export function pinnedDrillRefusals(
   standing: Standing,
   waived: (rule: string) => boolean,
 ): readonly Refusal[] {
-  return drillRefusals(drill, standing).filter((one) => one.by !== FIRST_DROP && !waived(one.by));
+  return gatesOf(drill)
+    .flatMap((gate) => gate(drill, standing) ?? [])
+    .filter(({ by }) => by !== FIRST_DROP && !waived(by));
 }
 
-const FIRST_DROP = 'first-drop';
+type LiftGate = (lift: Lift, standing: Standing, phase: PhaseId) => Refusal | undefined;
 
-/** All that keeps an athlete from a drill, the gravest first. */
-function drillRefusals(drill: Drill, standing: Standing): readonly Refusal[] {
-  return [
-    limitRefusal(standing.limits, (avoid) => barsDrill(avoid, drill)),
-    stageRefusal(drill.stage, standing),
-    ...(drill.dropCm === undefined ? [] : dropRefusals(drill, drill.dropCm, standing)),
-    singleLegRefusal(drill, standing),
-    levelRefusal(drill.fromLevel, standing.level),
-  ].filter((one) => one !== undefined);
-}
+/** The gravest first. */
+const LIFT_GATES: readonly LiftGate[] = [
+  (lift, { limits }) => limitRefusal(limits, (avoid) => barsLift(avoid, lift)),
+  (lift, standing) => stageRefusal(lift.stage, standing),
+  (lift, { level }) => levelRefusal(lift.fromLevel, level),
+  ({ fromPhase }, _, phase) =>
+    fromPhase === undefined || isFromPhase(phase, fromPhase) ? undefined : refusal('phase', { from: fromPhase }),
+  ({ pattern }, { youngLifter, values }) =>
+    pattern === 'loaded-jump' && youngLifter ? refusal('youth-load', { under: values.youthUnder }) : undefined,
+];
 
 /** What keeps an athlete from a lift, whatever the place; undefined when nothing does. */
 export function liftRefusal(lift: Lift, standing: Standing, phase: PhaseId): Refusal | undefined {
-  return liftRefusals(lift, standing, phase)[0];
+  for (const gate of LIFT_GATES) {
+    const held = gate(lift, standing, phase);
+    if (held !== undefined) return held;
+  }
+  return undefined;
 }
 
 /** All of it, the gravest first. */
 export function liftRefusals(lift: Lift, standing: Standing, phase: PhaseId): readonly Refusal[] {
-  const early = lift.fromPhase !== undefined && !isFromPhase(phase, lift.fromPhase);
-  const young = lift.pattern === 'loaded-jump' && standing.youngLifter;
-  return [
-    limitRefusal(standing.limits, (avoid) => barsLift(avoid, lift)),
-    stageRefusal(lift.stage, standing),
-    levelRefusal(lift.fromLevel, standing.level),
-    early ? refusal('phase', { from: lift.fromPhase ?? '' }) : undefined,
-    young ? refusal('youth-load', { under: standing.values.youthUnder }) : undefined,
-  ].filter((one) => one !== undefined);
+  return LIFT_GATES.flatMap((gate) => gate(lift, standing, phase) ?? []);
 }
 
-function dropRefusals(drill: Drill, cm: number, standing: Standing): readonly (Refusal | undefined)[] {
-  const { cleared, values, level, age } = standing;
-  const named = cleared.has(drill.id);
-  const over = (by: string, most: number, holds: boolean): Refusal | undefined =>
-    holds && cm > most ? refusal(by, { cm, most }) : undefined;
-  return [
-    age === 'child' ? refusal('drop-age', { under: values.dropAgeUnder }) : undefined,
-    over('drop-age', values.dropAgeMostCm, age === 'youth'),
-    named || cleared.has('drops') ? undefined : refusal('drop-clearance', { clear: 'drops' }),
-    over('drop-height', values.dropHeightCm[level], true),
-    over('drop-mass', values.dropMassMostCm, standing.heavy),
-    strengthRefusal(cm, standing),
-    over(FIRST_DROP, ALLOTTING.firstDropCm, !named),
-  ];
+function childRefusal({ dropCm }: Drill, { age, values }: Standing): Refusal | undefined {
+  return dropCm !== undefined && age === 'child' ? refusal('drop-age', { under: values.dropAgeUnder }) : undefined;
 }
 
-function strengthRefusal(cm: number, standing: Standing): Refusal | undefined {
+function dropClearanceRefusal({ id, dropCm }: Drill, { cleared }: Standing): Refusal | undefined {
+  if (dropCm === undefined || cleared.has(id) || cleared.has('drops')) return undefined;
+  return refusal('drop-clearance', { clear: 'drops' });
+}
+
+/** A drop from over `most`, where that holds for the athlete. */
+function tooHigh({ dropCm }: Drill, by: string, most: number, holds: boolean): Refusal | undefined {
+  return holds && dropCm !== undefined && dropCm > most ? refusal(by, { cm: dropCm, most }) : undefined;
+}
+
+function strengthRefusal({ dropCm: cm }: Drill, standing: Standing): Refusal | undefined {
   const { values, strength, cleared } = standing;
-  if (cm <= values.strengthAboveCm || cleared.has('drop-strength')) return undefined;
+  if (cm === undefined || cm <= values.strengthAboveCm || cleared.has('drop-strength')) return undefined;
   const high = cm > values.highStrengthAboveCm;
   if (strength === 'high' || (strength === 'some' && !high)) return undefined;
   return refusal('drop-strength', { cm, percent: high ? values.highStrengthPercent : values.strengthPercent });

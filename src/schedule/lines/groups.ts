@@ -215,11 +215,11 @@ function usualRung(
   let able = 0;
   let lower = false;
   for (const { standing, count } of members) {
-    const rungs = (chooser.ladders.of(standing, place).families.get(family) ?? []).filter((rung) => fits(rung, phase));
-    const top = rungs.at(-1);
+    const rungs = chooser.ladders.of(standing, place).families.get(family) ?? [];
+    const top = rungs.findLast((rung) => fits(rung, phase));
     if (top === undefined) continue;
     able += count;
-    lower ||= rungs.some((rung) => rung.drill.tier !== 'high');
+    lower ||= rungs.some((rung) => rung.drill.tier !== 'high' && fits(rung, phase));
     votes.set(top.drill, (votes.get(top.drill) ?? 0) + count);
   }
   const drill = [...votes].toSorted(([a, m], [b, n]) => n - m || a.rung - b.rung)[0]?.[0];
