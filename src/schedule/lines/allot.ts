@@ -6,8 +6,8 @@ import { ALLOTTING } from '../../library/families.ts';
 import type { DirectionShares, Drill, Range } from '../../library/types.ts';
 import { DIRECTIONS } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
-import type { Choice } from './choices.ts';
-import { choicesOf, rangeOf } from './choices.ts';
+import type { Choice, Manner } from './choices.ts';
+import { knownChoices } from './choices.ts';
 import type { Tally } from './tally.ts';
 
 /** What a week aims at: shares in whole per cents. */
@@ -40,14 +40,9 @@ export interface Allotted {
   readonly named: boolean;
 }
 
-interface Mode {
-  readonly widened: boolean;
-  /** Contacts of each line in steps of this. */
-  readonly step: number;
+interface Mode extends Manner {
   /** The most candidates that are looked at, as the wider ways are many. */
   readonly most: number;
-  /** As few sets as can be. */
-  readonly brief?: boolean;
   /** Where even the best is far off, the next mode is looked at too. */
   readonly coarse?: boolean;
 }
@@ -90,16 +85,13 @@ interface Found {
   readonly cost: number;
 }
 
+/** What a candidate may have, in ascending order of contacts. An uneven line isn't a very small one, where there is room. */
 function optionsOf(candidate: Candidate, contacts: number, mode: Mode): readonly Choice[] {
   const most = Math.min(contacts, candidate.most);
-  const all = choicesOf(candidate.drill, rangeOf(candidate.drill, mode.widened, candidate.sets), mode.brief);
-  const options = all.filter((choice) => choice.contacts <= most && choice.contacts % mode.step === 0);
-  if (mode.step === VOLUME.step || mode.brief === true) return options;
-  const whole =
-    most >= ALLOTTING.leastUneven ? options.filter((one) => one.contacts >= ALLOTTING.leastUneven) : options;
-  return whole.map((choice) =>
-    choice.contacts % VOLUME.step === 0 ? choice : { ...choice, cost: choice.cost + ALLOTTING.uneven },
-  );
+  const uneven = mode.step !== VOLUME.step && mode.brief !== true;
+  const least = uneven && most >= ALLOTTING.leastUneven ? ALLOTTING.leastUneven : 0;
+  const choices = knownChoices(candidate.drill, mode, candidate.sets);
+  return choices.filter((choice) => choice.contacts >= least && choice.contacts <= most);
 }
 
 /**
@@ -116,7 +108,7 @@ function search(
 ): Found | undefined {
   const last = candidates.length - 1;
   const reach = furthest(options);
-  const rests = candidates.map((_, index) => restFrom(candidates, index));
+  const rests = restsOf(candidates);
   const evenPart = contacts / candidates.length;
   const target = targetOf(week, contacts, aim);
   const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
@@ -175,18 +167,28 @@ interface Rest {
   readonly fast: Range;
 }
 
-function restFrom(candidates: readonly Candidate[], index: number): Rest {
-  const drills = candidates.slice(index).map(({ drill }) => drill);
-  const spread = (shareOf: (drill: Drill) => number): Range => {
-    const shares = drills.map(shareOf);
-    return { from: Math.min(...shares), to: Math.max(...shares) };
-  };
+/** By the index of the first of the drills. */
+function restsOf(candidates: readonly Candidate[]): readonly Rest[] {
+  const rests: Rest[] = [];
+  for (let index = candidates.length - 1; index >= 0; index -= 1) {
+    const candidate = candidates[index];
+    if (candidate !== undefined) rests[index] = restWith(candidate.drill, rests[index + 1]);
+  }
+  return rests;
+}
+
+function restWith({ direction, cycle }: Drill, rest: Rest | undefined): Rest {
   return {
-    vertical: spread(({ direction }) => direction.vertical),
-    horizontal: spread(({ direction }) => direction.horizontal),
-    lateral: spread(({ direction }) => direction.lateral),
-    fast: spread(({ cycle }) => (cycle === 'fast' ? 1 : 0)),
+    vertical: rangeWith(direction.vertical, rest?.vertical),
+    horizontal: rangeWith(direction.horizontal, rest?.horizontal),
+    lateral: rangeWith(direction.lateral, rest?.lateral),
+    fast: rangeWith(cycle === 'fast' ? 1 : 0, rest?.fast),
   };
+}
+
+function rangeWith(share: number, range: Range | undefined): Range {
+  if (range === undefined) return { from: share, to: share };
+  return { from: Math.min(range.from, share), to: Math.max(range.to, share) };
 }
 
 /** No more than the departure of any way to share out what is left: each share taken as near its target as it can come. */

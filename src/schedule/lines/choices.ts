@@ -13,13 +13,13 @@ export interface Choice {
   readonly cost: number;
 }
 
-export interface ChoiceRange {
+interface ChoiceRange {
   readonly sets: Range;
   readonly reps: Range;
 }
 
 /** The drill's own ranges, or the widest that still make a session. */
-export function rangeOf(drill: Drill, widened: boolean, fixedSets: number | undefined): ChoiceRange {
+function rangeOf(drill: Drill, widened: boolean, fixedSets: number | undefined): ChoiceRange {
   const sets = widened ? ALLOTTING.widestSets : drill.sets;
   return {
     sets: fixedSets === undefined ? sets : { from: fixedSets, to: fixedSets },
@@ -27,8 +27,40 @@ export function rangeOf(drill: Drill, widened: boolean, fixedSets: number | unde
   };
 }
 
+/** How the contacts of a line may be made. */
+export interface Manner {
+  /** Sets and reps beyond the drill's own ranges. */
+  readonly widened: boolean;
+  /** Contacts in steps of this. */
+  readonly step: number;
+  /** As few sets as can be. */
+  readonly brief?: boolean;
+}
+
+/** As `choicesOf`, in the steps of a manner, worked out once for a drill; lines that are no step of the week's cost more. */
+export function knownChoices(drill: Drill, manner: Manner, fixedSets: number | undefined): readonly Choice[] {
+  const ofDrill = choicesKnown.get(drill) ?? new Map<string, readonly Choice[]>();
+  choicesKnown.set(drill, ofDrill);
+  const key = `${manner.widened ? 'w' : ''}${manner.brief === true ? 'b' : ''}${manner.step}/${fixedSets ?? ''}`;
+  const choices = ofDrill.get(key) ?? choicesIn(drill, manner, fixedSets);
+  ofDrill.set(key, choices);
+  return choices;
+}
+
+const choicesKnown = new WeakMap<Drill, Map<string, readonly Choice[]>>();
+
+function choicesIn(drill: Drill, { widened, step, brief }: Manner, fixedSets: number | undefined): readonly Choice[] {
+  const choices = choicesOf(drill, rangeOf(drill, widened, fixedSets), brief).filter(
+    ({ contacts }) => contacts % step === 0,
+  );
+  if (brief === true) return choices;
+  return choices.map((choice) =>
+    choice.contacts % VOLUME.step === 0 ? choice : { ...choice, cost: choice.cost + ALLOTTING.uneven },
+  );
+}
+
 /** The neatest sets and reps for each number of contacts, in ascending order of contacts; `brief` for the fewest sets. */
-export function choicesOf(drill: Drill, range: ChoiceRange, brief = false): readonly Choice[] {
+function choicesOf(drill: Drill, range: ChoiceRange, brief = false): readonly Choice[] {
   const best = new Map<number, Choice>();
   const each = contactsOfRep(drill);
   for (let sets = range.sets.from; sets <= range.sets.to; sets += 1) {
@@ -54,6 +86,14 @@ function setsCost(sets: number): number {
 
 /** The fewest contacts a drill makes in its own ranges: a step of the week's contacts, or the least of an uneven line. */
 export function leastContacts(drill: Drill): number {
-  const fits = ({ contacts }: Choice): boolean => contacts >= ALLOTTING.leastUneven || contacts % VOLUME.step === 0;
-  return choicesOf(drill, rangeOf(drill, false, undefined)).find(fits)?.contacts ?? Number.POSITIVE_INFINITY;
+  const known = leastKnown.get(drill);
+  if (known !== undefined) return known;
+  const least =
+    choicesOf(drill, rangeOf(drill, false, undefined)).find(fitsALine)?.contacts ?? Number.POSITIVE_INFINITY;
+  leastKnown.set(drill, least);
+  return least;
 }
+
+const leastKnown = new WeakMap<Drill, number>();
+
+const fitsALine = ({ contacts }: Choice): boolean => contacts >= ALLOTTING.leastUneven || contacts % VOLUME.step === 0;
