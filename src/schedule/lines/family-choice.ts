@@ -27,15 +27,26 @@ export interface FamilyAim {
   readonly before?: ReadonlySet<string>;
 }
 
-/** The cheapest set, in the order of the options; all of them where there are too few to choose from. */
+/** A family as the phase sees it. */
+interface Likely {
+  readonly option: FamilyOption;
+  /** The phase before didn't have it. */
+  readonly change: boolean;
+  /** What it costs whatever stands beside it. */
+  readonly own: number;
+}
+
+/**
+ * The cheapest set, in the order of the options; all of them where there are too few to choose from. Families are tried
+ * cheapest first, so that once one costs too much all behind it do.
+ */
 export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim): readonly string[] {
   const likely = likeliest(options, aim);
-  let best: readonly FamilyOption[] = likely.slice(0, FAMILIES.least);
+  let best: readonly Likely[] = likely.slice(0, FAMILIES.least);
   let bestCost = Number.POSITIVE_INFINITY;
-  const visit = (from: number, set: readonly FamilyOption[], soFar: number): void => {
-    if (soFar >= bestCost) return;
+  const visit = (from: number, set: readonly Likely[], soFar: number): void => {
     if (set.length >= FAMILIES.least) {
-      const cost = costOf(set, aim, bestCost);
+      const cost = costOf(set, soFar, aim, bestCost);
       if (cost < bestCost) {
         best = set;
         bestCost = cost;
@@ -43,23 +54,21 @@ export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim)
     }
     if (set.length === FAMILIES.most) return;
     for (let index = from; index < likely.length; index += 1) {
-      const option = likely[index];
-      if (option !== undefined) visit(index + 1, [...set, option], soFar + ownCost(option, aim));
+      const one = likely[index];
+      if (one === undefined || soFar + one.own >= bestCost) return;
+      visit(index + 1, [...set, one], soFar + one.own);
     }
   };
   visit(0, [], 0);
-  return options.filter((option) => best.includes(option)).map((option) => option.family);
+  const chosen = new Set(best.map((one) => one.option));
+  return options.filter((option) => chosen.has(option)).map((option) => option.family);
 }
 
-/** What a family costs whatever stands beside it. */
-const ownCost = (option: FamilyOption, aim: FamilyAim): number =>
-  option.cost + (isChange(option, aim) ? FAMILY_COST.change : 0);
-
 /** The cheapest few of each kind, cheapest first: families of one direction and cycle stand in for each other. */
-function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly FamilyOption[] {
-  const cheapestFirst = options.toSorted((a, b) => ownCost(a, aim) - ownCost(b, aim));
+function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly Likely[] {
+  const cheapestFirst = options.map((option) => asLikely(option, aim)).sort((a, b) => a.own - b.own);
   const kinds = new Map<string, number>();
-  const kept = cheapestFirst.filter(({ direction, fast, onlyHigh }) => {
+  const kept = cheapestFirst.filter(({ option: { direction, fast, onlyHigh } }) => {
     const kind = `${direction.vertical}/${direction.horizontal}/${fast}/${onlyHigh}`;
     const count = (kinds.get(kind) ?? 0) + 1;
     kinds.set(kind, count);
@@ -68,39 +77,45 @@ function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly F
   return kept.slice(0, FAMILY_COST.lookedAt);
 }
 
-const isChange = (option: FamilyOption, aim: FamilyAim): boolean =>
-  aim.before !== undefined && !aim.before.has(option.family);
+function asLikely(option: FamilyOption, aim: FamilyAim): Likely {
+  const change = aim.before !== undefined && !aim.before.has(option.family);
+  return { option, change, own: option.cost + (change ? FAMILY_COST.change : 0) };
+}
 
-function costOf(set: readonly FamilyOption[], aim: FamilyAim, bound: number): number {
-  let cost = Math.abs(set.length - FAMILIES.usual) * FAMILY_COST.count;
+/** `own` is what the families of the set cost each by itself. */
+function costOf(set: readonly Likely[], own: number, aim: FamilyAim, bound: number): number {
+  let cost = own + Math.abs(set.length - FAMILIES.usual) * FAMILY_COST.count;
   let changes = 0;
   let onlyHigh = 0;
-  for (const option of set) {
-    cost += option.cost;
-    if (isChange(option, aim)) changes += 1;
+  let high = false;
+  let drop = false;
+  for (const { option, change } of set) {
+    if (change) changes += 1;
     if (option.onlyHigh) onlyHigh += 1;
+    high ||= option.high;
+    drop ||= option.drop;
   }
-  cost += changes * FAMILY_COST.change + Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
+  cost += Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
   cost += Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;
-  if (aim.highMost > 0 && !set.some((option) => option.high)) cost += FAMILY_COST.noHighTier;
-  if (aim.highMost >= FAMILY_COST.dropsFromHigh && !set.some((option) => option.drop)) cost += FAMILY_COST.noDrop;
+  if (aim.highMost > 0 && !high) cost += FAMILY_COST.noHighTier;
+  if (aim.highMost >= FAMILY_COST.dropsFromHigh && !drop) cost += FAMILY_COST.noDrop;
   return cost >= bound ? cost : cost + nearestMixture(set, aim);
 }
 
 /** What the best mixture of a set is off the phase's shares. */
-function nearestMixture(set: readonly FamilyOption[], aim: FamilyAim): number {
+function nearestMixture(set: readonly Likely[], aim: FamilyAim): number {
   let best = Number.POSITIVE_INFINITY;
   for (const weights of mixturesOf(set.length)) best = Math.min(best, mixtureCost(set, weights, aim));
   return best;
 }
 
-function mixtureCost(set: readonly FamilyOption[], weights: readonly number[], aim: FamilyAim): number {
+function mixtureCost(set: readonly Likely[], weights: readonly number[], aim: FamilyAim): number {
   let vertical = 0;
   let horizontal = 0;
   let fast = 0;
   let high = 0;
   for (let index = 0; index < set.length; index += 1) {
-    const option = set[index];
+    const option = set[index]?.option;
     const weight = weights[index] ?? 0;
     if (option === undefined) continue;
     vertical += (option.direction.vertical * weight) / HUNDRED;
