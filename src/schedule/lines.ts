@@ -4,7 +4,7 @@
 
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { BuiltSession } from '../build/types.ts';
-import { appliesTo } from '../plan/applies.ts';
+import { appliesTo, overlap } from '../plan/applies.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
@@ -95,12 +95,18 @@ function returnsOf(schedule: AthleteSchedule, book: RuleBook): readonly Day[] {
   return returns;
 }
 
-/** Rules by week; looked up once where the plan changes none for this athlete. */
+/** Rules by week; looked up once for each run of weeks in which the same changes of the plan are in force. */
 function ruleLookup({ plan, athlete, book, groups }: Trainee): (starts: Day) => LineRules {
-  const range = (starts: Day) => ({ from: starts, until: starts + DAYS_A_WEEK - 1 });
-  const changed = plan.ruleChanges.some((change) => appliesTo(change.who, athlete));
-  if (changed) return (starts) => lineRules(book, range(starts));
-  return (starts) => groups.usualRules(() => lineRules(book, range(starts)));
+  const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
+  const known = new Map<string, LineRules>();
+  return (starts) => {
+    const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+    const key = changes.map((change) => (overlap(change.range, range) ? 'x' : '-')).join('');
+    if (!key.includes('x')) return groups.usualRules(() => lineRules(book, range));
+    const rules = known.get(key) ?? lineRules(book, range);
+    known.set(key, rules);
+    return rules;
+  };
 }
 
 /** How far the season has come, counted on as its weeks begin. */

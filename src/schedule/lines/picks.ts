@@ -63,8 +63,8 @@ export function pickDrills(
   const missing: string[] = [];
   const skipped: string[] = [];
   for (const family of inOrderOfNeed(families, state)) {
-    const found = pickRung(family, state);
-    if (found !== undefined) take(state, { ...found, own: false, family });
+    const drill = highestRung(family, state);
+    if (drill !== undefined) take(state, drill, family, false);
     else if (heldByAthlete(family, state)) missing.push(family);
     else skipped.push(family);
   }
@@ -90,48 +90,44 @@ interface State {
  * them come families without a rung the athlete knows: they need the week's new drills more than a higher rung does.
  */
 function inOrderOfNeed(families: readonly string[], state: State): readonly string[] {
-  const rank = (family: string): number => {
-    const first = rungs(family, state)[0]?.drill;
-    if (first === undefined) return ranks.slow;
-    return isDrop(first) ? ranks.drop : first.cycle === 'fast' ? ranks.fast : ranks.slow;
-  };
-  const sorted = families.toSorted((a, b) => rank(a) - rank(b));
-  const known = (family: string): boolean => rungs(family, state).some((rung) => isKnown(rung, state));
-  return [...sorted.filter((family) => !known(family)), ...sorted.filter(known)];
+  return families
+    .map((family) => ({ family, rank: rankOf(family, state) }))
+    .sort((a, b) => a.rank - b.rank)
+    .map(({ family }) => family);
 }
 
-const ranks = { drop: 0, fast: 1, slow: 2 } as const;
+function rankOf(family: string, state: State): number {
+  const all = rungs(family, state);
+  const first = all[0]?.drill;
+  const known = all.some((rung) => isKnown(rung, state)) ? ranks.known : 0;
+  if (first === undefined) return known + ranks.slow;
+  return known + (isDrop(first) ? ranks.drop : first.cycle === 'fast' ? ranks.fast : ranks.slow);
+}
+
+const ranks = { drop: 0, fast: 1, slow: 2, known: 3 } as const;
 
 const isKnown = (rung: Rung, state: State): boolean =>
   refusalOf(rung, state) === undefined && !state.choosing.novel(rung.drill);
 
 const rungs = (family: string, state: State): readonly Rung[] => state.ladder.families.get(family) ?? [];
 
-interface Found {
-  readonly drill: Drill;
-  readonly most: number;
-  readonly reasons: readonly Reason[];
+/** The highest rung that nothing holds back. */
+function highestRung(family: string, state: State): Drill | undefined {
+  return rungs(family, state).findLast((rung) => heldBack(rung, state) === undefined)?.drill;
 }
 
-/** The highest rung that nothing holds back, and what holds back the next one. */
-function pickRung(family: string, state: State): Found | undefined {
-  const all = rungs(family, state);
-  let next: { readonly drill: Drill; readonly refusal: Refusal } | undefined;
-  for (let index = all.length - 1; index >= 0; index -= 1) {
-    const rung = all[index];
-    if (rung === undefined) continue;
-    const held = refusalOf(rung, state) ?? novelRefusal(rung.drill, state);
-    if (held === undefined)
-      return { drill: rung.drill, most: mostOf(rung.drill, state.gates), reasons: rungReasons(next) };
-    next = { drill: rung.drill, refusal: held };
-  }
-  return undefined;
+function heldBack(rung: Rung, state: State): Refusal | undefined {
+  return refusalOf(rung, state) ?? novelRefusal(rung.drill, state);
 }
 
-function rungReasons(next: { readonly drill: Drill; readonly refusal: Refusal } | undefined): readonly Reason[] {
-  if (next === undefined) return [{ about: 'rung', by: 'top', params: {}, spans: [] }];
-  const { by, params, spans } = next.refusal;
-  return [{ about: 'rung', by, params: { ...params, next: next.drill.id }, spans }];
+/** What holds back the rung above a drill. */
+function rungReason(drill: Drill, state: State): Reason {
+  const all = rungs(drill.family, state);
+  const next = all[all.findIndex((rung) => rung.drill === drill) + 1];
+  const held = next === undefined ? undefined : heldBack(next, state);
+  if (next === undefined || held === undefined) return { about: 'rung', by: 'top', params: {}, spans: [] };
+  const { by, params, spans } = held;
+  return { about: 'rung', by, params: { ...params, next: next.drill.id }, spans };
 }
 
 function refusalOf(rung: Rung, state: State): Refusal | undefined {
@@ -184,15 +180,16 @@ export function mostOf(drill: Drill, gates: SessionGates): number {
   );
 }
 
-function take(state: State, pick: Pick): void {
-  if (state.choosing.novel(pick.drill)) state.novelLeft -= 1;
+function take(state: State, drill: Drill, family: string, own: boolean): void {
   const reason: Reason = {
     about: 'drill',
-    by: pick.own ? 'own-family' : 'group-family',
-    params: { family: pick.family, drill: pick.drill.id },
+    by: own ? 'own-family' : 'group-family',
+    params: { family, drill: drill.id },
     spans: [],
   };
-  state.picks.push({ ...pick, reasons: [reason, ...pick.reasons] });
+  const reasons = [reason, rungReason(drill, state)];
+  if (state.choosing.novel(drill)) state.novelLeft -= 1;
+  state.picks.push({ drill, family, own, most: mostOf(drill, state.gates), reasons });
 }
 
 /** Whether it is the athlete, and not this session, that keeps a family out. */
@@ -211,15 +208,18 @@ function heldByAthlete(family: string, state: State): boolean {
 /** Another family for this athlete alone: the nearest in direction and cycle that is nobody else's already. */
 function replaceFamily(family: string, group: readonly string[], state: State): void {
   const model = rungs(family, state)[0]?.drill;
-  let best: { readonly family: string; readonly found: Found; readonly distance: number } | undefined;
+  let best: Drill | undefined;
+  let least = Number.POSITIVE_INFINITY;
   for (const other of state.ladder.families.keys()) {
     if (group.includes(other) || state.picks.some((pick) => pick.drill.family === other)) continue;
-    const found = pickRung(other, state);
-    if (found === undefined) continue;
-    const distance = model === undefined ? 0 : distanceBetween(model, found.drill);
-    if (best === undefined || distance < best.distance) best = { family: other, found, distance };
+    const drill = highestRung(other, state);
+    if (drill === undefined) continue;
+    const distance = model === undefined ? 0 : distanceBetween(model, drill);
+    if (distance >= least) continue;
+    best = drill;
+    least = distance;
   }
-  if (best !== undefined) take(state, { ...best.found, family: best.family, own: true });
+  if (best !== undefined) take(state, best, best.family, true);
 }
 
 /** Points of direction that differ; another cycle counts as much as half of them. */
