@@ -35,7 +35,7 @@ export function compile(documents: Documents, options: CompileOptions = {}): Sta
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
 export function compilePlan(authored: Plan, options: CompileOptions = {}): Build {
-  const context = contextOf(authored, options);
+  const context = scheduleContext(authored, options);
   const { plan, asOf } = context;
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
   return {
@@ -50,14 +50,11 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
   };
 }
 
-/** The athletes of a plan without errors, each scheduled when it is asked for and not audited: for who compares. */
-export function schedulePlan(authored: Plan, options: CompileOptions = {}): (athlete: Athlete) => BuiltAthlete {
-  const context = contextOf(authored, options);
-  return (athlete) => buildAthlete(context, athlete);
-}
-
-/** What all athletes are scheduled with. */
-function contextOf(authored: Plan, { asOf: day, published }: CompileOptions): ScheduleContext & Pick<Build, 'asOf'> {
+/** What all athletes of a plan without errors are scheduled with. */
+export function scheduleContext(
+  authored: Plan,
+  { asOf: day, published }: CompileOptions = {},
+): ScheduleContext & Pick<Build, 'asOf'> {
   const plan = day === undefined ? authored : knownOn(authored, day);
   const asOf = day ?? dayAfterRecord(plan);
   const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, { published, asOf }) };

@@ -4,13 +4,17 @@
 // season as it is anyway.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/types.ts';
-import { schedulePlan } from './compile.ts';
+import { scheduleContext } from './compile.ts';
 import type { CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
 import { appliesTo } from './plan/applies.ts';
 import type { Athlete, Plan, Who, WrittenLine } from './plan/types.ts';
+import { buildAthlete } from './schedule/build-athlete.ts';
+import type { ScheduleContext } from './schedule/build-athlete.ts';
+import type { FirstStages } from './schedule/first-stages.ts';
 import type { Span } from './source/types.ts';
+import type { Day } from './util/days.ts';
 
 /** What the coach asks for that may change nothing. */
 interface Wish {
@@ -80,36 +84,67 @@ const placeKey = ({ file, start }: Span): string => `${file} ${start}`;
 
 /** Those whom the wish is for come first; the others of their squads may only differ by what they do side by side. */
 function isIdle(plan: Plan, wish: Wish, usual: Usual, options: CompileOptions): boolean {
-  const without = schedulePlan(wish.without, options);
+  const without = scheduleContext(wish.without, options);
   const meant = plan.athletes.filter((athlete) => appliesTo(wish.who, athlete));
   const squads = new Set(meant.map(({ squad }) => squad));
   const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(wish.who, athlete));
-  return [...meant, ...beside].every((athlete) => keyOf(without(athlete)) === usual.of(athlete));
+  return [...meant, ...beside].every((athlete) => isSame(usual.of(athlete), without, athlete));
+}
+
+/** Lines are made only where everything before them is the same. */
+function isSame(usual: SeasonKeys, without: ScheduleContext, athlete: Athlete): boolean {
+  const first = without.firstStages(athlete);
+  if (keyBeforeLines(first) !== usual.beforeLines) return false;
+  return keyOf(buildAthlete({ ...without, firstStages: () => first }, athlete)) === usual.all;
+}
+
+/** Texts that differ where anything differs that is done: all of it, and what is known before the lines. */
+interface SeasonKeys {
+  readonly beforeLines: string;
+  readonly all: string;
 }
 
 interface Usual {
-  readonly of: (athlete: Athlete) => string;
+  readonly of: (athlete: Athlete) => SeasonKeys;
   readonly keep: (built: BuiltAthlete) => void;
 }
 
 /** The athletes of the plan as it is, each scheduled when it is first asked for. */
 function remembered(plan: Plan, options: CompileOptions): Usual {
-  const known = new Map<Athlete, string>();
-  let schedule: ((athlete: Athlete) => BuiltAthlete) | undefined;
+  const known = new Map<Athlete, SeasonKeys>();
+  let context: ScheduleContext | undefined;
+  const keep = (built: BuiltAthlete): SeasonKeys => {
+    const keys = { beforeLines: builtBeforeLines(built), all: keyOf(built) };
+    known.set(built.athlete, keys);
+    return keys;
+  };
   return {
-    keep: (built) => {
-      known.set(built.athlete, keyOf(built));
-    },
+    keep,
     of: (athlete) => {
-      schedule ??= schedulePlan(plan, options);
-      const key = known.get(athlete) ?? keyOf(schedule(athlete));
-      known.set(athlete, key);
-      return key;
+      const keys = known.get(athlete);
+      if (keys !== undefined) return keys;
+      context ??= scheduleContext(plan, options);
+      return keep(buildAthlete(context, athlete));
     },
   };
 }
 
-/** A text that differs where anything that is done differs. */
+const builtBeforeLines = ({ weeks }: BuiltAthlete): string =>
+  JSON.stringify(weeks.map(({ phase, kind, contacts, sessions }) => [phase, kind, contacts, daysOf(sessions)]));
+
+/** Of weeks that are over there are no sessions in a build. */
+const keyBeforeLines = ({ schedule, over }: FirstStages): string =>
+  JSON.stringify(
+    schedule.days.map(({ sessions }, index) => [
+      schedule.phases.weeks[index]?.phase,
+      schedule.kinds[index]?.kind,
+      schedule.contacts[index]?.contacts,
+      index < over ? [] : daysOf(sessions),
+    ]),
+  );
+
+const daysOf = (sessions: readonly Pick<BuiltSession, 'day'>[]): readonly Day[] => sessions.map(({ day }) => day);
+
 const keyOf = ({ weeks }: BuiltAthlete): string => JSON.stringify(weeks.map(weekKey));
 
 const weekKey = ({ phase, kind, contacts, sessions }: BuiltWeek): unknown => [
