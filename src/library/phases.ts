@@ -189,6 +189,8 @@ export const SEASON_SHAPE = {
   longTaperFromWeeks: 10,
   longTaperWeeks: 2,
   shortTaperWeeks: 1,
+  /** Nothing is planned for a child under this age, in years. */
+  leastAge: 8,
   /** Athletes under this age, in years, are in foundation throughout … */
   foundationUnderAge: 14,
   /** … and beginners whose sessions have been under this many contacts. */

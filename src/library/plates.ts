@@ -1,7 +1,7 @@
 // The plates a bar is loaded with, for telling people what to put on each side. Two series, as made for bars in kilograms
 // and in pounds; a place has those of its series that are no lighter than its smallest. Common practice, no source (C).
 
-const GRAMS_A_POUND = 453.592_37;
+import { GRAMS_A_KILO, GRAMS_A_POUND } from '../util/units.ts';
 
 export interface PlateSeries {
   readonly unit: 'kg' | 'lb';
@@ -11,7 +11,7 @@ export interface PlateSeries {
 }
 
 export const PLATE_SERIES: readonly PlateSeries[] = [
-  { unit: 'kg', gramsAUnit: 1000, plates: [25, 20, 15, 10, 5, 2.5, 2, 1.5, 1.25, 1, 0.5, 0.25] },
+  { unit: 'kg', gramsAUnit: GRAMS_A_KILO, plates: [25, 20, 15, 10, 5, 2.5, 2, 1.5, 1.25, 1, 0.5, 0.25] },
   { unit: 'lb', gramsAUnit: GRAMS_A_POUND, plates: [45, 35, 25, 10, 5, 2.5, 1.25, 1, 0.5, 0.25] },
 ];
 

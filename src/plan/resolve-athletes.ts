@@ -7,6 +7,7 @@ import { inWords } from '../language/list-words.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { DEFAULT_NOW } from '../library/levels.ts';
+import { SEASON_SHAPE } from '../library/phases.ts';
 import type { Level } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
 import { ageOn, levelOn } from './athlete-facts.ts';
@@ -16,8 +17,7 @@ import { byCodeUnit, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { Athlete, Born, LevelStep, Origin, Sourced, Squad, Volume } from './types.ts';
 
-/** Younger children are not planned for. */
-const LEAST_AGE = 8;
+/** Beyond this a digit of the birth is wrong. */
 const MOST_AGE = 100;
 
 type AthleteItem = Item<MapFields<'athletes'>>;
@@ -136,8 +136,8 @@ function isAgePossible(scope: Scope, athlete: string, born: Born | undefined, pl
     scope.report(problem('plan/impossible-age', { ...place, params: { athlete, age, on } }));
     return false;
   }
-  if (age >= LEAST_AGE) return true;
-  scope.report(problem('plan/too-young', { ...place, params: { athlete, age, least: LEAST_AGE, on } }));
+  if (age >= SEASON_SHAPE.leastAge) return true;
+  scope.report(problem('plan/too-young', { ...place, params: { athlete, age, least: SEASON_SHAPE.leastAge, on } }));
   return false;
 }
 

@@ -1,7 +1,8 @@
 // The stylesheet every page carries whole, so that a page stands alone and is the same on paper and on a screen. Black on
 // white throughout: what matters is told by a word, and a pattern beside it, never by colour.
 
-import { BOARD_MEASURES, SHARES, ZOOMS } from './board-layout.ts';
+import { SHARES, ZOOMS } from './board-layout.ts';
+import { BOARD_MEASURES } from './board-measures.ts';
 import { CARD_MEASURES, cardSpace } from './card-layout.ts';
 import { MARGIN, PAPERS, printable } from './paper.ts';
 import type { Paper } from './paper.ts';
