@@ -17,6 +17,7 @@ import { select } from './select.ts';
 import { refuse } from './session.ts';
 import type { Session } from './session.ts';
 import { tellDiff } from './tell-diff.ts';
+import type { Sides } from './tell-diff.ts';
 import { tellFindings } from './tell-findings.ts';
 import { watchPlan } from './watch-plan.ts';
 import type { Round } from './watch-plan.ts';
@@ -41,7 +42,7 @@ export async function watchBuild(request: BuildRequest, standing: Standing, sess
     if (side === undefined) return outcome.status;
     if (hadErrors && !outcome.hasErrors) await session.err.write('footfall: no errors any more\n');
     hadErrors = outcome.hasErrors;
-    if (last !== undefined) await tellChanges(last.side, side, session);
+    if (last !== undefined) await tellChanges({ before: last.side, after: side, standing }, session);
     // What a build with errors left out would be told as gone, and as come again when they are mended.
     if (last === undefined || last.hasErrors || !outcome.hasErrors) last = { side, hasErrors: outcome.hasErrors };
     return outcome.status;
@@ -90,7 +91,7 @@ const weeksOf = (selection: Selection, { athlete, weeks }: AthleteSheet): Athlet
   weeks: weeks.filter((week) => selectsWeek(selection, week)),
 });
 
-async function tellChanges(before: Side, after: Side, session: Session): Promise<void> {
-  if (!(await tellDiff({ before, after }, 'text', session)))
+async function tellChanges(sides: Sides, session: Session): Promise<void> {
+  if (!(await tellDiff(sides, 'text', session)))
     await session.err.write('footfall: nothing on the sheets has changed\n');
 }

@@ -3,8 +3,9 @@
 
 import { diffSheets } from './diff-sheets.ts';
 import { diffPlans } from './edits.ts';
+import { renamedPlan } from './renamed-plan.ts';
 import type { AthleteSheet, SheetAthlete, Side } from './side.ts';
-import type { AthleteChange, BuildDiff, Edit, SheetTotals } from './types.ts';
+import type { AthleteChange, BuildDiff, SheetTotals } from './types.ts';
 
 /** Everything that differs; nothing for equal builds. The sheets of both are walked once. */
 export function diffBuilds(before: Side, after: Side): BuildDiff {
@@ -29,18 +30,18 @@ export function diffBuilds(before: Side, after: Side): BuildDiff {
   }
   for (const { athlete, weeks } of come.values())
     athletes.push({ ...naming(athlete), kind: 'added', weeks: diffSheets([], weeks) });
-  const edits = editsBetween(before, after, renamed);
   return {
-    ...(edits !== undefined && { edits }),
+    ...planDiff(before, after, renamed),
     athletes: athletes.toSorted((a, b) => (a.athlete < b.athlete ? -1 : 1)),
     before: old.totals(),
     after: fresh.totals(),
   };
 }
 
-function editsBetween(before: Side, after: Side, renamed: ReadonlyMap<string, string>): readonly Edit[] | undefined {
-  if (before.plan === undefined || after.plan === undefined) return undefined;
-  return diffPlans(before.plan, after.plan, renamed);
+function planDiff(before: Side, after: Side, renamed: ReadonlyMap<string, string>): Pick<BuildDiff, 'edits' | 'plans'> {
+  if (before.plan === undefined || after.plan === undefined) return {};
+  const plans = { before: renamedPlan(before.plan, renamed), after: after.plan };
+  return { plans, edits: diffPlans(plans.before, plans.after) };
 }
 
 interface Count {

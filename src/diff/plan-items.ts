@@ -2,7 +2,7 @@
 // the plan, whatever file or line it stands in. Called by edits.ts.
 
 import { isoDate, weekdayNames } from '../util/days.ts';
-import type { DayRange, Pin, Plan, Slot, Who } from '../plan/types.ts';
+import type { Athlete, DayRange, Pin, Plan, Slot, Who } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { plainText } from './plain.ts';
 import type { EditSection } from './types.ts';
@@ -14,6 +14,8 @@ export interface PlanItem {
   readonly name: string;
   /** Its fields. */
   readonly value: object;
+  /** As it stands in the plan. */
+  readonly source: object;
   readonly span?: Span;
   readonly who: Who;
   readonly range?: DayRange;
@@ -24,24 +26,18 @@ const only = (...athletes: readonly string[]): Who => ({ kind: 'some', squads: [
 
 /** Every item of the plan, the record included. */
 export function planItems(plan: Plan): readonly PlanItem[] {
-  const { ends, ...season } = plan.season;
+  const { ends, directions: _, ...season } = plan.season;
   // Where it isn't written it follows from the competitions, which are told themselves.
   const written = plan.season.endsOrigin.kind === 'written' ? { ...season, ends } : season;
   return [
-    { section: 'season', key: '', name: '', value: written, span: season.span, who: EVERYBODY },
+    { section: 'season', key: '', name: '', value: written, source: plan.season, span: season.span, who: EVERYBODY },
     ...[...plan.places.values()].map((one) => named('place', one.id, one, one.span)),
     ...dated(plan),
-    ...plan.athletes.map((one) => ({
-      section: 'athlete' as const,
-      key: one.id,
-      name: one.name,
-      value: one,
-      span: one.span,
-      who: only(one.id),
-    })),
+    ...plan.athletes.map(athleteItem),
     ...[...plan.programmes.values()].map((one) => named('programme', one.id, one, one.span)),
     ...plan.uses.map((one) => ({
       ...named('use', one.programme.id, { from: one.from, who: one.who }, one.span),
+      source: one,
       who: one.who,
     })),
     ...[...plan.library.drills.values()].map((one) => ({ ...named('drill', one.id, one), name: one.name })),
@@ -50,8 +46,14 @@ export function planItems(plan: Plan): readonly PlanItem[] {
   ];
 }
 
+/** The id is the key; another one is told of the athlete. */
+function athleteItem(athlete: Athlete): PlanItem {
+  const { id, ...value } = athlete;
+  return { section: 'athlete', key: id, name: athlete.name, value, source: athlete, span: athlete.span, who: only(id) };
+}
+
 function named(section: EditSection, id: string, value: object, span?: Span): PlanItem {
-  return { section, key: id, name: id, value, who: EVERYBODY, ...(span !== undefined && { span }) };
+  return { section, key: id, name: id, value, source: value, who: EVERYBODY, ...(span !== undefined && { span }) };
 }
 
 interface Dated {
@@ -61,16 +63,19 @@ interface Dated {
 }
 
 function dated(plan: Plan): readonly PlanItem[] {
-  const item = (section: EditSection, name: string, value: Dated, key: string = name): PlanItem => {
+  const item = (section: EditSection, name: string, value: Dated, source: object = value): PlanItem => {
     const { who, range, span } = value;
-    return { section, key: `${key} ${section === 'competition' ? '' : plainText(who)}`, name, value, span, who, range };
+    const key = `${name} ${section === 'competition' ? '' : plainText(who)}`;
+    return { section, key, name, value, source, span, who, range };
   };
   return [
-    ...plan.slots.map((one) => item('slot', one.id, slotFields(one))),
+    ...plan.slots.map((one) => item('slot', one.id, slotFields(one), one)),
     ...plan.competitions.map((one) => item('competition', one.name, one)),
     ...plan.closures.map((one) => item('closure', one.because, one)),
     ...plan.practice.map((one) => item('practice', weekdayNames[one.day], one)),
-    ...plan.tests.map((one) => item('test', one.what.join(', '), { ...one, range: { from: one.day, until: one.day } })),
+    ...plan.tests.map((one) =>
+      item('test', one.what.join(', '), { ...one, range: { from: one.day, until: one.day } }, one),
+    ),
     ...plan.ruleChanges.map((one) => item('rule', one.rule, one)),
     ...plan.pins.map((one) => item('pin', pinName(one), one)),
     ...plan.always.map((one) => item('always', one.because, one)),
@@ -98,6 +103,7 @@ function recorded({ record }: Plan): readonly PlanItem[] {
       key: `${isoDate(row.day)} ${row.athlete} ${what}`,
       name: what,
       value: row,
+      source: row,
       span: row.span,
       who: only(row.athlete),
       range,

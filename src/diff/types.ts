@@ -3,7 +3,7 @@
 // by the report.
 
 import type { PhaseId, WeekKind } from '../library/types.ts';
-import type { DayRange, Part, Who } from '../plan/types.ts';
+import type { DayRange, Part, Plan, Who } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
 
@@ -100,7 +100,14 @@ export interface FieldChange {
   readonly after: unknown;
 }
 
-/** One edit of the plan. */
+/** The objects of the plans that an edit puts in or takes out; with a field that member of theirs alone. */
+export interface EditPart {
+  readonly before?: object;
+  readonly after?: object;
+  readonly field?: string;
+}
+
+/** One edit of the plan: an item, or one field of an athlete or of the season. */
 export interface Edit {
   readonly section: EditSection;
   readonly what: 'added' | 'removed' | 'changed';
@@ -113,7 +120,11 @@ export interface Edit {
   readonly who: Who;
   /** The days it speaks of, old and new; absent: all. */
   readonly range?: DayRange;
+  readonly part: EditPart;
 }
+
+/** What was edited as one: a line that reaches several athletes, the rows of one record, otherwise a single edit. */
+export type EditGroup = readonly Edit[];
 
 export interface AthleteChange {
   readonly athlete: string;
@@ -133,7 +144,9 @@ export interface SheetTotals {
 
 export interface BuildDiff {
   /** Absent where one of the sides has no plan to compare. */
-  readonly edits?: readonly Edit[];
+  readonly edits?: readonly EditGroup[];
+  /** Likewise; athletes with another id have the new one in both. */
+  readonly plans?: { readonly before: Plan; readonly after: Plan };
   /** Only athletes with changes. */
   readonly athletes: readonly AthleteChange[];
   readonly before: SheetTotals;

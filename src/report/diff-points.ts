@@ -42,12 +42,17 @@ export interface PointWords {
 
 export const NONE = 'none';
 
-/** In the order they are told, none twice. */
-export function pointsOf({ before, after }: WeekChange, words: PointWords): readonly Point[] {
-  const points = [
+/** All there are, some of them perhaps twice. */
+export function everyPoint({ before, after }: WeekChange, words: PointWords): readonly Point[] {
+  return [
     ...weekPoints(before, after),
     ...HALVES.flatMap((half) => halfPoints(half, before?.sessions ?? [], after?.sessions ?? [], words)),
   ];
+}
+
+/** In the order they are told, none twice. */
+export function pointsOf(week: WeekChange, words: PointWords): readonly Point[] {
+  const points = everyPoint(week, words);
   const volume = points.some(({ kind }) => kind === 'contacts');
   const seen = new Set<string>();
   return points.filter((point) => {

@@ -1,17 +1,18 @@
 // What differs between two builds, arranged for a coach: the edits, then what must be printed again, then what follows,
-// equal changes of several athletes told once, each under the edits it may have come from. Then the totals.
+// equal changes of several athletes told once, each under the edits it came from. Then the totals.
 
+import type { Trials } from '../diff/trials.ts';
 import type { AthleteChange, BuildDiff, Edit, WeekChange } from '../diff/types.ts';
 import type { Side } from '../diff/side.ts';
 import { BUILT_IN } from '../library/index.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
 import type { Day } from '../util/days.ts';
+import { causesIn } from './diff-causes.ts';
+import type { Cause, CauseFacts, CauseKind } from './diff-causes.ts';
 import { pointsOf } from './diff-points.ts';
 import type { Point, PointKind, PointWords } from './diff-points.ts';
 import { editNotes } from './edit-words.ts';
 import type { EditNote } from './edit-words.ts';
 import { createPlaces } from './places.ts';
-import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface ReportedEdit {
   readonly words: string;
@@ -37,6 +38,7 @@ export interface DiffGroup {
 export interface DiffSection {
   /** `edited`: a line of the plan says so itself. */
   readonly cause: 'edited' | 'follows';
+  readonly how: CauseKind;
   /** Indices of the edits. */
   readonly edits: readonly number[];
   readonly groups: readonly DiffGroup[];
@@ -46,6 +48,8 @@ export interface DiffReport {
   readonly edits: readonly ReportedEdit[];
   /** False where one side is only sheets, so that nobody can say what was edited. */
   readonly editsKnown: boolean;
+  /** False where changes stand under several edits that weren't tried one by one. */
+  readonly toldApart: boolean;
   /** Athletes who came, went or have another id. */
   readonly people: readonly string[];
   readonly printAgain: readonly DiffSection[];
@@ -58,6 +62,8 @@ export interface DiffFacts {
   readonly after: Known;
   /** Sheets are out for the weeks that start up to this day; absent: for none. */
   readonly printed?: Day;
+  /** Absent where edits weren't tried one by one. */
+  readonly trials?: Trials;
 }
 
 type Known = Pick<Side, 'plan' | 'units'>;
@@ -66,13 +72,16 @@ type Known = Pick<Side, 'plan' | 'units'>;
 export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | undefined {
   const notes = editNotes(diff.edits ?? []);
   const words = wordsOf(facts);
-  const told = diff.athletes.flatMap((athlete) => tellAthlete(athlete, notes, words));
+  const { trials } = facts;
+  const causes = { notes, words, ...(trials !== undefined && { trials }) };
+  const told = diff.athletes.flatMap((athlete) => tellAthlete(athlete, causes));
   const people = diff.athletes.flatMap(personWords);
   if (notes.length === 0 && told.length === 0 && people.length === 0) return undefined;
   const isOut = ({ starts }: Told): boolean => facts.printed !== undefined && starts <= facts.printed;
   return {
     edits: reportedEdits(notes, facts),
     editsKnown: diff.edits !== undefined,
+    toldApart: told.every(({ how }) => how !== 'any'),
     people,
     printAgain: sectionsOf(told.filter(isOut)),
     after: sectionsOf(told.filter((one) => !isOut(one))),
@@ -97,41 +106,25 @@ function personWords({ kind, name, athlete, renamedFrom }: AthleteChange): reado
   return renamedFrom === undefined ? [] : [`${name} has the id ${athlete}, before ${renamedFrom}`];
 }
 
-interface Told {
+interface Told extends Cause {
   readonly starts: Day;
   readonly athlete: string;
   readonly name: string;
   readonly point: Point;
   readonly cause: DiffSection['cause'];
-  readonly edits: readonly number[];
 }
 
 /** The weeks of one who came or went aren't told one by one. */
-function tellAthlete(change: AthleteChange, notes: readonly EditNote[], words: PointWords): readonly Told[] {
+function tellAthlete(change: AthleteChange, facts: CauseFacts): readonly Told[] {
   if (change.kind !== 'kept') return [];
   return change.weeks.flatMap((week) => {
-    const edits = editsBehind(change, week, notes);
-    return pointsOf(week, words).map((point) => ({
-      starts: week.starts,
-      athlete: change.athlete,
-      name: change.name,
-      point,
-      cause: isWritten(week, point, edits, notes) ? ('edited' as const) : ('follows' as const),
-      edits,
-    }));
+    const causeOf = causesIn(change, week, facts);
+    return pointsOf(week, facts.words).map((point) => {
+      const { how, edits } = causeOf(point);
+      const cause = isWritten(week, point, edits, facts.notes) ? 'edited' : 'follows';
+      return { starts: week.starts, athlete: change.athlete, name: change.name, point, cause, how, edits };
+    });
   });
-}
-
-/** The edits for this athlete that speak of the week; where none does, all that are for the athlete. */
-function editsBehind(change: AthleteChange, { starts }: WeekChange, notes: readonly EditNote[]): readonly number[] {
-  const person = { id: change.athlete, ...(change.squad !== undefined && { squad: change.squad }) };
-  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
-  const isFor = ({ who }: Edit): boolean => appliesTo(who, person);
-  const indices = notes.map((_, index) => index);
-  const of = (test: (edit: Edit) => boolean): readonly number[] =>
-    indices.filter((index) => notes[index]?.edits.some(test) === true);
-  const near = of((edit) => isFor(edit) && edit.range !== undefined && overlap(edit.range, range));
-  return near.length > 0 ? near : of(isFor);
 }
 
 const WRITES_NUMBERS: ReadonlySet<Edit['section']> = new Set(['pin', 'programme', 'use']);
@@ -157,16 +150,30 @@ function reportedEdits(notes: readonly EditNote[], { before, after }: DiffFacts)
 function sectionsOf(told: readonly Told[]): readonly DiffSection[] {
   const sections = new Map<string, Told[]>();
   for (const one of told) {
-    const key = `${one.cause} ${one.edits.join()}`;
+    const key = `${one.cause} ${one.how} ${one.edits.join()}`;
     const section = sections.get(key);
     if (section === undefined) sections.set(key, [one]);
     else section.push(one);
   }
-  return [...sections.values()].flatMap((of): readonly DiffSection[] => {
-    const [first] = of;
-    return first === undefined ? [] : [{ cause: first.cause, edits: first.edits, groups: groupsOf(of) }];
-  });
+  return [...sections.values()]
+    .flatMap((of): readonly DiffSection[] => {
+      const [first] = of;
+      if (first === undefined) return [];
+      const { cause, how, edits } = first;
+      return [{ cause, how, edits, groups: groupsOf(of) }];
+    })
+    .toSorted(bySection);
 }
+
+/** In the order of the edits; what one edit did before what several did, what it says itself before what follows. */
+function bySection(a: DiffSection, b: DiffSection): number {
+  if (a.edits.length !== b.edits.length) return a.edits.length - b.edits.length;
+  const at = a.edits.findIndex((edit, index) => edit !== b.edits[index]);
+  if (at >= 0) return (a.edits[at] ?? 0) - (b.edits[at] ?? 0);
+  return CAUSES.indexOf(a.cause) - CAUSES.indexOf(b.cause);
+}
+
+const CAUSES: readonly DiffSection['cause'][] = ['edited', 'follows'];
 
 const KIND_ORDER: readonly PointKind[] = [
   'phase',

@@ -6,13 +6,32 @@ import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
 import { counted } from './quantities.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
 
-/** `follows from competition County cup final`. */
-export function causeWords({ cause, edits }: DiffSection, report: DiffReport): string {
+/** `follows from competition County cup final`, `follows from rule weekly-rise and practice on monday together`. */
+export function causeWords({ cause, how, edits }: DiffSection, report: DiffReport): string {
   const names = edits.flatMap((index) => report.edits[index]?.name ?? []);
   if (!report.editsKnown) return 'a side without its plan: what was edited is not known';
   if (names.length === 0) return 'follows from nothing in the plan: the rules or the library changed';
-  return `${cause === 'edited' ? 'edited' : 'follows from'} ${names.join('; or ')}`;
+  const word = cause === 'edited' ? 'edited' : 'follows from';
+  switch (how) {
+    case 'one':
+      return `${word} ${names.join('')}`;
+    case 'each':
+      return `${word} ${names.join('; or ')}: each alone gives the same`;
+    case 'together':
+      return `${word} ${listWords(names)} together`;
+    case 'any':
+      return `${word} ${names.join('; or ')}`;
+  }
 }
+
+function listWords(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${last}` : last;
+}
+
+/** Said where changes stand under edits that weren't tried. */
+export const NOT_TOLD_APART =
+  'The edits were too many to try one by one: changes stand under the edits nearest to them, and may have come of others.';
 
 /** `contacts 165 → 150`, `Back squat 72.5 kg → 75 kg`, `contacts -10 to -45`. */
 export function pointWords({ point, range }: DiffGroup): string {

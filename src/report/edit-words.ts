@@ -1,7 +1,7 @@
 // An edit of the plan in the words of the plan: `competition County cup final: range 24 Apr 2027 → 1 May 2027`. What has
 // no short form is named only. Rows of the record are counted, not told one by one.
 
-import type { Edit, EditSection, FieldChange } from '../diff/types.ts';
+import type { Edit, EditGroup, EditSection, FieldChange } from '../diff/types.ts';
 import { dateWithYear } from './calendar-words.ts';
 import { counted } from './quantities.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
@@ -31,19 +31,41 @@ export interface EditNote {
   readonly words: string;
   /** Without what changed in it. */
   readonly name: string;
-  /** More than one for rows of the record alone. */
-  readonly edits: readonly Edit[];
+  readonly edits: EditGroup;
 }
 
-/** A note for each edit; rows of one record are one note. */
-export function editNotes(edits: readonly Edit[]): readonly EditNote[] {
-  const rows = (section: EditSection): readonly Edit[] => edits.filter((edit) => edit.section === section);
-  const records = [rows('done'), rows('tested')].filter((of) => of.length > 0);
-  const others = edits.filter(({ section }) => section !== 'done' && section !== 'tested');
-  return [
-    ...others.map((edit) => ({ words: editWords(edit), name: nameWords(edit), edits: [edit] })),
-    ...records.map((of) => ({ words: recordWords(of), name: SECTIONS[of[0]?.section ?? 'done'], edits: of })),
-  ];
+const RECORDS: ReadonlySet<EditSection> = new Set(['done', 'tested']);
+
+/** A note for each group. */
+export function editNotes(groups: readonly EditGroup[]): readonly EditNote[] {
+  return groups.flatMap((edits): readonly EditNote[] => {
+    const [edit] = edits;
+    if (edit === undefined) return [];
+    if (RECORDS.has(edit.section)) return [{ words: recordWords(edits), name: SECTIONS[edit.section], edits }];
+    const title = titleWords(edits);
+    return [{ words: editWords(title, edit), name: title + partWords(edits, groups), edits }];
+  });
+}
+
+/** More are counted. */
+const MOST_NAMES = 3;
+
+/** `competition County cup final`, `athletes Lin A., Saga W.`. */
+function titleWords(edits: EditGroup): string {
+  const [{ section, name } = { section: 'athlete' as const, name: '' }] = edits;
+  if (edits.length === 1) return [SECTIONS[section], name].filter((part) => part !== '').join(' ');
+  return edits.length > MOST_NAMES
+    ? counted(edits.length, SECTIONS[section])
+    : `${SECTIONS[section]}s ${edits.map((edit) => edit.name).join(', ')}`;
+}
+
+/** Which field it is, where several athletes have it or others of the same item are edited too: `: limits`. */
+function partWords([edit, ...more]: EditGroup, groups: readonly EditGroup[]): string {
+  const [field] = edit?.fields ?? [];
+  if (edit?.part.field === undefined || field === undefined) return '';
+  const isOther = ({ section, name, part }: Edit): boolean =>
+    section === edit.section && name === edit.name && part.field !== edit.part.field;
+  return more.length > 0 || groups.some((edits) => edits.some(isOther)) ? `: ${titleOf(field.name)}` : '';
 }
 
 function recordWords(edits: readonly Edit[]): string {
@@ -55,12 +77,7 @@ function recordWords(edits: readonly Edit[]): string {
   return `${SECTIONS[section]}: ${[...count('added'), ...count('changed'), ...count('removed')].join(', ')}`;
 }
 
-const nameWords = ({ section, name }: Edit): string =>
-  [SECTIONS[section], name].filter((part) => part !== '').join(' ');
-
-function editWords(edit: Edit): string {
-  const { what, fields } = edit;
-  const title = nameWords(edit);
+function editWords(title: string, { what, fields }: Edit): string {
   return what === 'changed' ? `${title}: ${fields.map(fieldWords).join('; ')}` : `${title} ${what}`;
 }
 

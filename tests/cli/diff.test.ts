@@ -100,6 +100,35 @@ test('JSON holds what the text says, with ids', async () => {
   expect(found.totals.after.contacts).toBeLessThan(found.totals.before.contacts);
 });
 
+test('of several edits each change stands under its own', async () => {
+  edit(
+    'mass: 82 kg, level: beginner',
+    'mass: 82 kg, level: beginner, now: { contacts-a-session: 30, sessions-a-week: 2 }',
+  );
+  edit('practice:', 'closures: [{ from: 2027-05-10, until: 2027-05-16, because: floor laid }]\n\npractice:');
+  const { out } = await diff('--format', 'json');
+  const found = JSON.parse(out);
+  expect(found).toMatchObject({ edits_known: true, told_apart: true });
+  const names = found.edits.map(({ name }: { readonly name: string }) => name);
+  expect(names.toSorted()).toEqual(['athlete Teo J.', 'closure floor laid']);
+  const [closure, goal] = ['closure floor laid', 'athlete Teo J.'].map((name) => names.indexOf(name));
+  const under = (
+    how: string,
+    ...edits: readonly (number | undefined)[]
+  ): readonly { readonly athletes: readonly string[] }[] =>
+    found.after
+      .filter(
+        (one: { readonly how: string; readonly edits: unknown }) =>
+          one.how === how && String(one.edits) === edits.join(),
+      )
+      .flatMap(({ changes }: { readonly changes: readonly unknown[] }) => changes);
+  expect(under('one', closure)).toContainEqual(
+    expect.objectContaining({ what: 'contacts', week_of: '2027-05-10', after: '0' }),
+  );
+  expect(under('one', goal).length).toBeGreaterThan(0);
+  for (const { athletes } of under('one', goal)) expect(athletes).toEqual(['teo']);
+});
+
 test('Markdown is harmless', async () => {
   edit('Teo J.', '"Teo <b>|J"');
   const { out } = await diff('--format', 'markdown');

@@ -21,7 +21,8 @@ export async function diff(request: DiffRequest, session: Session): Promise<Exit
   if (request.asOf !== undefined && old.value.plan === undefined && fresh.value.plan === undefined)
     return await refuse(session, '--as-of is for plans: what a build wrote was planned on its own day');
   const { printed } = request;
-  const sides = { before: old.value, after: fresh.value, ...(printed !== undefined && { printed }) };
+  const standing = plannedOn(request.asOf);
+  const sides = { before: old.value, after: fresh.value, standing, ...(printed !== undefined && { printed }) };
   const differs = await tellDiff(sides, request.format, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }

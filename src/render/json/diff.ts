@@ -4,11 +4,13 @@ import { isoDate } from '../../util/days.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';
 
 export function renderDiffJson(report: DiffReport): string {
-  const { edits, people, printAgain, after, totals } = report;
+  const { edits, editsKnown, toldApart, people, printAgain, after, totals } = report;
   const object = {
     format: 'footfall diff',
     version: 1,
     edits,
+    edits_known: editsKnown,
+    told_apart: toldApart,
     people,
     print_again: printAgain.map(sectionObject),
     after: after.map(sectionObject),
@@ -17,9 +19,10 @@ export function renderDiffJson(report: DiffReport): string {
   return `${JSON.stringify(object, null, 1)}\n`;
 }
 
-function sectionObject({ cause, edits, groups }: DiffSection): object {
+function sectionObject({ cause, how, edits, groups }: DiffSection): object {
   return {
     cause,
+    how,
     edits,
     changes: groups.map(({ starts, point, athletes, range }) => ({
       week_of: isoDate(starts),

@@ -1,7 +1,7 @@
 // What changed between two builds as Markdown, for a comment under a change: a list for the edits, a table for the rest.
 
 import { isoDate } from '../../util/days.ts';
-import { causeWords, pointWords, totalWords } from '../../report/diff-words.ts';
+import { causeWords, NOT_TOLD_APART, pointWords, totalWords } from '../../report/diff-words.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';
 
 export function renderDiffMarkdown(report: DiffReport): readonly string[] {
@@ -18,6 +18,7 @@ export function renderDiffMarkdown(report: DiffReport): readonly string[] {
       'Changed',
       report.after.flatMap((section) => sectionLines(section, report)),
     ),
+    ...(report.toldApart ? [] : [plain(NOT_TOLD_APART), '']),
     totalWords(report.totals),
   ];
 }

@@ -1,7 +1,7 @@
 // What changed between two builds, on a terminal: the edits with their lines, what to print again, what follows, totals.
 
 import { dateWords } from '../../report/calendar-words.ts';
-import { causeWords, pointWords, totalWords, whoWords } from '../../report/diff-words.ts';
+import { causeWords, NOT_TOLD_APART, pointWords, totalWords, whoWords } from '../../report/diff-words.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, pad } from './layout.ts';
@@ -27,6 +27,7 @@ export function renderDiff(report: DiffReport, canvas: Canvas): readonly string[
       report.after.flatMap((section) => sectionLines(section, report, canvas)),
       canvas,
     ),
+    ...(report.toldApart ? [] : [...hanging('', NOT_TOLD_APART, width), '']),
     ...hanging('', totalWords(report.totals), width).map((line) => palette.quiet(line)),
   ];
 }
