@@ -3,9 +3,10 @@
 
 import type { Build, BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { PhaseId } from '../library/types.ts';
-import type { Part, Plan, Season } from '../plan/types.ts';
+import type { Athlete, Part, Plan, Season } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { doseWords, exerciseName } from './exercise-words.ts';
+import { percentWords } from './percent-of.ts';
 import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
@@ -57,6 +58,7 @@ export interface SheetMaker {
 
 interface Attendance {
   readonly name: string;
+  readonly athlete: Athlete;
   readonly week: BuiltWeek;
   readonly session: BuiltSession;
 }
@@ -69,7 +71,7 @@ export function createSheets({ plan }: Pick<Build, 'plan'>, selection: Selection
         const key = `${session.day} ${session.slot.span.file} ${session.slot.span.start}`;
         const there = bySlot.get(key) ?? [];
         bySlot.set(key, there);
-        there.push({ name: built.athlete.name, week, session });
+        there.push({ name: built.athlete.name, athlete: built.athlete, week, session });
       }
     }
   };
@@ -102,6 +104,7 @@ function sheetOf(plan: Plan, there: readonly Attendance[]): SessionSheet {
 
 interface Entry {
   readonly name: string;
+  readonly athlete: Athlete;
   readonly line: BuiltLine;
 }
 
@@ -110,7 +113,7 @@ const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 /** Part by part; in a part the exercises by the earliest place anybody has them at. */
 function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetExercise[] {
   const byExercise = new Map<string, Entry[]>();
-  const entries = there.flatMap(({ name, session }) => session.lines.map((line) => ({ name, line })));
+  const entries = there.flatMap(({ name, athlete, session }) => session.lines.map((line) => ({ name, athlete, line })));
   for (const entry of entries) {
     const key = `${entry.line.part} ${entry.line.exercise}`;
     const those = byExercise.get(key) ?? [];
@@ -125,14 +128,15 @@ const ORDER_BELOW = 1000;
 const rank = (entries: readonly Entry[]): number =>
   Math.min(...entries.map(({ line }) => PARTS.indexOf(line.part) * ORDER_BELOW + line.order));
 
-function exerciseOf({ library, season }: Plan, entries: readonly Entry[]): readonly SheetExercise[] {
+function exerciseOf(plan: Plan, entries: readonly Entry[]): readonly SheetExercise[] {
   const [first] = entries;
   if (first === undefined) return [];
+  const { library, season } = plan;
   const { exercise, part } = first.line;
   const { cue = '', stop = '' } = library.drills.get(exercise) ?? library.lifts.get(exercise) ?? {};
   const byWords = new Map<string, { readonly rest: string; readonly people: DosePerson[] }>();
-  for (const { name, line } of entries) {
-    const words = wordsOf(library, line, season.units);
+  for (const { name, athlete, line } of entries) {
+    const words = wordsOf(plan, athlete, line);
     const dose = byWords.get(words) ?? { rest: restWords(line.restSeconds), people: [] };
     byWords.set(words, dose);
     dose.people.push({ name, load: lineLoad(line, season.units) });
@@ -141,10 +145,11 @@ function exerciseOf({ library, season }: Plan, entries: readonly Entry[]): reado
   return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
 }
 
-function wordsOf(library: Plan['library'], line: BuiltLine, units: Season['units']): string {
+function wordsOf(plan: Plan, athlete: Athlete, line: BuiltLine): string {
+  const { library, season } = plan;
   const details = [
-    line.dropCm === undefined ? [] : `from ${heightWords(line.dropCm, units)}`,
-    line.percent === undefined ? [] : `${line.percent} %`,
+    line.dropCm === undefined ? [] : `from ${heightWords(line.dropCm, season.units)}`,
+    line.percent === undefined ? [] : percentWords(plan, athlete, line),
     line.reserve === undefined ? [] : `${line.reserve} in reserve`,
     line.tempo ?? [],
     line.note ?? [],

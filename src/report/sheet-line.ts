@@ -8,6 +8,7 @@ import type { Drill, Lift } from '../library/types.ts';
 import type { Athlete, Plan, TrainingPlace } from '../plan/types.ts';
 import { findEasierRung, lighterLoad } from './easier-rung.ts';
 import { exerciseName } from './exercise-words.ts';
+import { bestWords } from './percent-of.ts';
 import { plateWords } from './plates.ts';
 import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
 import type { Units } from './quantities.ts';
@@ -45,7 +46,7 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
   const drill = library.drills.get(line.exercise);
   const lift = library.lifts.get(line.exercise);
   const made = madeWords(line, lift, setting.place, season.units);
-  const effort = effortWords(line);
+  const effort = effortWords(setting, line);
   return {
     name: nameInUnits(exerciseName(library, line.exercise), line.dropCm ?? drill?.dropCm ?? drill?.boxCm, season.units),
     dose: doseOnPaper(line, drill, lift),
@@ -96,9 +97,10 @@ function madeWords(
   return `${bar}, each side ${plates ?? loadWords(perSideGrams, units)}`;
 }
 
-function effortWords({ reserve, loadGrams, percent, kind }: BuiltLine): string | undefined {
+function effortWords({ plan, athlete }: LineSetting, line: BuiltLine): string | undefined {
+  const { reserve, loadGrams, percent, kind } = line;
   if (loadGrams !== undefined || kind === 'drill') return undefined;
-  if (reserve === undefined) return percent === undefined ? undefined : `${percent} % of your best`;
+  if (reserve === undefined) return percent === undefined ? undefined : bestWords(plan, athlete, line);
   return `${reserve} left`;
 }
 

@@ -27,7 +27,11 @@ const loadKeys = {
   reps: count(1, MOST_REPS).describe(
     'Repetitions in a set; of one side where each side is done, metres or seconds where the exercise has them.',
   ),
-  percent: percent().describe('Of the one-repetition maximum: 80 %.').optional(),
+  percent: percent()
+    .describe(
+      'Of the one-repetition maximum: 80 %. Where the lift goes by the maximum of another, of the share that the library gives it: footfall library says how much.',
+    )
+    .optional(),
   load: mass().describe('What is on the bar, bar included: 60 kg.').optional(),
   reserve: count(0, 10).describe('Repetitions left in reserve.').optional(),
   drop: length().describe('Height dropped from: 30 cm.').optional(),

@@ -75,5 +75,11 @@ const WORDS: Readonly<Record<string, (params: Params, names: Names) => string>> 
 };
 
 function maxWords(params: Params, { exercise, load }: Names): string {
-  return `${params['percent']} % of ${load(numberOf(params, 'wholeGrams'))}, the maximum of ${exercise(params['of']).toLowerCase()}`;
+  const whole = load(numberOf(params, 'wholeGrams'));
+  const of = `the maximum of ${exercise(params['of']).toLowerCase()}`;
+  const words = `${params['percent']} % of ${whole}`;
+  // A share of another lift's maximum isn't that maximum: said so, nobody loads it as if it were.
+  return params['share'] === undefined
+    ? `${words}, ${of}`
+    : `${words}; ${params['share']} % of ${of} stands for the whole of this lift`;
 }

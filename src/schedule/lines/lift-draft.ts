@@ -182,6 +182,7 @@ function loadReasons(
       maxGrams: max.max.grams,
       wholeGrams: Math.floor(max.wholeGrams),
       of: max.max.lift,
+      ...(max.max.lift === lift.id ? {} : { share: lift.maxShare ?? PERCENT }),
     };
     reasons.push({ about: 'load', by: max.max.estimated ? 'estimated-max' : 'max', params, spans: [max.max.span] });
     if (max.stale) reasons.push({ about: 'load', by: 'test-stale', params: {}, spans: [max.max.span] });
