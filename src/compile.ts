@@ -14,6 +14,7 @@ import type { Published } from './schedule/days.ts';
 import { firstStages } from './schedule/first-stages.ts';
 import { seasonWeeks } from './schedule/grid.ts';
 import { chooseGroups } from './schedule/lines.ts';
+import type { Groups } from './schedule/lines.ts';
 import type { Day } from './util/days.ts';
 
 export interface CompileOptions {
@@ -25,8 +26,13 @@ export interface CompileOptions {
   readonly asOf?: Day;
 }
 
+/** A build with what its athletes are scheduled with: for who schedules them again, a little otherwise. */
+export interface CompiledPlan extends Build {
+  readonly context: ScheduleContext;
+}
+
 /** A plan compiled, or undefined where the plan itself has errors. Athletes are compiled as the build is walked. */
-export function compile(documents: Documents, options: CompileOptions = {}): Staged<Build | undefined> {
+export function compile(documents: Documents, options: CompileOptions = {}): Staged<CompiledPlan | undefined> {
   const plan = loadPlan(documents, options.today);
   if (plan.value === undefined || hasErrors(plan.diagnostics))
     return { value: undefined, diagnostics: plan.diagnostics };
@@ -34,7 +40,7 @@ export function compile(documents: Documents, options: CompileOptions = {}): Sta
 }
 
 /** A plan without errors compiled. Walking the athletes twice compiles them twice, and gives the same. */
-export function compilePlan(authored: Plan, options: CompileOptions = {}): Build {
+export function compilePlan(authored: Plan, options: CompileOptions = {}): CompiledPlan {
   const context = scheduleContext(authored, options);
   const { plan, asOf } = context;
   const weeks = seasonWeeks(plan).map((starts, index) => ({ week: index + 1, starts }));
@@ -45,19 +51,24 @@ export function compilePlan(authored: Plan, options: CompileOptions = {}): Build
       return buildMark(plan, options.asOf, options.published);
     },
     weeks,
+    context,
     athletes: { [Symbol.iterator]: () => compileAthletes(context, weeks) },
     athlete: (athlete) => compileAthlete(context, weeks, athlete),
   };
 }
 
-/** What all athletes of a plan without errors are scheduled with. */
+/**
+ * What all athletes of a plan without errors are scheduled with. `groups` may be those of another plan that has the same
+ * athletes, library and season, and other pins, `always` or `use`.
+ */
 export function scheduleContext(
   authored: Plan,
   { asOf: day, published }: CompileOptions = {},
+  groups: Groups = chooseGroups(authored),
 ): ScheduleContext & Pick<Build, 'asOf'> {
   const plan = day === undefined ? authored : knownOn(authored, day);
   const asOf = day ?? dayAfterRecord(plan);
-  const context = { plan, groups: chooseGroups(plan), firstStages: firstStages(plan, { published, asOf }) };
+  const context = { plan, groups, firstStages: firstStages(plan, { published, asOf }) };
   return asOf === undefined ? context : { ...context, asOf };
 }
 

@@ -5,7 +5,7 @@
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/types.ts';
 import { scheduleContext } from './compile.ts';
-import type { CompileOptions } from './compile.ts';
+import type { CompiledPlan, CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
 import { appliesTo } from './plan/applies.ts';
@@ -32,9 +32,9 @@ export interface WishWatch {
   readonly idle: (told: Iterable<Diagnostic>) => readonly Diagnostic[];
 }
 
-export function watchWishes(plan: Plan, options: CompileOptions = {}): WishWatch {
+export function watchWishes({ plan, context }: CompiledPlan, options: CompileOptions = {}): WishWatch {
   const wishes = [...pinWishes(plan), ...alwaysWishes(plan), ...useWishes(plan)];
-  const usual = remembered(plan, options);
+  const usual = remembered(context);
   // Most wishes change something for the first they are meant for: of the others nothing is kept.
   const first = new Set(wishes.map(({ who }) => plan.athletes.find((athlete) => appliesTo(who, athlete))));
   return {
@@ -45,7 +45,7 @@ export function watchWishes(plan: Plan, options: CompileOptions = {}): WishWatch
       const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
       return wishes
         .filter(({ spans }) => !spans.some((span) => places.has(placeKey(span))))
-        .filter((wish) => isIdle(plan, wish, usual, options))
+        .filter((wish) => isIdle(plan, scheduleContext(wish.without, options, context.groups), wish.who, usual))
         .map(({ tell }) => tell());
     },
   };
@@ -83,11 +83,10 @@ const linePlaces = (lines: readonly WrittenLine[]): readonly Span[] => lines.map
 const placeKey = ({ file, start }: Span): string => `${file} ${start}`;
 
 /** Those whom the wish is for come first; the others of their squads may only differ by what they do side by side. */
-function isIdle(plan: Plan, wish: Wish, usual: Usual, options: CompileOptions): boolean {
-  const without = scheduleContext(wish.without, options);
-  const meant = plan.athletes.filter((athlete) => appliesTo(wish.who, athlete));
+function isIdle(plan: Plan, without: ScheduleContext, who: Who, usual: Usual): boolean {
+  const meant = plan.athletes.filter((athlete) => appliesTo(who, athlete));
   const squads = new Set(meant.map(({ squad }) => squad));
-  const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(wish.who, athlete));
+  const beside = plan.athletes.filter((athlete) => squads.has(athlete.squad) && !appliesTo(who, athlete));
   return [...meant, ...beside].every((athlete) => isSame(usual.of(athlete), without, athlete));
 }
 
@@ -110,9 +109,8 @@ interface Usual {
 }
 
 /** The athletes of the plan as it is, each scheduled when it is first asked for. */
-function remembered(plan: Plan, options: CompileOptions): Usual {
+function remembered(context: ScheduleContext): Usual {
   const known = new Map<Athlete, SeasonKeys>();
-  let context: ScheduleContext | undefined;
   const keep = (built: BuiltAthlete): SeasonKeys => {
     const keys = { beforeLines: builtBeforeLines(built), all: keyOf(built) };
     known.set(built.athlete, keys);
@@ -120,12 +118,7 @@ function remembered(plan: Plan, options: CompileOptions): Usual {
   };
   return {
     keep,
-    of: (athlete) => {
-      const keys = known.get(athlete);
-      if (keys !== undefined) return keys;
-      context ??= scheduleContext(plan, options);
-      return keep(buildAthlete(context, athlete));
-    },
+    of: (athlete) => known.get(athlete) ?? keep(buildAthlete(context, athlete)),
   };
 }
 

@@ -1,9 +1,8 @@
 // A plan from its path to a build, for every command that takes one. What is wrong with it is told, and the status that
 // follows is given instead of a build.
 
-import type { Build } from '../build/types.ts';
 import { compile } from '../compile.ts';
-import type { CompileOptions } from '../compile.ts';
+import type { CompiledPlan, CompileOptions } from '../compile.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
 import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
@@ -18,7 +17,7 @@ import type { PlanFiles } from './tell-findings.ts';
 
 export interface Compiled {
   /** Absent where the plan has errors. */
-  readonly build?: Build;
+  readonly build?: CompiledPlan;
   readonly plan: PlanFiles;
   /** What was found before any athlete is compiled. */
   readonly diagnostics: readonly Diagnostic[];
@@ -42,7 +41,7 @@ export function compileAt(path: string, session: Pick<Session, 'files' | 'today'
 }
 
 /** Without an entry file there is nothing to compile, and the reading has said why. */
-function compileDocuments(documents: Documents, options: CompileOptions): Staged<Build | undefined> {
+function compileDocuments(documents: Documents, options: CompileOptions): Staged<CompiledPlan | undefined> {
   return documents.documents.length === 0 ? { value: undefined, diagnostics: [] } : compile(documents, options);
 }
 

@@ -24,5 +24,5 @@ export function diagnose(entry: string, files: FileHost = fileSystem, today: Day
   const athletes = [...build.athletes];
   const found = athletes.flatMap((athlete) => athlete.diagnostics);
   const told = [...diagnostics, ...found, ...planFindings(build.plan, athletes)];
-  return { files: plan.files, diagnostics: [...told, ...watchWishes(build.plan).idle(told)] };
+  return { files: plan.files, diagnostics: [...told, ...watchWishes(build).idle(told)] };
 }

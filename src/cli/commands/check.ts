@@ -58,7 +58,7 @@ function allDiagnostics({ build, diagnostics }: Compiled, options: CompileOption
   const add = (found: readonly Diagnostic[]): void => {
     for (const diagnostic of found) all.push(diagnostic);
   };
-  const wishes = watchWishes(build.plan, options);
+  const wishes = watchWishes(build, options);
   const walked = walk(build, EVERYTHING, (built) => {
     add(built.diagnostics);
     wishes.pass(built);

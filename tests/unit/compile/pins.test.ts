@@ -29,14 +29,14 @@ function built(pin?: string): {
   readonly week: BuiltWeek;
   readonly told: readonly string[];
 } {
-  const plan = planOf(pin === undefined ? SEASON : `${SEASON}pins:\n  - { ${pin}, because: camp }\n`);
-  const [athlete] = compilePlan(plan).athletes;
+  const season = compilePlan(planOf(pin === undefined ? SEASON : `${SEASON}pins:\n  - { ${pin}, because: camp }\n`));
+  const [athlete] = season.athletes;
   const week = athlete?.weeks[2];
   if (athlete === undefined || week === undefined) throw new Error('no third week');
   return {
     athlete,
     week,
-    told: watchWishes(plan)
+    told: watchWishes(season)
       .idle(athlete.diagnostics)
       .map(({ code }) => code),
   };
