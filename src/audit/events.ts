@@ -1,11 +1,15 @@
-// How a day lies to an athlete's competitions. Called by the rules on days before and after them.
+// How a day lies to an athlete's competitions, and which sessions lie too near before one. Called by the rules on days
+// before and after competitions; what is too near each says with parameters of its own.
 
 import type { Competition } from '../plan/types.ts';
+import type { RelatedPlace } from '../diagnostics/types.ts';
+import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonReading, WeekReading } from './season-reading.ts';
+import type { SessionReading } from './session-reading.ts';
 import type { Parameter } from './parameters.ts';
 
-export interface Ahead {
+interface Ahead {
   readonly competition: Competition;
   /** Days from here to its first day; 0 on one of its days. */
   readonly days: number;
@@ -14,7 +18,7 @@ export interface Ahead {
 }
 
 /** The competition whose days, or the free days before it, hold this day; the first in order of date. */
-export function competitionAhead(
+function competitionAhead(
   season: SeasonReading,
   week: WeekReading,
   day: Day,
@@ -27,6 +31,40 @@ export function competitionAhead(
     if (day >= from - wanted) return { competition, days: Math.max(0, from - day), wanted };
   }
   return undefined;
+}
+
+export interface TooNear {
+  readonly session: SessionReading;
+  readonly week: WeekReading;
+  readonly params: {
+    readonly date: string;
+    readonly competition: string;
+    readonly found: number;
+    readonly wanted: number;
+  };
+  readonly related: readonly RelatedPlace[];
+}
+
+/** Those of the sessions that stand on a day of a competition or on the days before it that the rule keeps free. */
+export function sessionsTooNear(
+  season: SeasonReading,
+  rule: 'event-gap' | 'lift-event-gap',
+  sessions: readonly SessionReading[],
+): readonly TooNear[] {
+  if (season.competitions.length === 0) return [];
+  const free = { peak: season.parameter(rule, 'peak'), match: season.parameter(rule, 'match') };
+  return sessions.flatMap((session) => {
+    const week = season.weekOf(session);
+    const ahead = competitionAhead(season, week, session.day, free);
+    if (ahead === undefined) return [];
+    const { competition, days, wanted } = ahead;
+    return {
+      session,
+      week,
+      params: { date: isoDate(session.day), competition: competition.name, found: days, wanted },
+      related: [{ span: competition.span, message: 'the competition' }],
+    };
+  });
 }
 
 /** The competition one of whose days lies within so many days before this one, and how many before; the nearest. */

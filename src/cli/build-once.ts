@@ -18,6 +18,7 @@ import type { Session } from './session.ts';
 import { tellSummary } from './tell-findings.ts';
 import { createFindings, walk } from './walk.ts';
 import type { Findings, Walk } from './walk.ts';
+import { inTurn, mapped } from '../util/lazily.ts';
 
 /** A plan without errors, and who of it is asked for. */
 export interface ToBuild {
@@ -170,16 +171,6 @@ async function jsonBuild({ walked, selection, ofPlan }: Job): Promise<Iterable<s
     athletes: mapped(walked.build.athletes, document.athlete),
     findings: mapped(inTurn(ofPlan, walked.planFindings), document.finding),
   });
-}
-
-function* mapped<T, R>(items: Iterable<T>, to: (item: T) => R): Iterable<R> {
-  for (const item of items) yield to(item);
-}
-
-/** The second list is made when the first is through. */
-function* inTurn<T>(first: Iterable<T>, second: () => Iterable<T>): Iterable<T> {
-  yield* first;
-  yield* second();
 }
 
 async function pages({ request, walked, selection, session }: Job): Promise<Iterable<string>> {

@@ -31,6 +31,7 @@ import { createSeasonChart } from '../report/season-chart.ts';
 import type { Selection } from '../report/selection.ts';
 import { TABLES } from '../report/tables.ts';
 import { tableWriter } from './write-tables.ts';
+import { lazily, mapped } from '../util/lazily.ts';
 
 export interface BuildToWrite {
   /** Only those who are asked for, to be walked once. */
@@ -74,14 +75,6 @@ export async function writeBuild(folder: OutputFolder, job: BuildToWrite): Promi
     await breathe?.();
   }
   for (const part of parts) part.finish(planFindings);
-}
-
-function* mapped<T, R>(items: Iterable<T>, to: (item: T) => R): Iterable<R> {
-  for (const item of items) yield to(item);
-}
-
-function* lazily<T>(make: () => Iterable<T>): Iterable<T> {
-  yield* make();
 }
 
 /** One kind of artefact: takes the athletes as they pass, and is finished when all have. */
