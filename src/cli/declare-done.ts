@@ -34,9 +34,9 @@ the plan is; nothing in it is ever changed. A row holds the contacts and minutes
 was made for that week. Who is on the record for that day already is left as it is.
 
 An exception is WHO=CONTACTS, and 0 for whoever wasn't there. WHO is an athlete, a squad, or
-everybody; an athlete's own comes before the squad's. WHO.FIELD=VALUE says more: minutes, effort
-(0 to 10), pain (0 to 10, the next morning), note. An athlete with nothing planned that day, and
-contacts, trained besides.
+everybody; an athlete's own comes before the squad's, and whoever wasn't there has no effort but an
+own one. WHO.FIELD=VALUE says more: minutes, effort (0 to 10), pain (0 to 10, the next morning),
+note. An athlete with nothing planned that day, and contacts, trained besides.
 
   footfall done --plan season
   footfall done --plan season --date 2027-02-02

@@ -44,9 +44,18 @@ export function readExceptions(typed: readonly string[], plan: Plan): Excepted {
   }
   const rank = ({ who }: Typed): number => (athletes.has(who) ? 2 : who === EVERYBODY ? 0 : 1);
   const of = new Map<string, Exceptions>();
-  for (const one of read.toSorted((a, b) => rank(a) - rank(b)))
-    for (const { id } of meant(one.who, athletes, plan)) of.set(id, { ...of.get(id), [one.field]: one.value });
+  for (const one of read.toSorted((a, b) => rank(a) - rank(b) || contactsFirst(a, b)))
+    for (const { id } of meant(one.who, athletes, plan)) of.set(id, withOne(of.get(id), one));
   return { ok: true, of, named: new Set(read.flatMap(({ who }) => (athletes.has(who) ? who : []))) };
+}
+
+const contactsFirst = (a: Typed, b: Typed): number => Number(b.field === 'contacts') - Number(a.field === 'contacts');
+
+/** Whoever wasn't there felt none of the effort that was said of a larger circle. */
+function withOne(before: Exceptions = {}, { field, value }: Typed): Exceptions {
+  const { effort, ...others } = before;
+  const wasAway = field === 'contacts' && Number(value) === 0;
+  return { ...others, ...(effort !== undefined && !wasAway && { effort }), [field]: value };
 }
 
 function meant(who: string, athletes: ReadonlySet<string>, plan: Plan): readonly Athlete[] {

@@ -141,6 +141,7 @@ function readWeek(reading: Reading, found: Found, session: (item: Found) => Shee
     kind: readWord(reading, under(found, 'kind'), KINDS) ?? 'load',
     contacts: readWhole(reading, under(found, 'contacts')),
     written: WRITTEN.has(readText(reading, under(found, 'bound_by'))),
+    done: readTruth(reading, under(found, 'done')),
     sessions: readList(reading, under(found, 'sessions'), session),
   };
 }

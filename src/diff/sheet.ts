@@ -9,9 +9,9 @@ export function sheetOf({ weeks, blocked }: BuiltAthlete): readonly SheetWeek[] 
   return weeks.filter(({ week }) => !blocked.has(week)).map(sheetWeek);
 }
 
-function sheetWeek({ starts, phase, kind, contacts, boundBy, sessions }: BuiltWeek): SheetWeek {
+function sheetWeek({ starts, phase, kind, contacts, boundBy, done, sessions }: BuiltWeek): SheetWeek {
   const written = boundBy === 'pin' || boundBy === 'programme';
-  return { starts, phase, kind, contacts, written, sessions: sessions.map(sheetSession) };
+  return { starts, phase, kind, contacts, written, done, sessions: sessions.map(sheetSession) };
 }
 
 function sheetSession({ day, slot, contacts, lines }: BuiltSession): SheetSession {

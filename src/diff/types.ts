@@ -45,6 +45,8 @@ export interface SheetWeek {
   readonly contacts: number;
   /** Whether a line of the plan gives the number itself. */
   readonly written: boolean;
+  /** Whether the week is over and holds what was done, without sessions. */
+  readonly done: boolean;
   readonly sessions: readonly SheetSession[];
 }
 

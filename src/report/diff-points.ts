@@ -1,10 +1,12 @@
 // One athlete's week that changed → the points worth telling, in the trade's words: contacts, sessions, drills, kilos. A
-// change of under 5 contacts or under the smallest plate isn't one. The jumps and the lifting of a session are looked at
+// change of under 5 contacts or under the smallest plate isn't one. A week that is over has no sessions any more, which is
+// none either. The jumps and the lifting of a session are looked at
 // apart, so that jumps that move to a day with lifting are a move. Called by diff-report.ts.
 
 import { diffSessions } from '../diff/diff-sheets.ts';
 import type { LineChange, SessionChange, SheetLine, SheetSession, SheetWeek, WeekChange } from '../diff/types.ts';
 import { VOLUME } from '../library/volume.ts';
+import type { Day } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import type { Exercises } from './exercise-words.ts';
@@ -44,9 +46,10 @@ export const NONE = 'none';
 
 /** All there are, some of them perhaps twice. */
 export function everyPoint({ before, after }: WeekChange, words: PointWords): readonly Point[] {
+  const halves = after?.done === true ? [] : HALVES;
   return [
     ...weekPoints(before, after),
-    ...HALVES.flatMap((half) => halfPoints(half, before?.sessions ?? [], after?.sessions ?? [], words)),
+    ...halves.flatMap((half) => halfPoints(half, before?.sessions ?? [], after?.sessions ?? [], words)),
   ];
 }
 
@@ -101,10 +104,38 @@ function halfPoints(
       const lines = session.lines.filter(half.has);
       return lines.length === 0 ? [] : [{ ...session, contacts: half.what === 'jumps' ? session.contacts : 0, lines }];
     });
-  return diffSessions(of(before), of(after)).flatMap((change) => sessionPoints(half, change, words));
+  return withMoves(diffSessions(of(before), of(after)).flatMap((change) => sessionPoints(half, change, words)));
 }
 
-function sessionPoints({ what }: Half, change: SessionChange, words: PointWords): readonly Point[] {
+/** An exercise that came or went, before it is known whether it only moved to another day. */
+type DayPoint = Point & { readonly day?: Day };
+
+/** What went on one day and came on another is told as a move. */
+function withMoves(found: readonly DayPoint[]): readonly Point[] {
+  const left = [...found];
+  return found.flatMap((point): readonly Point[] => {
+    const index = left.indexOf(point);
+    if (index === -1) return [];
+    left.splice(index, 1);
+    const { day, ...told } = point;
+    const other = day === undefined ? undefined : left.find((one) => isBackOf(one, point));
+    if (day === undefined || other?.day === undefined) return [told];
+    left.splice(left.indexOf(other), 1);
+    const [from, to] = told.after === NONE ? [day, other.day] : [other.day, day];
+    const subject = told.after === NONE ? told.before : told.after;
+    return [{ kind: 'move', subject, before: dayWords(from), after: dayWords(to) }];
+  });
+}
+
+const isBackOf = (one: DayPoint, other: DayPoint): boolean =>
+  one.day !== undefined &&
+  one.day !== other.day &&
+  one.kind === other.kind &&
+  (one.before === NONE || one.after === NONE) &&
+  one.before === other.after &&
+  one.after === other.before;
+
+function sessionPoints({ what }: Half, change: SessionChange, words: PointWords): readonly DayPoint[] {
   const whatOf = ({ contacts }: SheetSession): string => (what === 'jumps' ? `${contacts} contacts` : 'lifting');
   if (change.kind === 'added')
     return [{ kind: 'session', subject: dayWords(change.session.day), before: NONE, after: whatOf(change.session) }];
@@ -128,13 +159,13 @@ const whereOf = ({ place, at }: SheetSession): string => (at === undefined ? pla
 
 type Changed = Extract<SessionChange, { kind: 'changed' }>;
 
-function linePoints({ lines, to }: Changed, words: PointWords): readonly Point[] {
+function linePoints({ lines, to }: Changed, words: PointWords): readonly DayPoint[] {
   const kept = lines.flatMap((line) => keptPoints(line, to.smallestPlateGrams, words));
-  return [...swapPoints(lines, words), ...kept];
+  return [...swapPoints(lines, to.day, words), ...kept];
 }
 
 /** Exercises that went and came in one part, told in pairs as far as there are pairs. */
-function swapPoints(lines: readonly LineChange[], { exercises }: PointWords): readonly Point[] {
+function swapPoints(lines: readonly LineChange[], day: Day, { exercises }: PointWords): readonly DayPoint[] {
   const went = lines.flatMap(({ before, after }) => (before !== undefined && after === undefined ? [before] : []));
   const came = lines.flatMap(({ before, after }) => (after !== undefined && before === undefined ? [after] : []));
   const name = (line: SheetLine | undefined): string =>
@@ -148,6 +179,7 @@ function swapPoints(lines: readonly LineChange[], { exercises }: PointWords): re
       subject: '',
       before: name(old[index]),
       after: name(fresh[index]),
+      day,
     })).filter(({ before, after }) => before !== after);
   });
 }

@@ -77,7 +77,7 @@ export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | unde
   const told = diff.athletes.flatMap((athlete) => tellAthlete(athlete, causes));
   const people = diff.athletes.flatMap(personWords);
   if (notes.length === 0 && told.length === 0 && people.length === 0) return undefined;
-  const isOut = ({ starts }: Told): boolean => facts.printed !== undefined && starts <= facts.printed;
+  const isOut = ({ starts, done }: Told): boolean => !done && facts.printed !== undefined && starts <= facts.printed;
   return {
     edits: reportedEdits(notes, facts),
     editsKnown: diff.edits !== undefined,
@@ -108,6 +108,8 @@ function personWords({ kind, name, athlete, renamedFrom }: AthleteChange): reado
 
 interface Told extends Cause {
   readonly starts: Day;
+  /** A week that is over is printed for nobody. */
+  readonly done: boolean;
   readonly athlete: string;
   readonly name: string;
   readonly point: Point;
@@ -119,10 +121,11 @@ function tellAthlete(change: AthleteChange, facts: CauseFacts): readonly Told[] 
   if (change.kind !== 'kept') return [];
   return change.weeks.flatMap((week) => {
     const causeOf = causesIn(change, week, facts);
+    const done = week.after?.done === true;
     return pointsOf(week, facts.words).map((point) => {
       const { how, edits } = causeOf(point);
       const cause = isWritten(week, point, edits, facts.notes) ? 'edited' : 'follows';
-      return { starts: week.starts, athlete: change.athlete, name: change.name, point, cause, how, edits };
+      return { starts: week.starts, done, athlete: change.athlete, name: change.name, point, cause, how, edits };
     });
   });
 }

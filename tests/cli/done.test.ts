@@ -85,9 +85,9 @@ describe('a day', () => {
     expect(ran, ran.err).toMatchObject({ status: 0 });
     expect(record()).toBe(
       `${HEADER}\n2024-01-04,ada,session,${planned.get('ada')},7.5,,"calf, left"\n` +
-        `2024-01-04,bea-k,session,0,0,6,,\n2024-01-04,cleo,session,${planned.get('cleo')},,3,\n`,
+        `2024-01-04,bea-k,session,0,0,,,\n2024-01-04,cleo,session,${planned.get('cleo')},,3,\n`,
     );
-    expect(ran.out).toContain('bea-k: 0 contacts, 0 min, effort 6\n');
+    expect(ran.out).toContain('bea-k: 0 contacts, 0 min\n');
     expect((await shell(`$f check ${folder} --strict --quiet`)).status).toBe(0);
   });
 

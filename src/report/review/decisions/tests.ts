@@ -4,7 +4,7 @@ import { REVIEW } from '../../../library/review.ts';
 import { appliesTo, holds } from '../../../plan/applies.ts';
 import type { TestDay } from '../../../plan/types.ts';
 import { dayWords } from '../../calendar-words.ts';
-import { exerciseName } from '../../exercise-words.ts';
+import { testNames } from '../../card.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
@@ -30,7 +30,7 @@ function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
     {
       kind: 'test missing',
       ...whoOf(subject),
-      words: `no result of the test on ${dayWords(test.day)}: ${namesOf(subject, missing)}`,
+      words: `no result of the test on ${dayWords(test.day)}: ${testNames(plan, missing)}`,
       changes: 'kilos and the jump trend stand on the test before it',
       places: [places.words(test.span)],
     },
@@ -40,10 +40,8 @@ function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
 const due = (subject: Subject, test: TestDay): ToldItem => ({
   kind: 'test due',
   ...whoOf(subject),
-  words: `test on ${dayWords(test.day)}: ${namesOf(subject, test.what)}`,
+  words: `test on ${dayWords(test.day)}: ${testNames(subject.plan, test.what)}`,
   changes: `no jump session that day, ${test.contacts} contacts of its own`,
   places: [subject.places.words(test.span)],
 });
 
-const namesOf = ({ plan }: Subject, tests: readonly string[]): string =>
-  tests.map((id) => exerciseName(plan.library, id).toLowerCase().replaceAll('-', ' ')).join(', ');
