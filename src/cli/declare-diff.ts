@@ -35,8 +35,8 @@ export const addDiff: Add = (program, session, done) => {
 const diffHelp = `
 What is there as a file or folder is a plan, or the JSON or folder that a build wrote, whose edits
 aren't known; anything else is a revision of the repository the working directory is in. Nothing is
-checked out. Changes under 5 contacts or the smallest plate
-aren't told; where nothing is left to tell nothing is printed.
+checked out. Changes under 5 contacts or the smallest plate aren't told; where nothing is left to
+tell nothing is printed.
 
   footfall diff --plan season
   footfall diff HEAD~1 HEAD --plan season --format markdown

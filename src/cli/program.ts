@@ -103,8 +103,9 @@ reason, and sessions; with --from and --to at most two weeks apart, the sessions
 --format csv is the table weeks unless another is named; --format json is everything, with reasons
 and places. --format html is one page to print: the season's chart; with one --athlete, the cards;
 with --from and --to at most two weeks apart, the session boards. --format ics is a calendar.
---out takes no --table: it writes all of it, or with --format csv all tables and nothing else. --shard 1/4 to 4/4, on as many machines,
-make the parts of a table that one behind the other are the whole.
+--out takes no --table: it writes all of it, or with --format csv all tables and nothing else.
+--shard 1/4 to 4/4, on as many machines, make the parts of a table that one behind the other are
+the whole.
 --near reads plan.json in a folder of build --out, whose sheets are out: as few sessions as the rules
 allow then stand on other days. It may be the folder of --out.
 --watch compares with the last build that had no error, and with --out writes the folder anew each

@@ -55,6 +55,8 @@ function numberHint(text: string): string | undefined {
   if (whole !== undefined && decimals !== undefined) {
     return /^0+$/u.test(decimals) ? `write ${whole}` : undefined;
   }
+  const [, sets, reps] = /^(\d{1,2})\s*[x*\u00d7]\s*(\d{1,3})$/iu.exec(text) ?? [];
+  if (sets !== undefined && reps !== undefined) return `if sets and reps are meant, write sets: ${sets}, reps: ${reps}`;
   return /^\d+\s*[-\u2013]\s*\d+$/u.test(text) ? 'one number is wanted here, not a range' : undefined;
 }
 

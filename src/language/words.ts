@@ -63,10 +63,26 @@ export function word<const W extends string>(choice: readonly W[]): z.ZodType<W>
     if (known.has(found)) return { value: found as W };
     return refuse('language/wrong-word', {
       params: { found, wanted: inWords(choice, 'or') },
-      ...didYouMean(found, choice),
+      ...meantWord(found, choice),
     });
   };
   return leaf(read, { enum: choice });
+}
+
+/** Words that tables and cards print, or that are said on the floor, with the one that is written in a plan. */
+const WRITTEN: Readonly<Record<string, string>> = {
+  easy: 'deload',
+  light: 'deload',
+  recovery: 'deload',
+  build: 'load',
+  loading: 'load',
+  closed: 'empty',
+  novice: 'beginner',
+};
+
+function meantWord(found: string, choice: readonly string[]): { readonly help?: string } {
+  const written = WRITTEN[found.toLowerCase()];
+  return written !== undefined && choice.includes(written) ? { help: `write ${written}` } : didYouMean(found, choice);
 }
 
 /** `help` for a word that is near known ones, or nothing. */
@@ -85,8 +101,8 @@ function partly(found: string, known: readonly string[]): readonly string[] {
   const word = found.toLowerCase();
   if (word === '') return [];
   const longer = known.filter((one) => one.startsWith(word));
-  if (longer.length === 1) return longer;
   const holding = known.filter((one) => one.split('-').includes(word));
+  if (longer.length === 1 && holding.every((one) => longer.includes(one))) return longer;
   return holding.length <= MOST_MEANT ? holding : [];
 }
 

@@ -11,7 +11,7 @@ import type { Library } from '../library/index.ts';
 import type { SportProfile } from '../library/types.ts';
 import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
-import { nearest } from '../util/did-you-mean.ts';
+import { didYouMean } from '../language/words.ts';
 import type { DayRange, Who } from './types.ts';
 
 export interface Scope {
@@ -26,7 +26,7 @@ export interface Scope {
   readonly weekStarts: Weekday;
   readonly sport: SportProfile;
   readonly report: (diagnostic: Diagnostic) => void;
-  /** The known name nearest to one that isn't; asked for the first few only, as each is a search through all. */
+  /** `did you mean …?` for a name that isn't known; asked for the first few only, as each is a search through all. */
   readonly guess: (name: string, known: Iterable<string>) => string | undefined;
 }
 
@@ -36,7 +36,7 @@ export function limitedGuesses(): Scope['guess'] {
   let left = MOST_GUESSES;
   return (name, known) => {
     left -= 1;
-    return left < 0 ? undefined : nearest(name, known);
+    return left < 0 ? undefined : didYouMean(name, known).help;
   };
 }
 
@@ -121,11 +121,21 @@ function idsByName(authored: Authored): ReadonlyMap<string, string> {
 
 const folded = (name: string): string => name.trim().toLowerCase();
 
+/** What lists the known ones, where they are too many to name. */
+const LISTED_BY: Readonly<Record<string, string>> = {
+  rule: '`footfall rules` lists them',
+  drill: '`footfall library --kind drill` lists them',
+  lift: '`footfall library --kind lift` lists them',
+  'drill or lift': '`footfall library` lists them',
+};
+
 function helpFor(known: KnownNames, near: string | undefined): string | undefined {
-  if (near !== undefined) return `did you mean "${near}"?`;
+  if (near !== undefined) return near;
   const all = firstOf(known.all(), MOST_LISTED + 1);
   if (all.length === 0) return `the plan names none`;
-  return all.length > MOST_LISTED ? known.hint : `known here: ${inWords(all.toSorted(), 'and')}`;
+  return all.length > MOST_LISTED
+    ? (known.hint ?? LISTED_BY[known.kind])
+    : `known here: ${inWords(all.toSorted(), 'and')}`;
 }
 
 function firstOf(names: Iterable<string>, most: number): readonly string[] {

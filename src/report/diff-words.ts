@@ -10,7 +10,7 @@ import { GRAMS_A_KILO } from '../util/units.ts';
 export function causeWords({ cause, how, edits }: DiffSection, report: DiffReport): string {
   const names = edits.flatMap((index) => report.edits[index]?.name ?? []);
   if (!report.editsKnown) return 'a side without its plan: what was edited is not known';
-  if (names.length === 0) return 'follows from nothing in the plan: the rules or the library changed';
+  if (names.length === 0) return 'follows from nothing in the plan: time went on, or the rules or the library changed';
   const word = cause === 'edited' ? 'edited' : 'follows from';
   switch (how) {
     case 'one':

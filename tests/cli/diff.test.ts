@@ -179,6 +179,21 @@ test('what a build wrote is compared like a plan, and nothing is said of edits',
   rmSync(join(repository, 'built'), { recursive: true });
 });
 
+test('a week that is over has no sheet to print again', async () => {
+  cpSync('examples/harbour-diary', join(repository, 'diary'), { recursive: true });
+  cpSync('examples/harbour-diary', join(repository, 'diary-before'), { recursive: true });
+  const record = join(repository, 'diary-before', 'record', 'done.csv');
+  const rows = readFileSync(record, 'utf8').split('\n');
+  writeFileSync(record, rows.filter((row) => !/^2025-(?:01-2[7-9]|01-3|02-)/u.test(row)).join('\n'));
+  const { out } = await diff('diary-before', 'diary');
+  const [, again = '', changed = ''] = /Print again\n([^]*)\nChanged\n([^]*)/.exec(out) ?? [];
+  expect(again).not.toContain('week of 27 Jan');
+  expect(changed).toMatch(/week of 27 Jan +contacts \d+ → \d+/);
+  expect(out).not.toMatch(/(?:2[7-9]|3[01]) Jan out: /);
+  rmSync(join(repository, 'diary'), { recursive: true });
+  rmSync(join(repository, 'diary-before'), { recursive: true });
+});
+
 test("git asks it with the README's two lines", async () => {
   const readme = readFileSync('README.md', 'utf8');
   const [, attributes = ''] = /echo '([^']+)' >> \.gitattributes/u.exec(readme) ?? [];

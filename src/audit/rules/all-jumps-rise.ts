@@ -20,11 +20,24 @@ export const allJumpsRise = auditRule('all-jumps-rise', (season, find) => {
     const all = week.contacts + week.otherJumps;
     if (mean !== undefined && week.otherJumps > mean.other && all * 100 > percent(week) * mean.all) {
       const most = Math.floor((percent(week) * mean.all) / 100);
-      find(week, { params: { held: false, found: all, most, before: Math.round(mean.all), after: all } });
+      const events = eventJumps(season, week);
+      const practice = week.otherJumps - events;
+      const planned = week.contacts;
+      find(week, {
+        params: { held: false, found: all, most, before: Math.round(mean.all), after: all, events, practice, planned },
+      });
     }
     if (all > 0) earlier.push(week);
   }
 });
+
+/** Of matches and tests. */
+function eventJumps({ days }: SeasonReading, { range }: WeekReading): number {
+  let sum = 0;
+  for (const { day, matchJumps, testContacts } of days)
+    if (range.from <= day && day <= range.until) sum += matchJumps + testContacts;
+  return sum;
+}
 
 /** The adapted volume, in a loading week whose other jumps rise clearly on the week before. */
 function heldAt(season: SeasonReading, week: WeekReading): { most: number; before: number; after: number } | undefined {

@@ -186,6 +186,9 @@ type PinTooHigh = {
   readonly rise: number;
   /** Rules to waive; empty: waivers don't do it. */
   readonly waivers: string;
+  /** The days of such waivers. */
+  readonly from: string;
+  readonly until: string;
 };
 
 type PinnedDay = {
@@ -213,17 +216,18 @@ function dayHelp({ instead, waivers }: Pick<PinnedDay, 'instead' | 'waivers'>): 
 
 function standingAgainst(others: number, each: boolean): string {
   if (others === 0) return '';
-  const lines = others === 1 ? 'one other line' : `${String(others)} other lines`;
-  return `; it can't hold together with ${lines} of the plan${each ? ', and without any one of them it could' : ''}`;
+  if (others === 1)
+    return `; it can't hold together with one other line of the plan${each ? ', and without that it could' : ''}`;
+  return `; it can't hold together with ${others} other lines of the plan${each ? ', and without any one of them it could' : ''}`;
 }
 
-function pinHelp({ wanted, most, earliest, rise, waivers }: PinTooHigh): string {
+function pinHelp({ wanted, most, earliest, rise, waivers, from, until }: PinTooHigh): string {
   const when =
     earliest === ''
       ? `${String(wanted)} is out of reach in this season`
       : `${String(wanted)} is safe from the week of ${earliest} at the earliest`;
   const rising = rise === 0 ? '' : `; it would take a weekly rise of ${String(rise)} %`;
-  const waiving = waivers === '' ? '' : `; with ${waivers} waived up to then it could stand`;
+  const waiving = waivers === '' ? '' : `; with ${waivers} waived from ${from} until ${until} it could stand`;
   return `pin ${String(most)} or less: ${when}${rising}${waiving}`;
 }
 

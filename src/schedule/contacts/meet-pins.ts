@@ -6,7 +6,7 @@ import { problem } from '../../diagnostics/problem.ts';
 import type { Diagnostic } from '../../diagnostics/types.ts';
 import type { Pin, Plan } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
-import { isoDate } from '../../util/days.ts';
+import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { contactsConflict } from '../conflicts/contacts-conflict.ts';
 import { factWords, without } from '../conflicts/facts.ts';
@@ -100,6 +100,8 @@ function pinConflict(
         conflict.earliest === undefined ? '' : isoDate(grid.weeks[conflict.earliest]?.starts ?? grid.range.until),
       rise: conflict.rise ?? 0,
       waivers: conflict.waivers?.join(', ') ?? '',
+      from: isoDate(grid.range.from),
+      until: isoDate((grid.weeks[clash.week]?.starts ?? grid.range.from) + DAYS_A_WEEK - 1),
     },
     span,
     related: [

@@ -38,6 +38,21 @@ describe('all-jumps-rise', () => {
     expect(found(RULE, { ...spec, days })[0]?.params).toMatchObject({ found: 391, most: 390, before: 300 });
   });
 
+  it('advises what can be done: matches are what they are, and few planned contacts make up for little', () => {
+    const advice = (contacts: number, matchJumps: number, practice = 100): string | undefined => {
+      const spec = season([200, 200, 200, 200, contacts], [100, 100, 100, 100, practice]);
+      return found(RULE, { ...spec, days: [...(spec.days ?? []), { day: day(5, 5), matchJumps }] })[0]?.help;
+    };
+    expect(advice(200, 0, 191)).toBe('let practice rise more slowly, or plan fewer contacts beside it');
+    expect(advice(200, 100)).toBe(
+      '100 of the jumps are those of matches and tests: cut jumps out of practice that week, or plan fewer contacts beside it',
+    );
+    expect(advice(20, 300)).toBe(
+      '300 of the jumps are those of matches and tests: cut jumps out of practice that week',
+    );
+    expect(advice(20, 400, 0)).toBe('400 of the jumps are those of matches and tests: let others play a part of it');
+  });
+
   it('leaves planned contacts that rise alone to the weekly rise', () => {
     expectSilent(RULE, season([100, 100, 100, 100, 200], [50, 50, 50, 50, 50]));
   });

@@ -55,28 +55,12 @@ export const volumeFindings = {
       'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near the mean of the weeks before it.',
     bad: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 160, from: 2027-02-15 }]',
     good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 20, from: 2027-02-15 }]',
-    message: ({
-      athlete,
-      week,
-      held,
-      found,
-      most,
-      before,
-      after,
-    }: At & {
-      held: boolean;
-      found: number;
-      most: number;
-      before: number;
-      after: number;
-    }) =>
+    message: ({ athlete, week, held, found, most, before, after }: At & JumpsOfWeek) =>
       held
         ? `${athlete}, week of ${week}: practice, matches and tests rise from ${before} to ${after} jumps, and ${contacts(found)} are planned where ${most} are the most`
         : `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, and ${most} are the most after a mean of ${before} in the weeks before`,
-    help: ({ held, most }: { held: boolean; most: number }) =>
-      held
-        ? `plan ${most} contacts or fewer, or let practice rise more slowly`
-        : 'let practice rise more slowly, or plan fewer contacts beside it',
+    help: ({ held, most, ...week }: JumpsOfWeek) =>
+      held ? `plan ${most} contacts or fewer, or let practice rise more slowly` : fewerJumps({ most, ...week }),
   },
   'rule/budget': {
     severity: 'warning',
@@ -225,3 +209,31 @@ export const volumeFindings = {
     help: () => 'delete it, or correct its dates or athletes',
   },
 } as const satisfies Entries;
+
+/** All in jumps; the last three are absent where planned contacts are held. */
+type JumpsOfWeek = {
+  readonly held: boolean;
+  readonly found: number;
+  readonly most: number;
+  readonly before: number;
+  readonly after: number;
+  readonly events?: number;
+  readonly practice?: number;
+  readonly planned?: number;
+};
+
+/** What can be fewer: what is over may be more than all planned contacts, and matches are what they are. */
+function fewerJumps({
+  found,
+  most,
+  events = 0,
+  practice = 0,
+  planned = 0,
+}: Omit<JumpsOfWeek, 'held' | 'before' | 'after'>): string {
+  const ways = [
+    ...(practice === 0 ? [] : [events === 0 ? 'let practice rise more slowly' : 'cut jumps out of practice that week']),
+    ...(planned < found - most ? [] : ['plan fewer contacts beside it']),
+  ];
+  const matches = events === 0 ? '' : `${events} of the jumps are those of matches and tests: `;
+  return `${matches}${ways.length === 0 ? 'let others play a part of it' : ways.join(', or ')}`;
+}

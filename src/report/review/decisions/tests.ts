@@ -44,4 +44,3 @@ const due = (subject: Subject, test: TestDay): ToldItem => ({
   changes: `no jump session that day, ${test.contacts} contacts of its own`,
   places: [subject.places.words(test.span)],
 });
-

@@ -1,0 +1,79 @@
+// What is worth telling of a week that changed.
+
+import { describe, expect, it } from 'vitest';
+import type { SheetLine, SheetSession, SheetWeek, WeekChange } from '../../../src/diff/types.ts';
+import { diffSessions } from '../../../src/diff/diff-sheets.ts';
+import { BUILT_IN } from '../../../src/library/index.ts';
+import { pointsOf } from '../../../src/report/diff-points.ts';
+import { parseIsoDate } from '../../../src/util/days.ts';
+
+const day = (iso: string): number => parseIsoDate(iso) ?? Number.NaN;
+
+const line = (exercise: string): SheetLine => ({
+  part: 'jumps',
+  exercise,
+  occurrence: 0,
+  order: 1,
+  sets: 3,
+  reps: 5,
+  contacts: 15,
+  restSeconds: 90,
+});
+
+const session = (iso: string, ...exercises: readonly string[]): SheetSession => ({
+  day: day(iso),
+  slot: 'any',
+  place: 'hall',
+  contacts: exercises.length * 15,
+  smallestPlateGrams: 1250,
+  lines: exercises.map(line),
+});
+
+const week = (...sessions: readonly SheetSession[]): SheetWeek => ({
+  starts: day('2027-01-04'),
+  phase: 'strength',
+  kind: 'load',
+  contacts: sessions.reduce((sum, { contacts }) => sum + contacts, 0),
+  written: false,
+  done: false,
+  sessions,
+});
+
+const change = (before: SheetWeek, after: SheetWeek): WeekChange => ({
+  starts: before.starts,
+  before,
+  after,
+  sessions: diffSessions(before.sessions, after.sessions),
+});
+
+const told = (before: SheetWeek, after: SheetWeek): readonly string[] =>
+  pointsOf(change(before, after), { exercises: BUILT_IN, units: 'metric' }).map(
+    (point) => `${point.kind} ${point.subject}: ${point.before} > ${point.after}`,
+  );
+
+describe('a week that changed', () => {
+  const [pogo, tuck] = ['pogo', 'tuck-jump'];
+  const plain = week(session('2027-01-05', 'snap-down', pogo, tuck), session('2027-01-07', 'snap-down'));
+
+  it('tells an exercise that stands on another day as moved', () => {
+    const moved = week(session('2027-01-05', 'snap-down', tuck), session('2027-01-07', 'snap-down', pogo));
+    expect(told(plain, moved)).toContain('move Pogo: Tue 5 Jan > Thu 7 Jan');
+    expect(told(moved, plain)).toContain('move Pogo: Thu 7 Jan > Tue 5 Jan');
+    expect(told(plain, moved).filter((one) => one.startsWith('drill'))).toEqual([]);
+  });
+
+  it('tells each move once, and what only went or came as that', () => {
+    const both = week(session('2027-01-05', 'snap-down'), session('2027-01-07', 'snap-down', pogo, tuck));
+    expect(told(plain, both).filter((one) => one.startsWith('move'))).toEqual([
+      'move Pogo: Tue 5 Jan > Thu 7 Jan',
+      'move Tuck jump: Tue 5 Jan > Thu 7 Jan',
+    ]);
+    const less = week(session('2027-01-05', 'snap-down', tuck), session('2027-01-07', 'snap-down'));
+    expect(told(plain, less)).toEqual(['contacts : 60 > 45', 'drill : Pogo > none']);
+  });
+
+  it('has no sessions any more when it is over, which is nothing to tell', () => {
+    expect(told(plain, { ...plain, done: true, sessions: [] })).toEqual([]);
+    expect(told(plain, { ...plain, contacts: 30, done: true, sessions: [] })).toEqual(['contacts : 60 > 30']);
+  });
+});
