@@ -25,6 +25,7 @@ const BUILDS_ON: Partial<Record<PhaseId, PhaseId>> = {
   hold: 'power',
 };
 
+/** The phase whose families a phase keeps where it can; undefined for one that starts afresh. */
 export function findPhaseBuiltOn(phase: PhaseId): PhaseId | undefined {
   return BUILDS_ON[phase];
 }

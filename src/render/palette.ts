@@ -21,6 +21,7 @@ export interface Palette {
   readonly easy: Paint;
 }
 
+/** The palette for so much colour; at depth 0 each text comes back as it is. */
 export function createPalette(depth: ColourDepth): Palette {
   const chalk = new Chalk({ level: depth });
   return {

@@ -60,6 +60,7 @@ export interface AthletePage {
   readonly sessions: readonly SessionEntry[];
 }
 
+/** The weeks and sessions that the selection leaves, in order of time. */
 export function reportAthlete(plan: Plan, built: BuiltAthlete, selection: Selection): AthletePage {
   const { athlete, blocked } = built;
   const weeks = selectedWeeks(selection, built);

@@ -67,6 +67,7 @@ export interface BoardMaker {
   readonly finish: () => Iterable<Board>;
 }
 
+/** Takes the athletes one by one; a board for each day and slot that somebody trains in. */
 export function createBoards({ plan }: Pick<Build, 'plan'>, selection: Selection): BoardMaker {
   const names = createSheetNames(plan);
   const bySlot = new Map<string, Coming[]>();

@@ -30,6 +30,7 @@ export interface DocumentMaker {
   readonly finding: (diagnostic: Diagnostic) => JsonObject;
 }
 
+/** The three parts. The selection takes weeks and sessions out; what the plan says of the season stands whole. */
 export function createDocument({ plan, mark, weeks }: Omit<Build, 'athletes'>, selection: Selection): DocumentMaker {
   const places = createPlaces(plan.files);
   return {

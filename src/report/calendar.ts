@@ -41,6 +41,7 @@ export interface CalendarMaker {
   readonly finish: () => Calendar;
 }
 
+/** Takes the athletes one by one and gives each a calendar; that of the squad at the end. */
 export function createCalendars({ plan }: Pick<Build, 'plan'>, selection: Selection): CalendarMaker {
   const names = createSheetNames(plan);
   const bySlot = new Map<string, SquadSession>();

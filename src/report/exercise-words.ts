@@ -10,6 +10,7 @@ export interface Exercises {
   readonly lifts: ReadonlyMap<string, Lift>;
 }
 
+/** The name of a drill or a lift; its id where the library has neither. */
 export function exerciseName({ drills, lifts }: Exercises, id: string): string {
   return drills.get(id)?.name ?? lifts.get(id)?.name ?? id;
 }

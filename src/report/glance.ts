@@ -84,6 +84,7 @@ interface Gathering {
   readonly members: Member[];
 }
 
+/** Takes the athletes one by one and keeps names and numbers of them. */
 export function createGlance(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): GlanceMaker {
   const { plan } = build;
   const weeks = build.weeks.filter((week) => selectsWeek(selection, week));

@@ -13,6 +13,7 @@ export interface GroupMarks {
   readonly of: (athlete: Pick<Athlete, 'group' | 'squad'>) => GroupMark | undefined;
 }
 
+/** The mark of an athlete: name and pattern of the group, the name alone of a squad, or undefined. */
 export function createGroupMarks({ athletes }: Pick<Plan, 'athletes'>): GroupMarks {
   const names = new Set(athletes.flatMap(({ group }) => group ?? []));
   const patterns = new Map([...names].toSorted().map((name, index) => [name, index]));

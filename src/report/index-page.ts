@@ -53,6 +53,7 @@ const fullName: NameOf = ({ name }) => name;
 
 const SEVERITIES = ['error', 'warning', 'notice'] as const;
 
+/** Takes the athletes one by one; the page is whole once the findings are told. */
 export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): IndexMaker {
   const { plan } = build;
   const athletes: IndexAthlete[] = [];

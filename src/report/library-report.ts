@@ -82,6 +82,7 @@ const COLUMNS: readonly Column[] = [
   ...columns('text', 'kit', 'reps', 'sets', 'may', 'may_not'),
 ];
 
+/** One row an exercise, in the order given. */
 export function libraryTable(exercises: readonly ReportedExercise[]): Table {
   const rows = exercises.map((exercise) => {
     const own = exercise.kind === 'drill' ? drillCells(exercise.drill) : liftCells(exercise.lift);

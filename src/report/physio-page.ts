@@ -35,6 +35,7 @@ export interface PhysioMaker {
   readonly finish: () => PhysioPage;
 }
 
+/** Takes the athletes one by one; those with nothing to tell are named at the end. */
 export function createPhysioPage({ plan, mark }: Pick<Build, 'plan' | 'mark'>): PhysioMaker {
   const people: PhysioPerson[] = [];
   const others: string[] = [];

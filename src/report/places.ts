@@ -11,6 +11,7 @@ export interface Places {
   readonly at: (span: Span) => Pick<Place, 'file' | 'line' | 'column'>;
 }
 
+/** Places in these files; a span of another file is a bug and throws. */
 export function createPlaces(files: readonly SourceFile[]): Places {
   const byPath = new Map(files.map((file) => [file.path, file]));
   const file = ({ file: path }: Span): SourceFile => {

@@ -65,6 +65,7 @@ export interface ChartMaker {
   readonly finish: () => SeasonChart;
 }
 
+/** Takes the athletes one by one; a panel for each squad. */
 export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): ChartMaker {
   const { plan } = build;
   const weeks = build.weeks.filter((week) => selectsWeek(selection, week));

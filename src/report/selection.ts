@@ -19,10 +19,12 @@ export interface Selection {
 
 export const EVERYTHING: Selection = { who: { kind: 'everybody' } };
 
+/** Whether the athlete was asked for, and is in the share of this machine. */
 export function selectsAthlete(selection: Selection, athlete: Pick<Athlete, 'id' | 'squad'>): boolean {
   return selection.shard?.has(athlete.id) !== false && appliesTo(selection.who, athlete);
 }
 
+/** Both ends belong to it; an end that was not asked for is open. */
 export function selectsDay({ from, until }: Selection, day: Day): boolean {
   return (from === undefined || from <= day) && (until === undefined || day <= until);
 }

@@ -63,6 +63,7 @@ interface Attendance {
   readonly session: BuiltSession;
 }
 
+/** Takes the athletes one by one; a sheet for each day and slot that somebody trains in. */
 export function createSheets({ plan }: Pick<Build, 'plan'>, selection: Selection): SheetMaker {
   const bySlot = new Map<string, Attendance[]>();
   const add = (built: BuiltAthlete): void => {

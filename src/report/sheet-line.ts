@@ -41,6 +41,7 @@ export interface LineSetting {
   readonly place: TrainingPlace;
 }
 
+/** The line in the words and units of the season, at the place it is done. */
 export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
   const { library, season } = setting.plan;
   const drill = library.drills.get(line.exercise);

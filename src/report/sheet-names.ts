@@ -17,6 +17,7 @@ export interface SheetNames {
   readonly short: (athlete: Athlete, day: Day) => string;
 }
 
+/** Names for the athletes of a plan. An age that is not written counts as grown. */
 export function createSheetNames({ athletes }: Pick<Plan, 'athletes'>): SheetNames {
   const numbers = new Map(athletes.map(({ id }, index) => [id, index + 1]));
   const timesGiven = new Map<string, number>();

@@ -44,6 +44,7 @@ export function findWeek({ weeks }: Pick<BuiltAthlete, 'weeks'>, day: Day): Buil
   return weeks.find(({ starts }) => starts <= day && day < starts + DAYS_A_WEEK);
 }
 
+/** The chain of one week, with the sessions of `day` told line by line. */
 export function reportWhy(plan: Plan, built: BuiltAthlete, week: BuiltWeek, day: Day): Why {
   const places = createPlaces(plan.files);
   const { athlete } = built;

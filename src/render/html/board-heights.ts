@@ -32,6 +32,7 @@ const MORE = 'page 9 of 9';
 export const floorHeight = (board: Board, width: number): number =>
   timetablesHeight(board, width) + ownHeight(board, width);
 
+/** All tables, one below the other. */
 export function timetablesHeight(board: Board, width: number): number {
   let height = 0;
   for (let from = 0; from < board.groups.length; from += MOST_GROUPS) {
@@ -40,6 +41,7 @@ export function timetablesHeight(board: Board, width: number): number {
   return height;
 }
 
+/** What is done apart from the rows; 0 where there is none. */
 export function ownHeight({ own }: Board, width: number): number {
   if (own.length === 0) return 0;
   const text = own.reduce((sum, one) => sum + mixedLines(ownText(one), width, 10) * MIXED_LINE, 0);
@@ -159,11 +161,13 @@ function reminderHeights({ watch, kit, short }: Board, width: number): readonly 
 
 const REMINDER_HEAD = 6;
 
+/** 0 where there are none. */
 export function cuesHeight({ cues }: Board, width: number): number {
   if (cues.length === 0) return 0;
   return cues.reduce<number>((sum, cue) => sum + mixedLines(cueText(cue), width, 9.5) * m.cueLine, m.headLine);
 }
 
+/** With the cautions, which stand on the last page of a session. */
 export function footerHeight(board: Board, width: number): number {
   return (
     lines(`${boardFooterWords(board, '0000000')} ${CAUTIONS.join(' ')}`, width, BOARD_TYPE.small) * m.smallLine + 1.5

@@ -15,6 +15,7 @@ export interface IndexLinks {
   readonly whole: readonly { readonly words: string; readonly href: string }[];
 }
 
+/** The sections in order, made one at a time. Links are those of the folder that is written. */
 export function* indexSections(index: IndexPage, links: IndexLinks): Iterable<Element> {
   yield h(
     'header',

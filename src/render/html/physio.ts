@@ -5,6 +5,7 @@ import type { PhysioPage, PhysioPerson } from '../../report/physio-page.ts';
 import { h, name, names } from './element.ts';
 import type { Content, Element } from './element.ts';
 
+/** The sections in order, made one at a time: whoever has something to tell, then the names of the others. */
 export function* physioSections(page: PhysioPage): Iterable<Element> {
   yield h(
     'header',

@@ -8,6 +8,7 @@ import type { ToldItem } from '../../report/review/told-item.ts';
 import { box, h, names } from './element.ts';
 import type { Content, Element } from './element.ts';
 
+/** The sections in order, made one at a time. */
 export function* reviewSections(page: ReviewPage): Iterable<Element> {
   yield h('header', {}, h('h1', {}, page.title), h('p', { class: 'facts' }, page.facts.join(' · ')));
   yield section(page.toDecide, decisions(page.decisions));

@@ -3,6 +3,7 @@
 import { isoDate } from '../../util/days.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';
 
+/** One object, indented, with a line feed behind it. */
 export function renderDiffJson(report: DiffReport): string {
   const { edits, editsKnown, toldApart, people, printAgain, after, totals } = report;
   const object = {
