@@ -22,32 +22,60 @@ interface Outlook {
 
 /** V of every week from the given A on, or undefined where fixed weeks can't be met. */
 export function searchContacts(weeks: readonly WeekTerms[], adapted: number): readonly number[] | undefined {
-  const states = reachableStates(weeks, adapted);
-  const outlooks = states.map(() => new Map<number, Outlook>());
-  for (const [week, terms] of [...weeks.entries()].toReversed()) {
-    const later = outlooks[week + 1];
-    for (const state of states[week] ?? []) outlooks[week]?.set(state, bestOption(terms, state, later));
+  const ways = waysThrough(weeks, adapted);
+  const outlooks: ReadonlyMap<number, Outlook>[] = [];
+  for (let week = weeks.length - 1; week >= 0; week -= 1) {
+    const terms = weeks[week];
+    if (terms !== undefined) outlooks[week] = outlooksOf(terms, ways[week] ?? NO_WAYS, outlooks[week + 1]);
   }
   return readOff(weeks, adapted, outlooks);
 }
 
-function reachableStates(weeks: readonly WeekTerms[], adapted: number): readonly ReadonlySet<number>[] {
-  const states: Set<number>[] = [new Set([adapted])];
-  for (const terms of weeks) {
-    const next = new Set<number>();
-    for (const state of states.at(-1) ?? []) for (const option of optionsAt(terms, state)) next.add(option.adapted);
-    states.push(next);
-  }
-  return states;
+/** What a week may have, by A before it. */
+type Ways = ReadonlyMap<number, readonly Option[]>;
+
+const NO_WAYS: Ways = new Map();
+
+/** Of each week, for every A that can come before it. */
+function waysThrough(weeks: readonly WeekTerms[], adapted: number): readonly Ways[] {
+  let states = new Set([adapted]);
+  return weeks.map((terms) => {
+    const ways = new Map<number, readonly Option[]>();
+    const after = new Set<number>();
+    for (const state of states) {
+      const options = optionsAt(terms, state);
+      ways.set(state, options);
+      for (const option of options) after.add(option.adapted);
+    }
+    states = after;
+    return ways;
+  });
 }
 
-function bestOption(terms: WeekTerms, adapted: number, later: ReadonlyMap<number, Outlook> | undefined): Outlook {
-  let chosen: Outlook = { cost: Infinity, best: undefined };
-  for (const option of optionsAt(terms, adapted)) {
+function outlooksOf(
+  terms: WeekTerms,
+  ways: Ways,
+  later: ReadonlyMap<number, Outlook> | undefined,
+): ReadonlyMap<number, Outlook> {
+  const outlooks = new Map<number, Outlook>();
+  for (const [state, options] of ways) outlooks.set(state, bestOption(terms, options, later));
+  return outlooks;
+}
+
+function bestOption(
+  terms: WeekTerms,
+  options: readonly Option[],
+  later: ReadonlyMap<number, Outlook> | undefined,
+): Outlook {
+  let least = Infinity;
+  let best: Option | undefined;
+  for (const option of options) {
     const cost = weekCost(terms, option.contacts) + (later?.get(option.adapted)?.cost ?? 0);
-    if (cost < chosen.cost) chosen = { cost, best: option };
+    if (cost >= least) continue;
+    least = cost;
+    best = option;
   }
-  return chosen;
+  return { cost: least, best };
 }
 
 /**
