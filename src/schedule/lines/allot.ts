@@ -115,6 +115,20 @@ function search(
   let best: Found | undefined;
   let bestCost = most;
 
+  /** What is left is the last drill's. */
+  const finish = (left: number, vertical: number, horizontal: number, fast: number, cost: number): void => {
+    const candidate = candidates[last];
+    const choice = choiceOf(options[last] ?? [], left);
+    if (candidate === undefined || (choice === undefined && (left > 0 || candidate.keep))) return;
+    const own = choice === undefined ? cost + ALLOTTING.leftOut : costWith(choice, cost, evenPart);
+    if (own >= bestCost) return;
+    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
+    const sums = plus({ vertical, horizontal, lateral, fast }, candidate.drill, left);
+    const total = own + departure(sums, target);
+    if (total >= bestCost) return;
+    bestCost = total;
+    best = { choices: [...chosen.slice(0, last), choice], cost: total };
+  };
   const visit = (
     index: number,
     left: number,
@@ -123,24 +137,19 @@ function search(
     fast: number,
     cost: number,
   ): void => {
-    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
-    if (index > last) {
-      if (left > 0) return;
-      const total = cost + departure({ vertical, horizontal, lateral, fast }, target);
-      if (total >= bestCost) return;
-      bestCost = total;
-      best = { choices: [...chosen], cost: total };
+    if (index === last) {
+      finish(left, vertical, horizontal, fast, cost);
       return;
     }
     const candidate = candidates[index];
     const rest = rests[index];
     if (candidate === undefined || rest === undefined || left > (reach[index] ?? 0)) return;
+    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
     if (cost + leastDeparture(rest, left, vertical, horizontal, lateral, fast, target) >= bestCost) return;
     const { direction, cycle } = candidate.drill;
     for (const choice of options[index] ?? []) {
       const part = choice.contacts;
       if (part > left) break;
-      if (index === last && part < left) continue;
       chosen[index] = choice;
       visit(
         index + 1,
@@ -148,16 +157,24 @@ function search(
         vertical + direction.vertical * part,
         horizontal + direction.horizontal * part,
         fast + (cycle === 'fast' ? part : 0),
-        cost + choice.cost + (part - evenPart) ** 2 * ALLOTTING.even,
+        costWith(choice, cost, evenPart),
       );
     }
     chosen[index] = undefined;
-    if (!candidate.keep && (index < last || left === 0))
-      visit(index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
+    if (!candidate.keep) visit(index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
   };
   visit(0, contacts, 0, 0, 0, 0);
   return best;
 }
+
+function choiceOf(options: readonly Choice[], contacts: number): Choice | undefined {
+  for (const option of options) if (option.contacts === contacts) return option;
+  return undefined;
+}
+
+/** What a line costs on top of those before it. */
+const costWith = (choice: Choice, before: number, evenPart: number): number =>
+  before + choice.cost + (choice.contacts - evenPart) ** 2 * ALLOTTING.even;
 
 /** Least and most of each share, in per cents, that the drills from one on can give the contacts that are left. */
 interface Rest {
@@ -296,9 +313,9 @@ const outsideBand = (sums: Sums, target: Target): number =>
 const offTheRule = (hundredths: number, { slack, last }: Target): boolean => last && Math.abs(hundredths) > slack;
 
 /** A departure that a rule will name costs more than its size alone. */
-function directionCost(hundredths: number, target: Target): number {
-  const named = offTheRule(hundredths, target) ? ALLOTTING.directionNamed : 0;
-  return (hundredths / PERCENT) ** 2 * ALLOTTING.direction + named;
+function directionCost(hundredths: number, { last, slack }: Target): number {
+  const size = (hundredths / PERCENT) ** 2 * ALLOTTING.direction;
+  return last && Math.abs(hundredths) > slack ? size + ALLOTTING.directionNamed : size;
 }
 
 function isNamed(candidates: readonly Candidate[], choices: readonly (Choice | undefined)[], target: Target): boolean {
