@@ -1,5 +1,7 @@
 // How `footfall done` is declared.
 
+import { Option } from 'commander';
+import { DONE_KINDS } from '../language/shapes/record.ts';
 import type { Add, Options } from './declare.ts';
 import { formats } from './declare.ts';
 import type { DoneRequest } from './file-requests.ts';
@@ -10,7 +12,13 @@ export const addDone: Add = (program, session, done) => {
     .command('done')
     .description('record what was done; without --date, the sheet of what is still to confirm')
     .argument('[exceptions...]', 'what was not as written: mira=40, mira=0, mira.pain=3')
-    .option('--date <date>', 'the sessions of this day were done as written, but for the exceptions', parseDate)
+    .option('--date <date>', 'what was planned for this day was done as written, but for the exceptions', parseDate)
+    .addOption(
+      new Option(
+        '--kind <kind>',
+        'what was done; without it sessions are recorded, and the sheet lists everything',
+      ).choices(DONE_KINDS),
+    )
     .option('--plan <plan>', "the plan's folder, or its entry file", '.')
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
@@ -34,11 +42,21 @@ the plan is; nothing in it is ever changed. A row holds the contacts and minutes
 was made for that week. Who is on the record for that day already is left as it is.
 
 An exception is WHO=CONTACTS, and 0 for whoever wasn't there. WHO is an athlete, a squad, or
+<<<<<<< HEAD
 everybody; an athlete's own comes before the squad's, and whoever wasn't there has no effort but an
 own one. WHO.FIELD=VALUE says more: minutes, effort (0 to 10), pain (0 to 10, the next morning),
 note. An athlete with nothing planned that day, and contacts, trained besides.
+=======
+everybody; an athlete's own comes before the squad's. WHO.FIELD=VALUE says more: minutes, effort
+(0 to 10), pain (0 to 10, the next morning), note. An athlete with nothing planned that day, and
+contacts, trained besides; pain may be told alone.
+
+--kind practice, match or test records what the sport itself does, with the jumps that the plan
+counts for it.
+>>>>>>> 0caa0b7 (done: practice, matches, tests and mornings are recorded like sessions, and stand on the sheet)
 
   footfall done --plan season
   footfall done --plan season --date 2027-02-02
   footfall done --plan season --date 2027-02-02 tuva=0 mira=40 mira.pain=4 everybody.effort=6
+  footfall done --plan season --date 2027-03-06 --kind match mira=45 everybody.effort=8
   footfall done --plan season --date 2027-02-02 --squad juniors "lin.note=left early"`;

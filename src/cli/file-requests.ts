@@ -19,6 +19,8 @@ export interface DoneRequest {
   readonly plan: string;
   /** The day whose sessions were done; absent: print what is to confirm. */
   readonly date?: Day;
+  /** What was done; absent: sessions are recorded, and everything is listed. */
+  readonly kind?: 'session' | 'practice' | 'match' | 'test';
   /** As they were typed: `mira=40`, `mira.pain=3`. */
   readonly exceptions: readonly string[];
   readonly athletes: readonly string[];

@@ -138,6 +138,73 @@ describe('a day', () => {
   });
 });
 
+describe('practice, matches and tests', () => {
+  beforeEach(() => {
+    const besides = `practice: [{ day: monday, jumps: 60 }]
+competitions: [{ name: Winter cup, date: 2024-02-03, prepare: through, jumps: 45, squads: [first] }]
+tests: [{ date: 2024-02-06, what: [countermovement-jump], contacts: 12 }]
+squads:`;
+    writeFileSync(join(folder, 'season.yaml'), PLAN.replace('squads:', besides));
+  });
+
+  test('are on the sheet with what to say of each, until they are on the record', async () => {
+    const { out } = await done('--from 2024-02-01');
+    expect(out).toContain('Mon 5 Feb, practice: 3 athletes\n  Ada B. (ada)  60 jumps\n');
+    expect(out).toContain(`  as written: footfall done --plan ${folder} --date 2024-02-05 --kind practice\n`);
+    expect(out).toContain('Sat 3 Feb, match: Winter cup: 2 athletes\n  Ada B. (ada)  45 jumps\n');
+    expect(out).toContain('Tue 6 Feb, test: countermovement-jump: 3 athletes\n  Ada B. (ada)  12 jumps\n');
+    const only = await done('--from 2024-02-01 --kind match --format csv');
+    expect(only.out.split('\r\n').slice(1, 3)).toEqual([
+      '2024-02-03,ada,match,45,,,,',
+      '2024-02-03,bea-k,match,45,,,,',
+    ]);
+    expect((await done('--date 2024-02-03 --kind match')).status).toBe(0);
+    expect(await done('--from 2024-02-01 --kind match')).toMatchObject({ out: '', status: 0 });
+  });
+
+  test('are rows of their own, beside the session of the day', async () => {
+    await done('--date 2024-02-06');
+    const sessions = rows();
+    const ran = await done('--date 2024-02-06 --kind test cleo=0 ada.effort=4');
+    expect(ran, ran.err).toMatchObject({ status: 0 });
+    await done('--date 2024-02-05 --kind practice bea-k=80 bea-k.minutes=90');
+    await done('--date 2024-02-03 --kind match cleo=20 everybody.effort=8');
+    expect(rows()).toEqual([
+      ...sessions,
+      '2024-02-06,ada,test,12,,4,,',
+      '2024-02-06,bea-k,test,12,,,,',
+      '2024-02-06,cleo,test,0,0,,,',
+      '2024-02-05,ada,practice,60,,,,',
+      '2024-02-05,bea-k,practice,80,90,,,',
+      '2024-02-05,cleo,practice,60,,,,',
+      '2024-02-03,ada,match,45,,8,,',
+      '2024-02-03,bea-k,match,45,,8,,',
+      '2024-02-03,cleo,match,20,,8,,',
+    ]);
+    expect((await shell(`$f check ${folder} --quiet`)).status).toBe(0);
+  });
+
+  test.each([
+    ['--date 2024-02-04 --kind match', 'no match is planned on 2024-02-04'],
+    ['--date 2024-02-03 --kind match cleo=0', 'cleo has no match planned on 2024-02-03'],
+    ['--date 2024-02-03 --kind game', 'Allowed choices are session, practice, match, test'],
+  ])('are refused in words: %s', async (args, words) => {
+    const { status, err } = await done(args);
+    expect(err).toContain(words);
+    expect(status).toBe(2);
+    expect(existsSync(recordPath())).toBe(false);
+  });
+
+  test('a morning can be told of whoever has nothing planned, as one whose jumps are stopped', async () => {
+    await done('--date 2024-01-02 ada.pain=8');
+    const asked = await done('--date 2024-01-17 --athlete ada');
+    expect(asked.err).toContain('nothing is planned on 2024-01-17');
+    const told = await done('--date 2024-01-17 ada.pain=1 "ada.note=calm"');
+    expect(told).toMatchObject({ status: 0, out: 'ada: 0 contacts, 0 min, pain 1, calm\n' });
+    expect(rows().at(-1)).toBe('2024-01-17,ada,session,0,0,,1,calm');
+  });
+});
+
 describe('what is in the file', () => {
   test('stays byte for byte; a line without its end gets one, columns and line ends are the file’s own', async () => {
     await done('--date 2024-01-02 --athlete ada');

@@ -1,4 +1,4 @@
-// `footfall done`: prints which sessions are over and not on the record, or adds a day's sessions to the record. While rows
+// `footfall done`: prints what is over and not on the record, or adds a day's sessions, practice, match or tests to it. While rows
 // are added no other footfall adds any, so that a day confirmed by two at once is confirmed once.
 
 import type { Build } from '../../build/types.ts';
@@ -14,7 +14,7 @@ import type { FileHost } from '../../read/file-host.ts';
 import type { Documents } from '../../read/types.ts';
 import { renderCsv } from '../../render/csv/csv.ts';
 import { renderJsonTable } from '../../render/json/json-table.ts';
-import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedSessions } from '../../report/due-sessions.ts';
+import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedFor } from '../../report/due-sessions.ts';
 import type { DueSession } from '../../report/due-sessions.ts';
 import { selectsAthlete } from '../../report/selection.ts';
 import type { Selection } from '../../report/selection.ts';
@@ -99,8 +99,10 @@ async function addRows(date: Day, request: DoneRequest, opened: Opened, session:
   const { plan, record, folder } = opened;
   const chosen = select(request, plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
-  const planned = sessionsOf(opened, startOfWeek(date, plan.season.weekStarts), date, date, session.today);
-  const found = rowsToAdd({ date, plan, planned, selection: chosen.selection, typed: request.exceptions });
+  const { kind = 'session' } = request;
+  const all = sessionsOf(opened, startOfWeek(date, plan.season.weekStarts), date, date, session.today);
+  const planned = all.filter((one) => one.kind === kind);
+  const found = rowsToAdd({ date, kind, plan, planned, selection: chosen.selection, typed: request.exceptions });
   if (!found.ok) return await refuse(session, found.problem);
   const text = addition(record, found.rows);
   const checked = readPlan(request.plan, withAddition(session.files, record, folder, text), session.today);
@@ -148,7 +150,7 @@ function sessionsOf(
   if (monday > plan.season.ends) return [];
   const build: Build | undefined = compile(documents, { today, asOf: monday }).value;
   const due: DueSession[] = [];
-  for (const built of build?.athletes ?? []) due.push(...plannedSessions(built, from, until));
+  for (const built of build?.athletes ?? []) due.push(...plannedFor(built, from, until));
   return due;
 }
 
@@ -158,13 +160,15 @@ async function printSheet(request: DoneRequest, session: Session): Promise<ExitS
   const chosen = select(request, opened.plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
   const from = Math.max(request.from ?? session.today - SHEET_DAYS, opened.plan.season.starts);
-  const due = dueSessions(opened, chosen.selection, from, session.today);
+  const { kind } = request;
+  const all = dueSessions(opened, chosen.selection, from, session.today);
+  const due = kind === undefined ? all : all.filter((one) => one.kind === kind);
   if (due.length === 0) await session.err.write(`footfall: nothing is to confirm since ${isoDate(from)}\n`);
   else await session.out.writeAll(rendered(request, due));
   return DONE;
 }
 
-/** The sessions that are over: of the days before today. */
+/** What is over: of the days before today. */
 function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day): readonly DueSession[] {
   const { plan } = opened;
   const due: DueSession[] = [];
@@ -174,7 +178,9 @@ function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day):
     due.push(...sessionsOf(opened, monday, Math.max(from, monday), until, today));
   }
   return inOrderOfDay(
-    due.filter(({ athlete, day }) => selectsAthlete({ who }, athlete) && !isRecorded(plan.record, athlete.id, day)),
+    due.filter(
+      ({ athlete, day, kind }) => selectsAthlete({ who }, athlete) && !isRecorded(plan.record, athlete.id, day, kind),
+    ),
   );
 }
 
@@ -186,6 +192,11 @@ function rendered({ format, plan }: DoneRequest, due: readonly DueSession[]): It
     case 'json':
       return renderJsonTable(dueTable(due));
     case 'text':
-      return lined(dueWords(due, (day) => `footfall done${where} --date ${isoDate(day)}`));
+      return lined(
+        dueWords(due, (day, kind) => {
+          const option = kind === 'session' ? '' : ` --kind ${kind}`;
+          return `footfall done${where} --date ${isoDate(day)}${option}`;
+        }),
+      );
   }
 }
