@@ -39,7 +39,8 @@ export function watchWishes({ plan, context }: CompiledPlan, options: CompileOpt
   const first = new Set(wishes.map(({ who }) => plan.athletes.find((athlete) => appliesTo(who, athlete))));
   return {
     pass: (built) => {
-      if (first.has(built.athlete)) usual.keep(built);
+      // Who has weeks barred may have been planned anew for it, and without the wish nothing is audited.
+      if (first.has(built.athlete) && built.blocked.size === 0) usual.keep(built);
     },
     idle: (told) => {
       const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));

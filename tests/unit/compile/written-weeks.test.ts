@@ -4,6 +4,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { compilePlan } from '../../../src/compile.ts';
+import { watchWishes } from '../../../src/idle-wishes.ts';
 import { planOf } from '../plan/loaded.ts';
 
 const session = (contacts: number): string => `[{ drill: pogo, sets: ${contacts / 10}, reps: 10 }]`;
@@ -16,8 +17,15 @@ function compiled(more = '') {
 }
 
 function compiledFrom(weeks: readonly string[], more: string) {
-  const plan = planOf(`footfall: 1
-season: { title: Agility, starts: 2027-01-04, ends: 2027-01-31 }
+  const [built] = [...seasonFrom(weeks, more).athletes];
+  if (built === undefined) throw new Error('nobody was built');
+  return built;
+}
+
+function seasonFrom(weeks: readonly string[], more: string, ends = '2027-01-31') {
+  return compilePlan(
+    planOf(`footfall: 1
+season: { title: Agility, starts: 2027-01-04, ends: ${ends} }
 places: { hall: { surface: wood } }
 slots: [{ day: monday, minutes: 120, place: hall }, { day: thursday, minutes: 120, place: hall }]
 athletes: { mira: { level: advanced, now: { contacts-a-session: 90, sessions-a-week: 2 } } }
@@ -25,10 +33,8 @@ programmes:
   agility:
 ${weeks.join('\n')}
 use: [{ programme: agility, from: 2027-01-04 }]
-${more}`);
-  const [built] = [...compilePlan(plan).athletes];
-  if (built === undefined) throw new Error('nobody was built');
-  return built;
+${more}`),
+  );
 }
 
 const rises = ({ diagnostics }: ReturnType<typeof compiled>): readonly string[] =>
@@ -93,5 +99,22 @@ describe('weeks written by hand', () => {
 
   it('say where their contacts come from', () => {
     expect(compiled().weeks.map(({ boundBy }) => boundBy)).toEqual(Array.from({ length: 4 }, () => 'programme'));
+  });
+
+  it('that are not written hide no pin that changes nothing', () => {
+    const season = seasonFrom(
+      [
+        `    - { week: 1, monday: [{ drill: pogo, sets: 9, reps: 10 }, { drill: drop-jump-60, sets: 4, reps: 5 }], thursday: ${session(80)} }`,
+        `    - { week: 2, monday: ${session(80)}, thursday: ${session(100)} }`,
+      ],
+      'pins: [{ week: 2027-01-25, leave-out: [power-clean], because: low ceiling }]',
+      '2027-03-28',
+    );
+    const wishes = watchWishes(season);
+    const [built] = [...season.athletes];
+    if (built === undefined) throw new Error('nobody was built');
+    wishes.pass(built);
+    expect([...built.blocked]).toContain(1);
+    expect(wishes.idle(built.diagnostics).map(({ code }) => code)).toContain('schedule/pin-idle');
   });
 });
