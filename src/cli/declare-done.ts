@@ -42,18 +42,12 @@ the plan is; nothing in it is ever changed. A row holds the contacts and minutes
 was made for that week. Who is on the record for that day already is left as it is.
 
 An exception is WHO=CONTACTS, and 0 for whoever wasn't there. WHO is an athlete, a squad, or
-<<<<<<< HEAD
 everybody; an athlete's own comes before the squad's, and whoever wasn't there has no effort but an
 own one. WHO.FIELD=VALUE says more: minutes, effort (0 to 10), pain (0 to 10, the next morning),
-note. An athlete with nothing planned that day, and contacts, trained besides.
-=======
-everybody; an athlete's own comes before the squad's. WHO.FIELD=VALUE says more: minutes, effort
-(0 to 10), pain (0 to 10, the next morning), note. An athlete with nothing planned that day, and
-contacts, trained besides; pain may be told alone.
+note. An athlete with nothing planned that day, and contacts, trained besides; pain may be told alone.
 
 --kind practice, match or test records what the sport itself does, with the jumps that the plan
 counts for it.
->>>>>>> 0caa0b7 (done: practice, matches, tests and mornings are recorded like sessions, and stand on the sheet)
 
   footfall done --plan season
   footfall done --plan season --date 2027-02-02
