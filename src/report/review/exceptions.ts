@@ -39,13 +39,19 @@ function otherwise(subject: Subject, session: SessionDone): readonly ToldItem[] 
   ];
 }
 
-function sessionWords({ day, outcome, planned = 0, done = 0 }: SessionDone): string {
+function sessionWords({ day, insteadOf = day, outcome, planned = 0, done = 0, rows }: SessionDone): string {
   const date = dayWords(day);
   switch (outcome) {
     case 'not recorded':
     case 'missed':
       return planned === 0 ? `${date}: lifts only` : `${date}: ${planned} planned`;
+    case 'another day':
+      return planned === 0
+        ? `${date}: lifts, planned on ${dayWords(insteadOf)}`
+        : `${date}: ${planned}, planned on ${dayWords(insteadOf)}`;
     case 'besides':
+      if (rows.every(({ contacts }) => contacts === undefined))
+        return `${date}: as written, and the plan as it is now has nothing that day`;
       return `${date}: ${done}, none planned`;
     case 'as written':
     case 'less':

@@ -108,6 +108,21 @@ describe('planned and done', () => {
     expect(found).toMatchObject({ outcome: 'besides', done: 30 });
     expect(found?.planned).toBeUndefined();
   });
+
+  it('takes a row as written on a day without a sheet for a session on another day, one with jumps first', () => {
+    const sheets = [sheet('2027-01-05', 0), sheet('2027-01-07', 55)];
+    expect(sessionsDone(sheets, [row('2027-01-06')])).toMatchObject([
+      { day: day('2027-01-05'), outcome: 'not recorded' },
+      { day: day('2027-01-06'), insteadOf: day('2027-01-07'), outcome: 'another day', planned: 55, done: 55 },
+    ]);
+  });
+
+  it('takes no row with a number for another day, nor one while every sheet has its row', () => {
+    const outcomes = (...rows: readonly DoneRow[]) =>
+      sessionsDone([sheet('2027-01-07', 55)], rows).map(({ outcome }) => outcome);
+    expect(outcomes(row('2027-01-06', { contacts: 30 }))).toEqual(['besides', 'not recorded']);
+    expect(outcomes(row('2027-01-06'), row('2027-01-07'))).toEqual(['besides', 'as written']);
+  });
 });
 
 describe('how a week felt', () => {
