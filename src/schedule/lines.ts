@@ -41,21 +41,26 @@ export function scheduleLines(
   groups: Groups,
   schedule: AthleteSchedule,
 ): Staged<readonly (readonly BuiltSession[])[]> {
-  const diagnostics: Diagnostic[] = [];
-  const trainee = traineeOf(plan, groups, schedule, diagnostics);
+  const reports = new Map<string, Report>();
+  const trainee = traineeOf(plan, groups, schedule, reports);
   const rulesFor = ruleLookup(trainee);
   const course: Course = { block: 0, loadingWeek: 0, jumpWeeks: 0 };
   const value = schedule.grid.weeks.map(({ index, starts }) => {
     const week = trainingWeek(trainee, schedule, index, starts, rulesFor(starts), course);
     return week === undefined ? [] : weekSessions(trainee, week);
   });
-  return { value, diagnostics };
+  return { value, diagnostics: [...reports.values()].map(({ make, days }) => make(days)) };
 }
 
-function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, diagnostics: Diagnostic[]): Trainee {
+/** What is told once, and the days on which it holds. */
+interface Report {
+  readonly make: (days: readonly Day[]) => Diagnostic;
+  readonly days: Day[];
+}
+
+function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, reports: Map<string, Report>): Trainee {
   const { athlete } = schedule.grid;
   const book = ruleBook(plan, athlete);
-  const reported = new Set<string>();
   return {
     plan,
     groups,
@@ -69,10 +74,10 @@ function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, diagno
     history: loadHistory(),
     people: groups.choice.people(athlete.squad),
     standingOn: standings(athlete, schedule.grid.range),
-    report: (key, make) => {
-      if (reported.has(key)) return;
-      reported.add(key);
-      diagnostics.push(make());
+    report: (key, make, day) => {
+      const report = reports.get(key) ?? { make, days: [] };
+      reports.set(key, report);
+      if (day !== undefined) report.days.push(day);
     },
   };
 }

@@ -1,10 +1,12 @@
 // slot-minutes: a session fits its slot, give or take. What the build says a session takes is checked against the least
-// it can take.
+// it can take. Where the coach's own lines are too long together the scheduler has told which, with all their days.
 
 import { isoDate } from '../../util/days.ts';
 import { sessionPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
+import type { SeasonReading } from '../season-reading.ts';
 import { leastSeconds } from '../session-minutes.ts';
+import type { SessionReading } from '../session-reading.ts';
 
 export const slotMinutes = auditRule('slot-minutes', (season, find) => {
   const over = season.parameter('slot-minutes', 'over');
@@ -13,6 +15,7 @@ export const slotMinutes = auditRule('slot-minutes', (season, find) => {
     const { slot, minutes } = session.session;
     const found = Math.max(minutes, Math.floor(leastSeconds(session) / 60));
     if (found * 100 <= slot.minutes * (100 + over(week))) continue;
+    if (isTold(season, session)) continue;
     find(week, {
       params: {
         date: isoDate(session.day),
@@ -25,3 +28,11 @@ export const slotMinutes = auditRule('slot-minutes', (season, find) => {
     });
   }
 });
+
+function isTold({ built }: SeasonReading, { day, session }: SessionReading): boolean {
+  return built.diagnostics.some(({ code, params, related }) => {
+    const { days } = params;
+    const isHere = related?.some(({ span }) => span === session.slot.span) === true;
+    return code === 'lines/added-over-minutes' && isHere && Array.isArray(days) && days.includes(isoDate(day));
+  });
+}

@@ -58,21 +58,21 @@ export const linesEntries = {
     good: 'always: [{ part: trunk, minutes: 10, lines: [{ lift: plank, sets: 3, reps: 40 }], because: backs }]',
     message: ({
       athlete,
-      day,
+      days,
       lines,
       found,
       most,
       slot,
     }: {
       athlete: string;
-      day: string;
+      days: readonly string[];
       lines: number;
       found: number;
       most: number;
       slot: number;
       wanted: number;
     }) =>
-      `${lines === 1 ? 'this makes' : `${String(lines)} items together make`} the session of ${athlete} on ${day} take ${String(found)} minutes, and a slot of ${String(slot)} allows ${String(most)}`,
+      `${lines === 1 ? 'this makes' : `${String(lines)} items together make`} the session of ${athlete} on ${days[0] ?? ''} take ${String(found)} minutes, and a slot of ${String(slot)} allows ${String(most)}${days.length < 2 ? '' : `; ${String(days.length - 1)} more of these sessions ${days.length === 2 ? 'is' : 'are'} too long`}`,
     help: ({ found, most, wanted }: { readonly found: number; readonly most: number; readonly wanted: number }) =>
       `that session fits with ${String(found - most)} min less of it, or in a slot of ${String(wanted)} minutes`,
   },

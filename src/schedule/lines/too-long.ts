@@ -1,9 +1,12 @@
 // A session that the coach's own lines make too long for its slot, though all that may go has gone: the pins and items of
-// `always` that don't fit together, none of them to spare, and the slot that would hold them. Called by session.ts.
+// `always` that don't fit together, none of them to spare, and the slot that would hold them. Called by session.ts. Told
+// once with all its days, so that the audit needn't tell each of them again; a waiver of slot-minutes keeps it quiet.
 
 import { problem } from '../../diagnostics/problem.ts';
+import type { Diagnostic } from '../../diagnostics/types.ts';
 import type { Span } from '../../source/types.ts';
 import { isoDate } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { Draft } from './draft.ts';
 import { fitSession } from './fit.ts';
@@ -18,23 +21,25 @@ interface Long {
   readonly most: number;
 }
 
-/** Says nothing where the session is too long without them. */
+/** Says nothing where the session is too long without them, or may be too long. */
 export function reportTooLong(
-  { athlete, report }: Trainee,
+  { athlete, book, report }: Trainee,
   week: TrainingWeek,
   { day, slot }: ScheduledSession,
   { drafts, most }: Long,
 ): void {
+  if (book.waiver('slot-minutes', { from: day, until: day }) !== undefined) return;
   const blocks = tooLongTogether(drafts, most);
   const [first, ...others] = blocks;
   if (first === undefined) return;
   const found = fitSession(drafts, most).seconds;
   const share = PERCENT + week.rules.minutesOver;
-  report(`long|${slot.id}|${blocks.map(({ file, start }) => `${file} ${start}`).join('|')}`, () =>
+  const key = `long|${slot.id}|${blocks.map(({ file, start }) => `${file} ${start}`).join('|')}`;
+  const make = (days: readonly Day[]): Diagnostic =>
     problem('lines/added-over-minutes', {
       params: {
         athlete: athlete.id,
-        day: isoDate(day),
+        days: days.map(isoDate),
         lines: blocks.length,
         found: Math.ceil(found / SECONDS),
         most: Math.floor(most / SECONDS),
@@ -49,8 +54,8 @@ export function reportTooLong(
       rule: 'slot-minutes',
       athlete: athlete.id,
       week: week.starts,
-    }),
-  );
+    });
+  report(key, make, day);
 }
 
 /** The items that add lines without jumps, without any one of which the rest of these would fit. */

@@ -28,7 +28,7 @@ export interface Trainee {
   readonly history: LoadHistory;
   readonly people: number;
   readonly standingOn: (day: Day, values: GateValues) => Standing;
-  readonly report: (key: string, make: () => Diagnostic) => void;
+  readonly report: (key: string, make: (days: readonly Day[]) => Diagnostic, day?: Day) => void;
 }
 
 export interface TrainingWeek {

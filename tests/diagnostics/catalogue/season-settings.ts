@@ -32,7 +32,6 @@ export const ONE_DRILL: readonly Code[] = ['rule/direction-mix', 'rule/fast-cycl
 
 export const seasonSettings = {
   'lines/added-over-contacts': { also: ONE_DRILL },
-  'lines/added-over-minutes': { also: ['rule/slot-minutes'] },
   'lines/sets-unmet': { plan: longSeason, also: ['rule/direction-mix'] },
   'schedule/pin-over-return': {
     plan: athlete('mira: { squad: seniors, away: [{ from: 2027-01-18, until: 2027-02-07, because: ill, trained: none }] }'),

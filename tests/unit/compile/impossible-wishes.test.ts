@@ -109,8 +109,26 @@ describe('lines of the coach’s own that make a session too long', () => {
 
   it('fit that day in the slot that is said to hold them', () => {
     for (const { params } of long(both)) {
-      const days = long(both, Number(params['wanted'])).map((one) => one.params['day']);
-      expect(days).not.toContain(params['day']);
+      const days = long(both, Number(params['wanted'])).flatMap((one) => one.params['days']);
+      const [first] = [params['days']].flat();
+      expect(days).not.toContain(first);
     }
+  });
+
+  it('are told once with all their days, and by nothing else', () => {
+    const days = long(both).flatMap(({ params }) => params['days']);
+    expect(days.length).toBeGreaterThan(long(both).length);
+    expect(new Set(days).size).toBe(days.length);
+    expect(found(plan('', both), 'rule/slot-minutes')).toEqual([]);
+  });
+
+  it('are no news where the coach has answered for the minutes', () => {
+    const waived = [
+      ...both,
+      'waivers: [{ rule: slot-minutes, from: 2027-01-04, until: 2027-04-25, because: the hall is ours }]',
+    ];
+    expect(long(waived)).toEqual([]);
+    expect(found(plan('', waived), 'rule/slot-minutes')).toEqual([]);
+    expect(found(plan('', waived), 'audit/waiver-unused')).toEqual([]);
   });
 });
