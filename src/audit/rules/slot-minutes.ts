@@ -32,7 +32,7 @@ export const slotMinutes = auditRule('slot-minutes', (season, find) => {
 function isTold({ built }: SeasonReading, { day, session }: SessionReading): boolean {
   return built.diagnostics.some(({ code, params, related }) => {
     const { days } = params;
-    const isHere = related?.some(({ span }) => span === session.slot.span) === true;
+    const isHere = related.some(({ span }) => span === session.slot.span);
     return code === 'lines/added-over-minutes' && isHere && Array.isArray(days) && days.includes(isoDate(day));
   });
 }
