@@ -21,7 +21,7 @@ export interface OutputFolder {
 }
 
 /** Text is kept back until so many characters are there. */
-const MOST_PENDING = 4 * 1024 * 1024;
+const MOST_PENDING = 256 * 1024;
 
 /**
  * Has `fill` write the folder anew and puts it in place with a list of what was written; when anything throws, all stays
