@@ -140,8 +140,14 @@ function notRecorded(athlete: Athlete, overdue: readonly Day[], week: Day | unde
 function stoppedByPain(athlete: Athlete, { recorded, painful }: Past, ahead: Day | undefined): readonly Diagnostic[] {
   const stop = [...painful].find(([week, { stops }]) => stops && week >= recorded.length);
   if (stop === undefined || ahead === undefined) return [];
-  const [week, { day, pain, span }] = stop;
+  const [week, { day, pain, span, better }] = stop;
   const from = ahead + DAYS_A_WEEK * (week - recorded.length);
-  const params = { athlete: athlete.name, pain, on: isoDate(day), week: isoDate(from) };
+  const params = {
+    athlete: athlete.name,
+    pain,
+    on: isoDate(day),
+    week: isoDate(from),
+    better: better === undefined ? '' : isoDate(better),
+  };
   return [problem('schedule/pain-stop', { params, span, athlete: athlete.id, week: from })];
 }

@@ -56,6 +56,8 @@ export interface PainfulWeek {
   readonly day: Day;
   readonly pain: number;
   readonly span: Span;
+  /** Of a week that is stopped: a later morning on the record that is better. The week stays without jumps to its end. */
+  readonly better?: Day;
 }
 
 /**
@@ -89,10 +91,16 @@ function painIn(
     const row = lastPainBefore(rows, day);
     if (row?.pain === undefined) continue;
     const { pain, span } = row;
-    if (pain >= stop) return { stops: true, day: row.day, pain, span };
+    if (pain >= stop) return { stops: true, day: row.day, pain, span, ...betterAfter(rows, row.day, stop) };
     if (pain >= hold && day - row.day <= DAYS_A_WEEK) found = { stops: false, day: row.day, pain, span };
   }
   return found;
+}
+
+function betterAfter(rows: readonly DoneRow[], day: Day, stop: number): Pick<PainfulWeek, 'better'> {
+  const last = lastPainBefore(rows, Number.POSITIVE_INFINITY);
+  if (last?.pain === undefined || last.day <= day || last.pain >= stop) return {};
+  return { better: last.day };
 }
 
 /** Of the weeks that are over and had days for jumps the last two, where nothing is recorded of either; else none. */

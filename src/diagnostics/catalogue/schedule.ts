@@ -152,9 +152,14 @@ export const scheduleEntries = {
       'Pain the next morning over what the rule pain-hold allows stops the jumps of that athlete, from the next day until a later morning on the record hurts less. Nobody is taken for well because time went by. Record how the next mornings are; whether the way back may begin is for those who may judge it.',
     bad: '2027-01-21,mira,session,80,,,7,',
     good: '2027-01-21,mira,session,80,,,3,',
-    message: ({ athlete, pain, on, week }: { athlete: string; pain: number; on: string; week: string }) =>
-      `pain of ${pain} on ${on} stops the jumps of ${athlete} from the week of ${week} on`,
-    help: () => 'record a later morning that hurts less, once whoever treats the athlete allows jumping',
+    message: ({ athlete, pain, on, week, better }: PainStop) =>
+      better === ''
+        ? `pain of ${pain} on ${on} stops the jumps of ${athlete} from the week of ${week} on`
+        : `pain of ${pain} on ${on} stops the jumps of ${athlete} in the week of ${week}; the morning after ${better} was better, so that they come back with a later week`,
+    help: ({ better }: PainStop) =>
+      better === ''
+        ? 'record a later morning that hurts less, once whoever treats the athlete allows jumping'
+        : 'whether the way back may begin is for those who may judge it',
   },
   'schedule/record-missing': {
     severity: 'warning',
@@ -168,6 +173,15 @@ export const scheduleEntries = {
     help: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
   },
 } as const satisfies Entries;
+
+type PainStop = {
+  readonly athlete: string;
+  readonly pain: number;
+  readonly on: string;
+  readonly week: string;
+  /** Of the last morning on the record, where it is better; empty where none is. */
+  readonly better: string;
+};
 
 type PinTooHigh = {
   readonly athlete: string;

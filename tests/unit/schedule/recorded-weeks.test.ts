@@ -43,6 +43,20 @@ it('of two sessions on one day the morning with more pain counts, in whichever o
   expect(built(season([...first, on('2027-01-14', 0, 1)]), '2027-01-18').codes).not.toContain('schedule/pain-stop');
 });
 
+it('a morning that is better already is named, and nobody is asked to record one', () => {
+  const told = (...rows: readonly Partial<DoneRow>[]): readonly string[] => {
+    const [one] = [...compilePlan(season(rows), { asOf: day('2027-01-15') }).athletes];
+    const found = one?.diagnostics.find(({ code }) => code === 'schedule/pain-stop');
+    return [found?.message ?? '', found?.help ?? ''];
+  };
+  const bad = on('2027-01-12', 50, 6);
+  expect(told(bad).join(' ')).toMatch(/from the week of 2027-01-11 on .*record a later morning/u);
+  const [message, help] = told(bad, on('2027-01-13', 0, 2));
+  expect(message).toMatch(/in the week of 2027-01-11; the morning after 2027-01-13 was better/u);
+  expect(help).not.toContain('record');
+  expect(told(bad, on('2027-01-13', 0, 6)).join(' ')).toContain('record a later morning');
+});
+
 describe('weeks that are over', () => {
   it('are those wholly before the day after the last record, or before the day that is named', () => {
     const rows = [on('2027-01-05', 80), on('2027-01-07', 80), on('2027-01-12', 80)];
