@@ -11,7 +11,8 @@ import type { Review } from '../../src/report/review.ts';
 import { reviewPage } from '../../src/report/review-page.ts';
 import { dayOfReview } from '../../src/report/review/review-day.ts';
 import { EVERYTHING } from '../../src/report/selection.ts';
-import { day, HERE } from '../unit/schedule/make-plan.ts';
+import { day } from '../unit/date.ts';
+import { HERE } from '../unit/schedule/make-plan.ts';
 
 /** The page of a build with something on record; undefined for others. */
 export function reviewFile(build: Build, paper: Paper): string | undefined {

@@ -33,7 +33,8 @@ import type { KitId, Level } from '../../src/library/types.ts';
 import { DEFAULT_NOW } from '../../src/library/levels.ts';
 import { isoDate } from '../../src/util/days.ts';
 import type { Day, Weekday } from '../../src/util/days.ts';
-import { ALWAYS, athlete, day, EVERYBODY, HERE, plan } from '../unit/schedule/make-plan.ts';
+import { day } from '../unit/date.ts';
+import { ALWAYS, athlete, EVERYBODY, HERE, plan } from '../unit/schedule/make-plan.ts';
 
 const MONDAY = day('2027-01-04');
 const MOST_WEEKS = 26;

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compileAt } from '../../src/cli/open-plan.ts';
 import type { Build } from '../../src/build/types.ts';
-import { day } from '../unit/schedule/make-plan.ts';
+import { day } from '../unit/date.ts';
 import { memoryFiles } from '../unit/read/memory-files.ts';
 import { chance, IN_ORDER, planFiles } from './plan-files.ts';
 import { PATIENCE, plansFor, tell } from './plans.ts';

@@ -16,7 +16,8 @@ import { chooseWeekKinds } from '../../../src/schedule/week-kinds.ts';
 import { isoDate } from '../../../src/util/days.ts';
 import type { Weekday } from '../../../src/util/days.ts';
 import { randomPlan } from '../../property/random-plan.ts';
-import { athlete, day, EVERYBODY, HERE, peak, plan, slot } from '../../unit/schedule/make-plan.ts';
+import { day } from '../../unit/date.ts';
+import { athlete, EVERYBODY, HERE, peak, plan, slot } from '../../unit/schedule/make-plan.ts';
 
 export interface RandomWeeks {
   readonly weeks: readonly WeekTerms[];

@@ -5,7 +5,8 @@ import fc from 'fast-check';
 import type { DayRange, Plan, Waiver } from '../../../src/plan/types.ts';
 import type { PublishedDay } from '../../../src/schedule/days.ts';
 import type { Day, Weekday } from '../../../src/util/days.ts';
-import { ALWAYS, day, EVERYBODY, HERE, slot } from '../../unit/schedule/make-plan.ts';
+import { day } from '../../unit/date.ts';
+import { ALWAYS, EVERYBODY, HERE, slot } from '../../unit/schedule/make-plan.ts';
 import { FIRST_MONDAY } from '../../unit/days/make-season.ts';
 import type { SeasonByHand } from '../../unit/days/make-season.ts';
 

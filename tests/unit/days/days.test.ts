@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { RuleId } from '../../../src/library/rules.ts';
 import type { Pin, RuleChange } from '../../../src/plan/types.ts';
 import { scheduleDays } from '../../../src/schedule/days.ts';
-import { EVERYBODY, HERE, athlete, day, peak, slot } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
+import { EVERYBODY, HERE, athlete, peak, slot } from '../schedule/make-plan.ts';
 import { stages } from '../schedule/stages.ts';
 import { daysOfSeason, inWords, planOf, reasonOf, sessionOn, weeksInWords } from './make-season.ts';
 

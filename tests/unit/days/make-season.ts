@@ -10,7 +10,8 @@ import { layGrid } from '../../../src/schedule/grid.ts';
 import type { ContactsWeek, DaysWeek, ScheduledSession } from '../../../src/schedule/types.ts';
 import { isoDate, weekdayNameOf } from '../../../src/util/days.ts';
 import type { Day } from '../../../src/util/days.ts';
-import { athlete as someAthlete, day, plan as somePlan } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
+import { athlete as someAthlete, plan as somePlan } from '../schedule/make-plan.ts';
 
 export const FIRST_MONDAY = '2027-01-04';
 

@@ -8,7 +8,8 @@ import { ruleBook } from '../../../src/plan/rule-book.ts';
 import { scheduleDays } from '../../../src/schedule/days.ts';
 import type { ScheduledSession } from '../../../src/schedule/types.ts';
 import type { Weekday } from '../../../src/util/days.ts';
-import { ALWAYS, EVERYBODY, HERE, athlete, day, slot } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
+import { ALWAYS, EVERYBODY, HERE, athlete, slot } from '../schedule/make-plan.ts';
 import { stages } from '../schedule/stages.ts';
 import { FIRST_MONDAY, planOf } from './make-season.ts';
 

@@ -29,18 +29,12 @@ import type {
   WeekCells,
 } from '../../../src/schedule/types.ts';
 import type { Span } from '../../../src/source/types.ts';
-import { parseIsoDate } from '../../../src/util/days.ts';
 import type { Day } from '../../../src/util/days.ts';
 import { barePlan } from '../bare-plan.ts';
+import { day } from '../date.ts';
 
 export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
 export const EVERYBODY = { kind: 'everybody' } as const;
-
-export function day(iso: string): Day {
-  const found = parseIsoDate(iso);
-  if (found === undefined) throw new Error(`${iso} is no date`);
-  return found;
-}
 
 /** A monday. */
 export const START = day('2027-01-04');

@@ -5,7 +5,8 @@ import type { Build, BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '..
 import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Plan } from '../../../src/plan/types.ts';
 import { sourceFile } from '../../../src/source/source-file.ts';
-import { athlete, day, HERE, plan, slot } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, HERE, plan, slot } from '../schedule/make-plan.ts';
 
 export const STARTS = day('2027-01-04');
 

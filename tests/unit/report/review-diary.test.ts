@@ -5,7 +5,7 @@ import { reviewBuilds } from '../../../src/cli/review-builds.ts';
 import { createReview } from '../../../src/report/review.ts';
 import type { Review } from '../../../src/report/review.ts';
 import { EVERYTHING } from '../../../src/report/selection.ts';
-import { day } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
 import { filesOf, planWith } from './example-plans.ts';
 
 const plan = planWith(filesOf('harbour-diary'));

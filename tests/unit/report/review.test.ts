@@ -12,7 +12,8 @@ import { feltWeek } from '../../../src/report/review/felt-week.ts';
 import { sessionsDone } from '../../../src/report/review/planned-and-done.ts';
 import { dayOfReview } from '../../../src/report/review/review-day.ts';
 import { EVERYTHING } from '../../../src/report/selection.ts';
-import { day, HERE } from '../schedule/make-plan.ts';
+import { day } from '../date.ts';
+import { HERE } from '../schedule/make-plan.ts';
 import { planOf } from '../plan/loaded.ts';
 
 const DONE = 'date,athlete,kind,contacts,minutes,effort,pain,note';

@@ -9,14 +9,8 @@ import { reportReach } from '../../../src/report/reach.ts';
 import { reportWhy } from '../../../src/report/why.ts';
 import type { Why } from '../../../src/report/why.ts';
 import { riseNeeded } from '../../../src/schedule/reach.ts';
-import { parseIsoDate } from '../../../src/util/days.ts';
+import { day } from '../date.ts';
 import { planOf } from '../plan/loaded.ts';
-
-function dayOn(iso: string): number {
-  const day = parseIsoDate(iso);
-  if (day === undefined) throw new Error(`${iso} is no date`);
-  return day;
-}
 
 const HEADER = 'date,athlete,kind,contacts,minutes,effort,pain,note';
 
@@ -37,7 +31,7 @@ ${more}`,
 }
 
 function builtOf(plan: Plan, asOf: string): BuiltAthlete {
-  const [built] = [...compilePlan(plan, { asOf: dayOn(asOf) }).athletes];
+  const [built] = [...compilePlan(plan, { asOf: day(asOf) }).athletes];
   if (built === undefined) throw new Error('nobody was built');
   return built;
 }
@@ -125,7 +119,7 @@ describe('reach', () => {
     const ill = season([...WEEK_1, ...NO_WEEK_2]);
     const riseOf = (plan: Plan, asOf: string): number | undefined => {
       const { athlete } = builtOf(plan, asOf);
-      return riseNeeded({ plan, athlete, asOf: dayOn(asOf) }, 240, 4);
+      return riseNeeded({ plan, athlete, asOf: day(asOf) }, 240, 4);
     };
     expect(riseOf(planned, '2027-01-04')).toBeDefined();
     expect(riseOf(ill, '2027-01-18') ?? Infinity).toBeGreaterThan(riseOf(planned, '2027-01-04') ?? Infinity);

@@ -7,7 +7,8 @@ import { contactsConflict, isPossible } from '../../../src/schedule/conflicts/co
 import { factsOf, without } from '../../../src/schedule/conflicts/facts.ts';
 import type { Season } from '../../../src/schedule/conflicts/facts.ts';
 import type { Span } from '../../../src/source/types.ts';
-import { athlete, day, EVERYBODY, peak, plan } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, peak, plan } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const at = (start: number): Span => ({ file: 'season.yaml', start, end: start + 1 });

@@ -2,7 +2,8 @@ import { compilePlan } from '../../../src/compile.ts';
 import { planOf } from '../plan/loaded.ts';
 import { describe, expect, it } from 'vitest';
 import type { Pin, Plan } from '../../../src/plan/types.ts';
-import { athlete, day, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const FOUR_MONTHS = { starts: '2027-01-04', ends: '2027-04-25' };

@@ -12,7 +12,8 @@ import { seasonTerms } from '../../../src/schedule/season-terms.ts';
 import type { Span } from '../../../src/source/types.ts';
 import { weekdayOf } from '../../../src/util/days.ts';
 import type { Weekday } from '../../../src/util/days.ts';
-import { athlete, day, EVERYBODY, peak, plan, slot } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, peak, plan, slot } from './make-plan.ts';
 
 const at = (start: number): Span => ({ file: 'season.yaml', start, end: start + 1 });
 

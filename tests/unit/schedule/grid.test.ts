@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/plan/types.ts';
 import type { Barred, WeekCells } from '../../../src/schedule/types.ts';
-import { athlete, day, EVERYBODY, HALL, HERE, peak, plan, slot } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, HALL, HERE, peak, plan, slot } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const SEASON = { starts: '2027-01-04', ends: '2027-01-31' };

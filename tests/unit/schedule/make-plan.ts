@@ -3,19 +3,13 @@
 import type { Athlete, Competition, Kit, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
 import type { Level } from '../../../src/library/types.ts';
 import type { Span } from '../../../src/source/types.ts';
-import { parseIsoDate } from '../../../src/util/days.ts';
-import type { Day, Weekday } from '../../../src/util/days.ts';
+import type { Weekday } from '../../../src/util/days.ts';
 import { barePlan } from '../bare-plan.ts';
+import { day } from '../date.ts';
 
 export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
 
 export const EVERYBODY = { kind: 'everybody' } as const;
-
-export function day(iso: string): Day {
-  const found = parseIsoDate(iso);
-  if (found === undefined) throw new Error(`${iso} is no date`);
-  return found;
-}
 
 const KIT: Kit = {
   counts: new Map(),

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { choosePath } from '../../../src/schedule/phases/path.ts';
 import { PATH_PHASES, PATH_STEPS } from '../../../src/library/phases.ts';
-import { athlete, day, EVERYBODY, HERE, peak, plan } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, HERE, peak, plan } from './make-plan.ts';
 import { runs, stages } from './stages.ts';
 
 const path = (weeks: number): string =>

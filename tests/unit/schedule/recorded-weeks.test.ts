@@ -6,7 +6,8 @@ import type { BuiltWeek } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
 import type { DoneRow, Plan } from '../../../src/plan/types.ts';
 import { planOf } from '../plan/loaded.ts';
-import { athlete, day, HERE, plan } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, HERE, plan } from './make-plan.ts';
 
 const STARTS = day('2027-01-04');
 

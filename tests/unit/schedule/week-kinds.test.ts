@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { placeDeloads } from '../../../src/schedule/week-kinds/deloads.ts';
 import type { LoadableWeek } from '../../../src/schedule/week-kinds/deloads.ts';
 import type { Trained } from '../../../src/plan/types.ts';
-import { athlete, day, EVERYBODY, HERE, peak, plan } from './make-plan.ts';
+import { day } from '../date.ts';
+import { athlete, EVERYBODY, HERE, peak, plan } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const SEASON = { starts: '2027-01-04', ends: '2027-04-25' };
