@@ -25,7 +25,7 @@ interface UseTold {
   readonly usual: DaySet;
   readonly published: DaySet;
   /** Lines of the plan that keep days with a slot from it. */
-  readonly closing: readonly Span[];
+  readonly closing: () => readonly Span[];
 }
 
 /** A week with what its reasons are told from. */
@@ -45,12 +45,12 @@ export function weekTold(season: SeasonDays, days: WeekDays, placed: PlacedWeek,
     pattern: before[of],
     usual: days.usual[of],
     published: published[of],
-    closing: closingOf(season, days, of),
+    closing: () => closingOf(season, days, of),
   });
   return { days, jumps: told('jumps'), lifts: told('lifts') };
 }
 
-/** Most weeks have all their days, and nothing to name. */
+/** A week that has more days than it asks for has nothing to name. */
 function closingOf({ plan, grid }: SeasonDays, { week, toPlace }: WeekDays, of: 'jumps' | 'lifts'): readonly Span[] {
   return countDays(toPlace[of].days) > toPlace[of].wanted ? [] : closingLines(plan, grid.athlete, week.cells, of);
 }
@@ -136,7 +136,7 @@ function chosenReason(days: WeekDays, told: UseTold, cell: DayCell): Reason {
 function onlyWay({ about, use, chosen, closing }: UseTold, cell: DayCell): Reason | undefined {
   const open = countDays(use.days);
   const held = countDays(chosen);
-  if (open <= held) return dayReason(about, 'open-days', cell, { open }, closing);
+  if (open <= held) return dayReason(about, 'open-days', cell, { open }, closing());
   const ways = listSpacedSets(use.days, use.apart).filter((set) => countDays(set) === held).length;
   if (ways > 1) return undefined;
   const by = about === 'day' ? 'session-spacing' : 'lift-spacing';
@@ -201,6 +201,6 @@ function fewerReason(about: string, spacing: string, { use, chosen, closing }: U
     about,
     by: open < use.wanted ? 'open-days' : spacing,
     params: { wanted: use.wanted, held: daysOf(chosen).length, open, apart: use.apart },
-    spans: closing,
+    spans: closing(),
   };
 }

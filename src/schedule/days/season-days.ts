@@ -1,9 +1,10 @@
 // What the choice of days has to know of one athlete's season, looked up once: rules by week, competitions, matches that
 // crowd together, hard days, programmes and pins. Made by ../days.ts and read by the other files of this folder.
 
-import { appliesTo, holds, overlap } from '../../plan/applies.ts';
+import { holds, overlap } from '../../plan/applies.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
-import type { Athlete, Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
+import type { Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import { crowdedStretches } from './crowded-matches.ts';
@@ -52,22 +53,23 @@ const NO_DAYS_PUBLISHED: ReadonlyMap<Day, PublishedDay> = new Map();
 export function seasonDays(plan: Plan, input: DaysInput, published: Published): SeasonDays {
   const { athlete, weeks } = input.grid;
   const rules = dayRules(ruleBook(plan, athlete), athlete, weeks.map(weekRange));
+  const { competitions, uses, pins } = itemsOf(plan, athlete);
   return {
     ...input,
     plan,
     published: published.get(athlete.id) ?? NO_DAYS_PUBLISHED,
     rules,
-    competitions: plan.competitions.filter((competition) => appliesTo(competition.who, athlete)),
+    competitions,
     stretches: crowdedStretches(weeks, rules),
-    uses: plan.uses.filter((use) => appliesTo(use.who, athlete)),
-    dayPins: pinsThat(plan, athlete, 'on'),
-    restPins: pinsThat(plan, athlete, 'rest'),
+    uses,
+    dayPins: pinsThat(pins, 'on'),
+    restPins: pinsThat(pins, 'rest'),
     usual: rememberUsual(standingWeek(plan, athlete, weeks)),
   };
 }
 
-function pinsThat(plan: Plan, athlete: Athlete, kind: 'on' | 'rest'): readonly Pin[] {
-  return plan.pins.filter((pin) => pin.effects.some((effect) => effect.kind === kind) && appliesTo(pin.who, athlete));
+function pinsThat(pins: readonly Pin[], kind: 'on' | 'rest'): readonly Pin[] {
+  return pins.filter((pin) => pin.effects.some((effect) => effect.kind === kind));
 }
 
 /** Whether a pin keeps the day free of everything. */

@@ -4,7 +4,8 @@
 // weighed against the beginning of the next. Called by week-days.ts.
 
 import { DAY_PREFERENCES } from '../../library/days.ts';
-import { appliesTo, holds } from '../../plan/applies.ts';
+import { holds } from '../../plan/applies.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 import type { Athlete, Plan, Practice, Slot } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
@@ -28,8 +29,7 @@ export interface StandingWeek {
 }
 
 export function standingWeek(plan: Plan, athlete: Athlete, weeks: readonly WeekCells[]): StandingWeek {
-  const slots = plan.slots.filter((slot) => appliesTo(slot.who, athlete));
-  const practice = plan.practice.filter((one) => appliesTo(one.who, athlete));
+  const { slots, practice } = itemsOf(plan, athlete);
   let jumpDays = NO_DAYS;
   let liftDays = NO_DAYS;
   const practiceJumps: number[] = [];
