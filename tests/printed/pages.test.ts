@@ -151,6 +151,14 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
   const boardPagesOn = async (): Promise<number> =>
     await tab.evaluate(() => document.querySelectorAll('article.board').length);
 
+  /** Who has a session apart from the rows, and isn't named on the first page of the board. */
+  const unnamedOnFirst = async (): Promise<readonly string[]> =>
+    await tab.evaluate(() => {
+      const first = document.querySelector('article.board')?.textContent ?? '';
+      const own = [...document.querySelectorAll('.own li > b:first-child')];
+      return own.map((one) => (one.textContent ?? '').replace(/:$/u, '')).filter((one) => !first.includes(one));
+    });
+
   /** What stands out of the paper, which a browser would make smaller to fit. */
   const tooWide = async (): Promise<readonly string[]> =>
     await tab.evaluate(() => {
@@ -201,6 +209,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
       // Forty athletes in five groups may run over; a real squad's board is laid out page by page.
       const laidOut = await boardPagesOn();
       if (laidOut > 0 && !name.startsWith('stress')) expect(size.pages).toBe(laidOut);
+      expect(await unnamedOnFirst()).toEqual([]);
       if (/^(athletes|weeks)/u.test(path) && size.pages > 1)
         expect(await sheetsOnPage()).toEqual({ sheets: size.pages, cut: 0 });
     },

@@ -7,7 +7,15 @@ import type { BoardRow } from '../../report/board-rows.ts';
 import type { Station, StationTable } from '../../report/board-stations.ts';
 import { CAUTIONS } from '../../report/cautions.ts';
 import { BOARD_MEASURES, BOARD_TYPE, MOST_GROUPS, MOST_NAMES_IN_HEAD } from './board-measures.ts';
-import { boardFooterWords, cueText, exerciseText, leaveOutWords, ownText, usualWords } from './board-words.ts';
+import {
+  boardFooterWords,
+  cueText,
+  exerciseText,
+  leaveOutWords,
+  ownElsewhereWords,
+  ownText,
+  usualWords,
+} from './board-words.ts';
 import type { StrongAndPlain } from './board-words.ts';
 import { linesNeeded, linesOfRuns, textWidth } from './text-width.ts';
 import type { Type } from './text-width.ts';
@@ -165,6 +173,12 @@ const REMINDER_HEAD = 6;
 export function cuesHeight({ cues }: Board, width: number): number {
   if (cues.length === 0) return 0;
   return cues.reduce<number>((sum, cue) => sum + mixedLines(cueText(cue), width, 9.5) * m.cueLine, m.headLine);
+}
+
+/** The line that names who stands on the next page, in millimetres; 0 where there is nobody. */
+export function ownElsewhereHeight(board: Board, width: number): number {
+  const words = ownElsewhereWords(board);
+  return words === '' ? 0 : m.gap + lines(words, width, BOARD_TYPE.strong) * m.cueLine;
 }
 
 /** With the cautions, which stand on the last page of a session. */

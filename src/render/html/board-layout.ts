@@ -12,6 +12,7 @@ import {
   remindersHeight,
   rollAcrossHeight,
   SHORT_FOOTER,
+  ownElsewhereHeight,
   sideHeight,
   stationsHeight,
   timetablesHeight,
@@ -100,9 +101,11 @@ function besideFirst(board: Board, width: number): number {
   return headerHeight(board, width) + middle + SHORT_FOOTER + 2 * m.gap;
 }
 
-const wideFirst = (board: Board, width: number): number => fullFirst(board, width) + leastBelow(board, width) + m.gap;
+const wideFirst = (board: Board, width: number): number => overFooter(board, width) + leastBelow(board, width) + m.gap;
 
-const fullFirst = (board: Board, width: number): number =>
+const fullFirst = (board: Board, width: number): number => overFooter(board, width) + ownElsewhereHeight(board, width);
+
+const overFooter = (board: Board, width: number): number =>
   headerHeight(board, width) + timetablesHeight(board, width) + SHORT_FOOTER + 2 * m.gap;
 
 interface Form {

@@ -20,6 +20,12 @@ export function aroundNames({ who, at }: BoardWho): { readonly before: string; r
   return { before, after: at === undefined ? '' : ` at ${at}` };
 }
 
+export const OWN_ELSEWHERE = 'On their own, page 2:';
+
+/** On the first page, where all of them stand on the next one; empty where there is nobody. */
+export const ownElsewhereWords = ({ own }: Board): string =>
+  own.length === 0 ? '' : `${OWN_ELSEWHERE} ${own.map(({ name }) => name).join(', ')}`;
+
 function whoWords(who: readonly BoardWho[]): string {
   return who
     .map((one) => {

@@ -11,8 +11,8 @@ import { columnsOf } from './board-heights.ts';
 import { layOutBoard, remindersShare } from './board-layout.ts';
 import type { BoardBlock, BoardForm } from './board-layout.ts';
 import { timetables } from './board-timetable.ts';
-import { boardFooterWords, leaveOutWords } from './board-words.ts';
-import { box, groupMark, h, name } from './element.ts';
+import { OWN_ELSEWHERE, boardFooterWords, leaveOutWords } from './board-words.ts';
+import { box, groupMark, h, name, names } from './element.ts';
 import type { Content, Element } from './element.ts';
 import type { Paper } from './paper.ts';
 
@@ -60,7 +60,7 @@ function firstPage(board: Board, form: BoardForm, size: Size): Pick<Page, 'conte
     case 'wide':
       return { content: [timetables(board), blockOf(board, 'rest', size)] };
     case 'full':
-      return { content: timetables(board) };
+      return { content: [timetables(board), ownElsewhere(board)] };
   }
 }
 
@@ -108,6 +108,12 @@ function boardHeader(board: Board, mark: string, { part, of }: { part: number; o
     h('h2', {}, day, time === undefined ? null : `, ${time}`, `, ${place}`),
     h('p', { class: 'facts' }, [...facts, `sheet ${mark}`].join(' · ')),
   );
+}
+
+/** Whoever has the first page alone has to know who isn't in it. */
+function ownElsewhere(board: Board): Element | null {
+  if (board.own.length === 0) return null;
+  return h('p', { class: 'elsewhere' }, `${OWN_ELSEWHERE} `, names(board.own.map((one) => one.name)));
 }
 
 /** What somebody does apart from the rows, each with the minute it starts at. */
