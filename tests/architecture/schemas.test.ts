@@ -1,5 +1,5 @@
 // The schemas that editors and scripts read: that of a plan is what the shapes give now, and each is a valid schema. The
-// schemas of a build and of a review are written by hand, as a promise to those who read them; tests of `--format json`
+// schemas of a build, of a diff and of a review are written by hand, as a promise to those who read them; tests of `--format json`
 // hold them.
 
 import { readFileSync, readdirSync } from 'node:fs';
@@ -8,7 +8,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { schemaFiles } from '../tools/schema-files.ts';
 
-const BY_HAND = ['build.schema.json', 'review.schema.json'];
+const BY_HAND = ['build.schema.json', 'diff.schema.json', 'review.schema.json'];
 
 const generated = schemaFiles();
 const names = [...generated.keys(), ...BY_HAND].toSorted();

@@ -4,6 +4,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { shell } from './footfall.ts';
 import type { Ran } from './footfall.ts';
@@ -109,6 +110,10 @@ test('of several edits each change stands under its own', async () => {
   const { out } = await diff('--format', 'json');
   const found = JSON.parse(out);
   expect(found).toMatchObject({ edits_known: true, told_apart: true });
+  const schema = readFileSync('schemas/diff.schema.json', 'utf8');
+  const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(JSON.parse(schema));
+  validate(found);
+  expect(validate.errors).toBeNull();
   const names = found.edits.map(({ name }: { readonly name: string }) => name);
   expect(names.toSorted()).toEqual(['athlete Teo J.', 'closure floor laid']);
   const [closure, goal] = ['closure floor laid', 'athlete Teo J.'].map((name) => names.indexOf(name));
