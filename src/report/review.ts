@@ -44,13 +44,21 @@ export interface Review {
   readonly sources: readonly { readonly id: string; readonly words: string }[];
 }
 
-/** Walks the athletes that are asked for, one by one. */
-export function createReview(builds: ReviewBuilds, selection: Selection, day: Day): Review {
+/** Walks the athletes that are asked for, one by one; `tell` hears how many of how many are done. */
+export function createReview(
+  builds: ReviewBuilds,
+  selection: Selection,
+  day: Day,
+  tell?: (done: number, of: number) => void,
+): Review {
   const { now } = builds;
   const { plan } = now;
   const asked = plan.athletes.filter((one) => selectsAthlete(selection, one));
   const common = commonTo(builds, day);
-  const found = asked.map((one) => reviewAthlete(common, one));
+  const found = asked.map((one, index) => {
+    tell?.(index, asked.length);
+    return reviewAthlete(common, one);
+  });
   const athletes = found.map(({ review }) => review);
   const week = now.weeks.find(({ starts }) => starts <= day && day < starts + DAYS_A_WEEK)?.week;
   const best = bestAmong(common, new Set(asked.map(({ id }) => id)));
