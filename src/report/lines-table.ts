@@ -4,9 +4,7 @@
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import type { BuiltLine } from '../build/types.ts';
-import type { Athlete, Plan } from '../plan/types.ts';
 import type { AthleteTable } from './athlete-table.ts';
-import { percentOf } from './percent-of.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
 import { columns } from './table.ts';
 import type { Row } from './table.ts';
@@ -22,9 +20,9 @@ export const linesTable: AthleteTable = {
     ...columns('integer', 'sets', 'reps', 'contacts'),
     ...columns('decimal', 'load_kg', 'percent'),
     ...columns('integer', 'reserve', 'drop_cm', 'rest_s'),
-    ...columns('text', 'tempo', 'note', 'percent_of'),
+    ...columns('text', 'tempo', 'note'),
   ],
-  *rowsOf(built, { plan, selection }) {
+  *rowsOf(built, { selection }) {
     let day: Day | undefined;
     let before = 0;
     for (const week of selectedWeeks(selection, built)) {
@@ -32,16 +30,16 @@ export const linesTable: AthleteTable = {
         if (session.day !== day) before = 0;
         day = session.day;
         const date = isoDate(day);
-        for (const line of session.lines) yield rowOf(plan, built.athlete, date, before + line.order, line);
+        for (const line of session.lines) yield rowOf(built.athlete.id, date, before + line.order, line);
         before += session.lines.length;
       }
     }
   },
 };
 
-function rowOf(plan: Plan, athlete: Athlete, date: string, order: number, line: BuiltLine): Row {
+function rowOf(athlete: string, date: string, order: number, line: BuiltLine): Row {
   return [
-    athlete.id,
+    athlete,
     date,
     order,
     line.part,
@@ -56,14 +54,7 @@ function rowOf(plan: Plan, athlete: Athlete, date: string, order: number, line: 
     line.restSeconds,
     line.tempo,
     line.note,
-    percentOfCell(plan, athlete, line),
   ];
-}
-
-/** What the percentage is of, where that isn't the lift's own maximum. */
-function percentOfCell(plan: Plan, athlete: Athlete, { exercise, percent }: BuiltLine): string | undefined {
-  const other = percent === undefined ? undefined : percentOf(plan, athlete, exercise);
-  return other === undefined ? undefined : `${other.share} % of ${other.of}`;
 }
 
 /** Kilos with at most two decimals, rounded down: a load is never more than was worked out. */

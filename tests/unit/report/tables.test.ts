@@ -44,10 +44,7 @@ describe('the columns are those that scripts read', () => {
       'sessions',
       'athlete,date,week,phase,kind,place,minutes,contacts,vertical,horizontal,lateral,fast,low,moderate,high,lift_sets',
     ],
-    [
-      'lines',
-      'athlete,date,order,part,exercise,sets,reps,contacts,load_kg,percent,reserve,drop_cm,rest_s,tempo,note,percent_of',
-    ],
+    ['lines', 'athlete,date,order,part,exercise,sets,reps,contacts,load_kg,percent,reserve,drop_cm,rest_s,tempo,note'],
     ['season', 'athlete,squad,level,weeks,sessions,contacts,peak_session,first_major,phases,warnings,waivers'],
   ] as const)('%s', (name, wanted) => {
     expect(header(name)).toBe(wanted);
