@@ -9,7 +9,7 @@ import { compareContacts } from '../oracle/contacts/compare.ts';
 import { loadSolver } from '../oracle/contacts/integer-program.ts';
 import { measure, median } from './measure.ts';
 import type { Use } from './measure.ts';
-import { writePlan } from './write-plan.ts';
+import { writePlan, writeYamlPlan } from './write-plan.ts';
 
 const FOOTFALL = 'bin/footfall.js';
 const EXAMPLE = 'examples/handball-spring';
@@ -107,6 +107,30 @@ function benchGrowth(command: readonly string[], sizes: readonly number[], folde
   print(rows);
 }
 
+const PARSE = "require('yaml').parse(require('node:fs').readFileSync(process.argv[1], 'utf8'))";
+
+/** All four tables of the largest squad, against what the YAML package needs for no more than parsing the same plan. */
+function benchTables(sizes: readonly number[], folder: string): void {
+  const athletes = Math.max(...sizes);
+  const plan = writeYamlPlan(join(folder, 'plan-yaml'), athletes);
+  const out = join(folder, 'tables');
+  const bare = measure(['-e', '0'], folder).cpuMilliseconds;
+  const parsing = measure(['-e', PARSE, plan], folder);
+  const building = measure([FOOTFALL, 'build', plan, '--out', out, '--format', 'csv'], folder);
+  const times = (building.cpuMilliseconds - bare) / (parsing.cpuMilliseconds - bare);
+  print([
+    [`${athletes} athletes in YAML, 26 weeks`, 'time', 'processor', 'memory', 'times the parse'],
+    ['parsed by the YAML package', ...useCells(parsing), '1'],
+    ['footfall build --out DIR --format csv', ...useCells(building), times.toFixed(2)],
+  ]);
+}
+
+const useCells = ({ milliseconds, cpuMilliseconds, peakKilobytes }: Use): readonly string[] => [
+  `${(milliseconds / 1000).toFixed(2)} s`,
+  `${(cpuMilliseconds / 1000).toFixed(2)} s`,
+  megabytes(peakKilobytes),
+];
+
 const ORACLE_PLANS = 100;
 const ORACLE_SEED = 7;
 
@@ -143,6 +167,8 @@ async function main(): Promise<void> {
       console.log('');
       benchGrowth(command, sizes, folder);
     }
+    console.log('');
+    benchTables(sizes, folder);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

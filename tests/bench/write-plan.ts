@@ -1,6 +1,6 @@
 // Writes a plan of any number of athletes for the bench: 26 weeks to one peak, squads of twenty with two slots a week,
-// practice jumps, strength tests, and a roster in CSV. The athletes are counted off, not drawn, so that every run
-// measures the same plan.
+// practice jumps, strength tests, and the athletes in a roster or in YAML. They are counted off, not drawn, so that every
+// run measures the same plan.
 
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -33,7 +33,7 @@ function practiceLine(squad: number): string {
   return `  - { day: ${pick(DAYS, squad + 1)}, jumps: ${40 + 10 * (squad % 4)}, squads: [${squadId(squad)}] }`;
 }
 
-function season(squads: readonly number[]): string {
+function season(squads: readonly number[], athletes: readonly string[]): string {
   return [
     'footfall: 1',
     'season: { title: Bench, sport: handball, starts: 2027-01-04, ends: 2027-07-04 }',
@@ -47,22 +47,51 @@ function season(squads: readonly number[]): string {
     '  - { name: Final, date: 2027-07-03, prepare: peak }',
     'squads:',
     ...squads.map(squadLine),
-    'roster: roster.csv',
+    ...athletes,
     '',
   ].join('\n');
 }
 
-function rosterLine(athlete: number): string {
-  const squad = squadId(Math.floor(athlete / ATHLETES_A_SQUAD));
-  const born = `${1998 + (athlete % 8)}-0${1 + (athlete % 9)}`;
-  return `a${athlete + 1},Athlete ${athlete + 1},${squad},${born},${60 + (athlete % 30)} kg`;
+interface Member {
+  readonly id: string;
+  readonly name: string;
+  readonly squad: string;
+  readonly born: string;
+  readonly mass: string;
 }
+
+function member(athlete: number): Member {
+  return {
+    id: `a${athlete + 1}`,
+    name: `Athlete ${athlete + 1}`,
+    squad: squadId(Math.floor(athlete / ATHLETES_A_SQUAD)),
+    born: `${1998 + (athlete % 8)}-0${1 + (athlete % 9)}`,
+    mass: `${60 + (athlete % 30)} kg`,
+  };
+}
+
+const rosterLine = ({ id, name, squad, born, mass }: Member): string => [id, name, squad, born, mass].join(',');
+
+const yamlLine = ({ id, name, squad, born, mass }: Member): string =>
+  `  ${id}: { name: ${name}, squad: ${squad}, born: ${born}, mass: ${mass} }`;
+
+const counted = (many: number): readonly number[] => Array.from({ length: many }, (_, at) => at);
+
+const squadsOf = (athletes: number): readonly number[] => counted(Math.ceil(athletes / ATHLETES_A_SQUAD));
 
 /** Writes `season.yaml` and `roster.csv` into a folder, which is made. */
 export function writePlan(folder: string, athletes: number): void {
-  const squads = Array.from({ length: Math.ceil(athletes / ATHLETES_A_SQUAD) }, (_, squad) => squad);
-  const roster = Array.from({ length: athletes }, (_, athlete) => rosterLine(athlete));
+  const roster = counted(athletes).map((athlete) => rosterLine(member(athlete)));
   mkdirSync(folder, { recursive: true });
-  writeFileSync(join(folder, 'season.yaml'), season(squads));
+  writeFileSync(join(folder, 'season.yaml'), season(squadsOf(athletes), ['roster: roster.csv']));
   writeFileSync(join(folder, 'roster.csv'), ['id,name,squad,born,mass', ...roster, ''].join('\n'));
+}
+
+/** Writes the same plan as one `season.yaml` with all athletes in it, and gives its path. */
+export function writeYamlPlan(folder: string, athletes: number): string {
+  const lines = counted(athletes).map((athlete) => yamlLine(member(athlete)));
+  const path = join(folder, 'season.yaml');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(path, season(squadsOf(athletes), ['athletes:', ...lines]));
+  return path;
 }
