@@ -35,6 +35,7 @@ function keep() {
   process.removeListener('beforeExit', runNext);
   setFlagsFromString('--flush-bytecode');
   setFlagsFromString('--interrupt-budget=200000');
+  setFlagsFromString('--heap-growing-percent=60');
   writeFileSync(join(dist, file), program.createCachedData());
 }
 
