@@ -3,7 +3,6 @@
 
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
 import type { Staged } from '../diagnostics/types.ts';
-import { VOLUME } from '../library/volume.ts';
 import type { Plan } from '../plan/types.ts';
 import {
   boundsOf,
@@ -82,7 +81,7 @@ function describe(
 function underRun({ fixed, growth }: WeekTerms, contacts: number, leastOfRun: number): number {
   const isWaived = growth.kind !== 'share' || growth.by !== 'deload-depth';
   if (isWaived || fixed !== undefined || leastOfRun === Infinity) return contacts;
-  return Math.max(0, Math.min(contacts, leastOfRun - VOLUME.step));
+  return Math.max(0, Math.min(contacts, roundDown(leastOfRun - 1)));
 }
 
 interface WeekVolume {

@@ -141,8 +141,13 @@ function returnReason({ grid }: Stages, week: WeekCells, kind: KindWeek): Reason
     'kind',
     'return-ramp',
     { step: kind.step, steps: kind.steps ?? kind.step, away: run.length },
-    run.flatMap(closingSpans).filter((span, at, all) => all.findIndex((one) => one.start === span.start) === at),
+    eachOnce(run.flatMap(closingSpans)),
   );
+}
+
+/** A line of the plan that closes several weeks is named once. */
+function eachOnce(spans: readonly Span[]): readonly Span[] {
+  return [...new Map(spans.map((span) => [`${span.file} ${span.start}`, span])).values()];
 }
 
 function loadingBefore({ kinds }: Stages, index: number): number {

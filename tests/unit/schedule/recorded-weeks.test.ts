@@ -177,3 +177,10 @@ it('a week written by hand into which pain falls leaves A as scheduler and audit
   expect(codes).not.toContain('audit/adapted-volume');
   expect(weeks[0]?.adapted).toBe(Math.floor(160 / 3));
 });
+
+it('an easy week stays in fives under a loading week that was done with another number', () => {
+  const rows = [on('2027-01-05', 120), on('2027-01-12', 120), on('2027-01-19', 7)];
+  const { weeks } = built(season(rows), '2027-01-25');
+  expect(weeks[2]).toMatchObject({ kind: 'load', contacts: 7 });
+  expect(weeks[3]).toMatchObject({ kind: 'deload', contacts: 5 });
+});
