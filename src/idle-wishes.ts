@@ -32,6 +32,10 @@ export interface WishWatch {
   readonly idle: (told: Iterable<Diagnostic>) => readonly Diagnostic[];
 }
 
+/**
+ * `pass` takes each athlete of the season as it is, in any order; `idle` then gives a warning for each wish that
+ * changes nothing. Places that are `told` already, as of a pin that is barred, are left out.
+ */
 export function watchWishes({ plan, context }: CompiledPlan, options: CompileOptions = {}): WishWatch {
   const wishes = [...pinWishes(plan), ...alwaysWishes(plan), ...useWishes(plan)];
   const usual = remembered(context);

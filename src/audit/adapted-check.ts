@@ -6,6 +6,7 @@ import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
 import type { SeasonReading } from './season-reading.ts';
 
+/** One error for the first week whose adapted volume, in contacts a week, isn't the build's; none where all agree. */
 export function checkAdapted(season: SeasonReading): readonly Diagnostic[] {
   for (const week of season.weeks) {
     const wanted = season.adapted[week.index]?.after;

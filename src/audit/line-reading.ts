@@ -21,6 +21,7 @@ export interface LineReading {
   readonly percent: number;
 }
 
+/** Reads a line with the plan's own library. Contacts are the build's or those counted anew, whichever are more. */
 export function readLine(library: Library, athlete: Athlete, line: BuiltLine): LineReading {
   const drill = line.kind === 'drill' ? library.drills.get(line.exercise) : undefined;
   const lift = line.kind === 'lift' ? library.lifts.get(line.exercise) : undefined;

@@ -16,6 +16,7 @@ export interface Parameters {
   readonly openParameter: (rule: RuleId, name: string) => Parameter<number | undefined>;
 }
 
+/** The rules' numbers as they stand for the athlete. A parameter that the rule table doesn't have throws. */
 export function readParameters(plan: Plan, athlete: Athlete): Parameters {
   const changed = new Set(
     plan.ruleChanges.filter((change) => appliesTo(change.who, athlete)).map((change) => change.rule),

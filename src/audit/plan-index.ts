@@ -15,6 +15,10 @@ export interface PlanIndex {
 
 const indexes = new WeakMap<Plan, PlanIndex>();
 
+/**
+ * The index of a plan, made when it is first asked for and kept as long as the plan is. Who has no row has an empty
+ * list.
+ */
 export function planIndex(plan: Plan): PlanIndex {
   const known = indexes.get(plan);
   if (known !== undefined) return known;

@@ -40,6 +40,10 @@ export interface AuditRule {
   readonly check: (season: SeasonReading) => readonly Finding[];
 }
 
+/**
+ * A rule from its id and its check. `find` takes the week a finding belongs to and what the code's message asks for;
+ * the athlete and the week are added here.
+ */
 export function auditRule<Id extends RuleId>(
   id: Id,
   check: (season: SeasonReading, find: Find<Id>) => void,

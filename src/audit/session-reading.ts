@@ -24,6 +24,10 @@ export interface SessionReading {
   readonly demanding: boolean;
 }
 
+/**
+ * Reads a session of the week with that index. From `heavyPercent` of a maximum on lower-body lifting is heavy; what
+ * the build itself calls heavy stays so.
+ */
 export function readSession(
   library: Library,
   athlete: Athlete,

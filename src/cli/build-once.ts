@@ -41,6 +41,10 @@ export interface BuildOutcome {
   readonly hasErrors: boolean;
 }
 
+/**
+ * Prints or writes what the request asks for and tells what was found. Status 1 where there are errors, with `--strict`
+ * warnings too; throws OutputFailed and ReaderGone.
+ */
 export async function buildOnce(
   request: BuildRequest,
   { compiled, selection }: ToBuild,

@@ -5,6 +5,7 @@ import type { Add, Options } from './declare.ts';
 import { asOf, formats } from './declare.ts';
 import type { DiffRequest } from './requests.ts';
 
+/** `footfall diff [old] [new]`, the old side HEAD and the new one the plan as it is where they aren't named. */
 export const addDiff: Add = (program, session, done) => {
   program
     .command('diff')

@@ -7,6 +7,7 @@ import { formats } from './declare.ts';
 import type { DoneRequest } from './file-requests.ts';
 import { parseDate, parseNames } from './option-values.ts';
 
+/** `footfall done [exceptions...]`: with `--date` it records, without it prints the sheet. */
 export const addDone: Add = (program, session, done) => {
   program
     .command('done')

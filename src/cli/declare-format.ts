@@ -3,6 +3,7 @@
 import type { Add, Options } from './declare.ts';
 import type { FormatRequest } from './file-requests.ts';
 
+/** `footfall format [plan]`; `-` is standard input. */
 export const addFormat: Add = (program, session, done) => {
   program
     .command('format')

@@ -5,6 +5,7 @@ import { formats } from './declare.ts';
 import { parseForces, parseHeight, parseJumps, parseMass, parseTimes } from './option-values.ts';
 import type { JumpRequest } from './requests.ts';
 
+/** `footfall jump [trials]`, where trials are a file; typed ones are options. */
 export const addJump: Add = (program, session, done) => {
   program
     .command('jump')

@@ -4,6 +4,7 @@ import type { Add, Options } from './declare.ts';
 import { parseDate } from './option-values.ts';
 import type { NewRequest } from './file-requests.ts';
 
+/** `footfall new <dir>`. */
 export const addNew: Add = (program, session, done) => {
   program
     .command('new')

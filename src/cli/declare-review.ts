@@ -7,6 +7,7 @@ import { formats, PLAN } from './declare.ts';
 import { parseDate, parseNames } from './option-values.ts';
 import type { ReviewRequest } from './requests.ts';
 
+/** `footfall review [plan]`. */
 export const addReview: Add = (program, session, done) => {
   program
     .command('review')

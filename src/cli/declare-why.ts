@@ -8,6 +8,7 @@ import type { ReachRequest, WhyRequest } from './why-requests.ts';
 
 const ATHLETE = ['<athlete>', "the athlete's id"] as const;
 
+/** `footfall why <athlete> <date> [plan]`. */
 export const addWhy: Add = (program, session, done) => {
   program
     .command('why')
@@ -32,6 +33,7 @@ P published, S published and read in a secondary text, M from memory, C common p
 
   footfall why oda 2027-01-25 examples/handball-spring`;
 
+/** `footfall reach <athlete> <contacts> [plan]`. */
 export const addReach: Add = (program, session, done) => {
   program
     .command('reach')

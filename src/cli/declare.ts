@@ -21,5 +21,6 @@ export const asOf = (): Option =>
     'weeks wholly before this day are what the record says; otherwise those before the day after the last record',
   ).argParser(parseDate);
 
+/** `--format` with these choices, of which `text` must be one: it is what is printed where nothing is asked for. */
 export const formats = (...choices: readonly string[]): Option =>
   new Option('--format <format>', 'what to print').choices(choices).default('text');

@@ -13,6 +13,10 @@ export type OpenedAthlete =
   | { readonly ok: true; readonly build: Build; readonly built: BuiltAthlete }
   | { readonly ok: false; readonly status: ExitStatus };
 
+/**
+ * The athlete as built, or the status to end with once the reason was told: 1 for a plan with errors, 2 for an unknown
+ * id.
+ */
 export async function openAthlete(
   { plan: path, athlete: id, asOf }: AthleteRequest,
   session: Session,

@@ -62,10 +62,13 @@ const parseAmounts = (text: string, units: readonly string[]): readonly Amount[]
 /** Jumps as heights or as times in the air, with commas between: `32.1 cm, 33 cm` or `0.51 s, 0.52 s`. */
 export const parseJumps = (text: string): readonly Amount[] => parseAmounts(text, ['cm', 'm', 'in', 's', 'ms']);
 
+/** A length with its unit, above 0: `38 cm`. */
 export const parseHeight = (text: string): Amount => parseAmount(text, ['cm', 'm', 'in']);
 
+/** Times with their unit, separated by commas: `210 ms,205 ms`. */
 export const parseTimes = (text: string): readonly Amount[] => parseAmounts(text, ['s', 'ms']);
 
+/** Forces in newtons, separated by commas: `1800 N,1850 N`. */
 export const parseForces = (text: string): readonly Amount[] => parseAmounts(text, ['N']);
 
 /** Of `68 kg` or `150 lb`, in kg. */

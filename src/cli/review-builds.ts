@@ -7,6 +7,10 @@ import type { Plan } from '../plan/types.ts';
 import type { ReviewBuilds } from '../report/review/athlete-review.ts';
 import type { Day } from '../util/days.ts';
 
+/**
+ * Seasons of one plan, with `day` the day of the review. `withMax` is of the athlete alone, with that maximum in the
+ * place of the plan's.
+ */
 export function reviewBuilds(plan: Plan, day: Day): ReviewBuilds {
   const now = compilePlan(plan, { asOf: day });
   const sheets = new Map<Day, Build>();

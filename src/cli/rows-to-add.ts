@@ -1,7 +1,6 @@
-// The rows that confirm a day: one for each athlete who was due, as it was written but for the exceptions that were typed.
-// Two sessions on one day are one row of both; practice, matches and
-// tests have rows of their own.
-// Called by `footfall done`, which checks the rows and writes them.
+// The rows that confirm a day: one for each athlete who was due, as it was written but for the exceptions that were
+// typed. Two sessions on one day are one row of both; practice, matches and tests have rows of their own. Called by
+// `footfall done`, which checks the rows and writes them.
 
 import type { Plan } from '../plan/types.ts';
 import { isRecorded } from '../report/due-sessions.ts';

@@ -11,6 +11,7 @@ export type Selected =
   | { readonly ok: true; readonly selection: Selection }
   | { readonly ok: false; readonly problem: string };
 
+/** No athlete and no squad is everybody; an athlete counts who is named or whose squad is. Dates stay as asked. */
 export function select(request: SelectionRequest, plan: Plan): Selected {
   const problem = problemOf(request, plan);
   if (problem !== undefined) return { ok: false, problem };

@@ -18,6 +18,7 @@ export interface Findings {
   readonly kept: (severity: Severity) => readonly Diagnostic[];
 }
 
+/** Counts every finding it is given and keeps the first of each severity, so that memory has an end. */
 export function createFindings(): Findings {
   const counts: Record<Severity, number> = { error: 0, warning: 0, notice: 0 };
   const kept: Record<Severity, Diagnostic[]> = { error: [], warning: [], notice: [] };

@@ -1,20 +1,6 @@
-// Every diagnostic footfall can give, by code: one file per area under catalogue/, joined here. `problem()` takes its
-// words from here, the command line explains a code from here, and a test walks the whole list.
-//
-// To add a diagnostic: add an entry to the file of its area under catalogue/ (key `area/what-is-wrong`, never
-// reused for something else), report it with `problem('area/what-is-wrong', { params, span })` where it is found, and
-// add a fixture folder under tests/diagnostics/. The parameters of the code are those `message` names:
-//
-//     'plan/end-before-start': {
-//       severity: 'error',
-//       summary: 'an end before its start',
-//       explanation: '…why it is wrong and what to do…',
-//       bad: '…', good: '…',
-//       message: ({ from, until }: { from: string; until: string }) => `until ${until} is before from ${from}`,
-//       help: () => 'swap the two dates',            // optional; also `label`
-//     },
-//
-// A new area is a new file with one exported object that `satisfies Entries`, and one line below.
+// Every diagnostic footfall can give, by code `area/what-is-wrong`: one file per area under catalogue/, joined here.
+// `problem()` takes its words from here, the command line explains a code from here, and a test walks the whole list. A
+// code is never used again for something else; a new area is a new file and a line below.
 
 import { buildEntries } from './catalogue/build.ts';
 import { csvEntries } from './catalogue/csv.ts';

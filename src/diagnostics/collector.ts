@@ -14,6 +14,7 @@ export interface Collector {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** A collector with nothing in it yet. `diagnostics` grows as they are reported. */
 export const createCollector = (): Collector => {
   const diagnostics: Diagnostic[] = [];
   return {
@@ -27,6 +28,7 @@ export const createCollector = (): Collector => {
   };
 };
 
+/** Whether a later stage must not go on with what this one gave. */
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ severity }) => severity === 'error');
 

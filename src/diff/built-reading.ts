@@ -39,8 +39,10 @@ export function under({ at, value }: Found, key: string): Found {
   return { at: path, value: isGroup ? (value as Readonly<Record<string, unknown>>)[key] : undefined };
 }
 
+/** Whether the document has the value at all; null is one. */
 export const isThere = ({ value }: Found): boolean => value !== undefined;
 
+/** A text; empty where it isn't one. */
 export function readText(reading: Reading, found: Found): string {
   if (typeof found.value === 'string') return found.value;
   wrong(reading, found, 'a text');
@@ -61,18 +63,21 @@ export function readNumber(reading: Reading, found: Found): number {
   return 0;
 }
 
+/** A whole number that is not negative; 0 where it isn't one. */
 export function readWhole(reading: Reading, found: Found): number {
   if (Number.isSafeInteger(found.value) && Number(found.value) >= 0) return Number(found.value);
   wrong(reading, found, 'a whole number of 0 or more');
   return 0;
 }
 
+/** Yes or no; no where it is neither. */
 export function readTruth(reading: Reading, found: Found): boolean {
   if (typeof found.value === 'boolean') return found.value;
   wrong(reading, found, 'true or false');
   return false;
 }
 
+/** A date in ISO form; the day 0 where it isn't one. */
 export function readDay(reading: Reading, found: Found): Day {
   const day = typeof found.value === 'string' ? parseIsoDate(found.value) : undefined;
   if (day !== undefined) return day;
@@ -80,6 +85,7 @@ export function readDay(reading: Reading, found: Found): Day {
   return 0;
 }
 
+/** A list, each item read with its own way to it; empty where it isn't one. */
 export function readList<T>(reading: Reading, found: Found, read: (item: Found) => T): readonly T[] {
   if (!Array.isArray(found.value)) {
     wrong(reading, found, 'a list');

@@ -16,4 +16,5 @@ export function plainOf(value: unknown): unknown {
   return Object.fromEntries(entries.toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([key, one]) => [key, plainOf(one)]));
 }
 
+/** One line of JSON that is equal for two parts of a plan exactly where they mean the same. */
 export const plainText = (value: unknown): string => JSON.stringify(plainOf(value)) ?? '';

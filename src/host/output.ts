@@ -22,6 +22,7 @@ export interface Output {
   readonly end: () => Promise<void>;
 }
 
+/** Results go here. To be made once, as each listens to the stream. */
 export const standardOutput = (): Output => createOutput(process.stdout);
 
 /** What is said about the run is lost without a word when nobody can hear it. */

@@ -38,4 +38,5 @@ export function createProgress(stream: Written, what: string, now: () => number 
   };
 }
 
+/** Progress on standard error, so that results stay clean. */
 export const errorProgress = (what: string): Progress => createProgress(process.stderr, what);

@@ -41,6 +41,8 @@ function coloursOf(stream: Stream, environment: Environment): ColourDepth {
   return stream.isTTY === true && environment['TERM'] !== 'dumb' ? 1 : 0;
 }
 
+/** What results are laid out for. */
 export const outputTerminal = (): Terminal => terminalOf(process.stdout, process.env);
 
+/** What findings and refusals are laid out for. */
 export const errorTerminal = (): Terminal => terminalOf(process.stderr, process.env);

@@ -13,6 +13,10 @@ import { didYouMean } from './words.ts';
 const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
 const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
 
+/**
+ * A day of the calendar from its ISO form, `2027-03-01`; else a refusal that says the date as it should be, where it
+ * can be told.
+ */
 export function readDate(text: string): Reading<Day> {
   const day = parseIsoDate(text);
   if (day !== undefined) return { value: day };
@@ -39,6 +43,7 @@ const DATE = leaf(
   { id: 'date', type: 'string', pattern: DATE_PATTERN, examples: ['2027-01-04'] },
 );
 
+/** The shape of one day. */
 export const date = (): z.ZodType<Day> => DATE;
 
 const SHORT_DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
@@ -66,6 +71,7 @@ const WEEKDAY = leaf(
   { id: 'weekday', enum: [...weekdayNames, ...SHORT_DAYS] },
 );
 
+/** The shape of a day of the week, whole or by three letters: 0 is Monday. */
 export const weekday = (): z.ZodType<Weekday> => WEEKDAY;
 
 const TIME = /^([01]?\d|2[0-3]):([0-5]\d)$/;
@@ -100,6 +106,7 @@ export interface BornDays {
 const YEAR = /^\d{4}$/;
 const YEAR_MONTH = /^(\d{4})-(\d{2})$/;
 
+/** A birth from a year, a month or a day: the earliest and the latest day it may have been. */
 export function readBorn(text: string): Reading<BornDays> {
   if (YEAR.test(text)) {
     const year = Number(text);
@@ -120,6 +127,7 @@ export function readBorn(text: string): Reading<BornDays> {
   };
 }
 
+/** The shape of a birth, as `readBorn` reads it; a year may stand as a number. */
 export function born(): z.ZodType<BornDays> {
   const read = ({ text, value }: ScalarNode): Reading<BornDays> =>
     value === null

@@ -26,6 +26,10 @@ interface Gathering {
   readonly diagnostics: Diagnostic[];
 }
 
+/**
+ * All entries by section, in the order of the files. What is wrong is added to `diagnostics`; the rest is read all the
+ * same.
+ */
 export function gatherSections(documents: readonly Document[], diagnostics: Diagnostic[]): Sections {
   const gathering: Gathering = { entries: new Map(), told: new Set(), diagnostics };
   const strays: MapEntry[] = [];

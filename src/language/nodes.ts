@@ -8,6 +8,7 @@ import type { Span } from '../source/types.ts';
 /** A node without its places: maps are objects without a prototype, sequences arrays, scalars the nodes themselves. */
 export type Plain = ScalarNode | readonly Plain[] | { readonly [key: string]: Plain };
 
+/** Lists and groups as plain data; scalars stay the nodes they are. */
 export function plainOf(node: Node): Plain {
   if (node.kind === 'scalar') return node;
   if (node.kind === 'sequence') return node.items.map(plainOf);
@@ -17,16 +18,19 @@ export function plainOf(node: Node): Plain {
 /** zod skips a key `__proto__` without a word; under this name it is one that nobody knows. */
 const HARMLESS = '(__proto__)';
 
+/** A group as an object without a prototype, so that no key of a plan means anything to us but itself. */
 export function plainMap(node: MapNode): { [key: string]: Plain } {
   const plain: { [key: string]: Plain } = Object.create(null);
   for (const { key, value } of node.entries) plain[key === '__proto__' ? HARMLESS : key] = plainOf(value);
   return plain;
 }
 
+/** Whether a part of a plain value is a scalar's node. */
 export function isScalar(value: unknown): value is ScalarNode {
   return typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'scalar';
 }
 
+/** The entry of a key; undefined where the node isn't a group or has no such key. */
 export function findEntry(node: Node, key: string): MapEntry | undefined {
   return node.kind === 'map' ? node.entries.find((entry) => entry.key === key) : undefined;
 }

@@ -19,6 +19,7 @@ export type Refusal = (at: At) => Diagnostic;
 
 export type Reading<T> = { readonly value: T } | { readonly refused: Refusal };
 
+/** A refusal by code, whose place and path are filled in where the scalar stands. */
 export function refuse<C extends Code>(code: C, details: Details<C>): { readonly refused: Refusal } {
   return { refused: (at) => problem(code, { ...details, ...at }) };
 }

@@ -144,6 +144,8 @@ export function oneOrMore<T>(item: z.ZodType<T>): z.ZodType<readonly T[]> {
   return z.preprocess((input) => (isList(input) ? input : [input]), z.array(item)).meta({ oneOrMore: item });
 }
 
+/** Whether a plain value was written as a list. */
 export const isList = (input: unknown): boolean => Array.isArray(input);
 
+/** Whether a plain value was written as a single word, number or text. */
 export const isWord = (input: unknown): boolean => isScalar(input);

@@ -1,5 +1,6 @@
 // What two items of the calendar can't both be: two slots of one day that an athlete who has both can't tell apart, two
-// peaks of one athlete on one day. Called by resolve.ts once both sides are resolved. Each item is reported once, against the first it meets.
+// peaks of one athlete on one day. Called by resolve.ts once both sides are resolved. Each item is reported once,
+// against the first it meets.
 
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate, weekdayNames } from '../util/days.ts';

@@ -28,6 +28,10 @@ export interface People {
   readonly athletes: readonly Athlete[];
 }
 
+/**
+ * Athletes who could be read whole, in order of id, and all squads. What is wrong is reported; what was left out and
+ * taken for granted is said once for all.
+ */
 export function resolvePeople(scope: Scope): People {
   const squadFields = new Map<string, Fields>();
   for (const [id, item] of scope.authored.squads) squadFields.set(id, resolveFields(scope, item));

@@ -31,6 +31,10 @@ export interface Fields extends Pick<Athlete, 'group' | 'born' | 'sex' | 'massGr
   readonly whole: boolean;
 }
 
+/**
+ * The fields of one item: masses in grams, days as days. What is wrong with a field is reported, and `whole` is false
+ * then.
+ */
 export function resolveFields(scope: Scope, item: FieldsItem): Fields {
   reportBrokenNames(scope, item, new Map([['avoid', avoidable(scope)]]));
   let whole = item.kind === 'whole';

@@ -96,6 +96,7 @@ function isPossible(scope: Scope, place: Located, line: Omit<LineFields, 'sets'>
   return false;
 }
 
+/** The items of `always:` in order of their part. One with a mistake is reported and left out. */
 export function resolveAlways(scope: Scope): readonly Always[] {
   const always = scope.authored.always.flatMap((item) => {
     reportBrokenLines(scope, item);

@@ -30,6 +30,10 @@ export interface SeasonFrame {
   readonly sport: SportProfile;
 }
 
+/**
+ * The season, or of one with mistakes as much as other items are held against: days where they are sound, Monday and
+ * the general sport where nothing else is known.
+ */
 export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const item = authored.season;
   if (item === undefined) {

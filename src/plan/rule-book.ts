@@ -19,6 +19,7 @@ export interface RuleBook {
   readonly waiver: (rule: RuleId, range: DayRange) => Waiver | undefined;
 }
 
+/** The rules for one athlete of the plan; the changes and waivers of others don't count. */
 export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
   const { ruleChanges: changes, ...items } = itemsOf(plan, athlete);
   const waivers = items.waivers.filter((waiver) => getRule(waiver.rule).waivable);

@@ -32,6 +32,7 @@ export interface Scope {
 
 const MOST_GUESSES = 50;
 
+/** Guesses for one plan: the first fifty names are searched for, the others not. */
 export function limitedGuesses(): Scope['guess'] {
   let left = MOST_GUESSES;
   return (name, known) => {
@@ -50,6 +51,7 @@ export interface KnownNames {
   readonly hint?: string;
 }
 
+/** The names of one or several maps as those of one kind of thing; `kind` is its word in messages. */
 export function namesOf(
   kind: string,
   ...maps: readonly { readonly has: (name: string) => boolean; readonly keys: () => Iterable<string> }[]
@@ -159,10 +161,12 @@ export function boundNames(
   return bound.length === names.length ? sortedUnique(bound) : undefined;
 }
 
+/** Each name once, in order of code units. */
 export function sortedUnique(names: readonly string[]): readonly string[] {
   return [...new Set(names)].toSorted(byCodeUnit);
 }
 
+/** Order of texts that no locale changes. */
 export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 export interface WhoKeys {
@@ -222,6 +226,7 @@ export function rangeOf(
   return orderedRange(scope, item, { from: keys.from ?? frame.from, until: keys.until ?? frame.until }, keys);
 }
 
+/** First to last day of the plan's week that holds a day. */
 export function weekOf(scope: Pick<Scope, 'weekStarts'>, day: Day): DayRange {
   const from = startOfWeek(day, scope.weekStarts);
   return { from, until: from + DAYS_A_WEEK - 1 };
@@ -236,6 +241,7 @@ export function orderedRange(scope: Scope, item: Located, range: DayRange, keys:
   return undefined;
 }
 
+/** Reports an end that lies before its start, at the end, with the start beside it. `keys` are as the item has them. */
 export function reportEndBeforeStart(
   scope: Pick<Scope, 'report'>,
   item: Located,
@@ -252,6 +258,7 @@ function reportNever(scope: Scope, item: Located, key: string): undefined {
   scope.report(problem('plan/outside-season', { ...at(item, key), params: seasonWords(scope) }));
 }
 
+/** The season's first and last day in ISO form, for messages. */
 export function seasonWords({ frame }: Pick<Scope, 'frame'>): { readonly starts: string; readonly ends: string } {
   return { starts: isoDate(frame.from), ends: isoDate(frame.until) };
 }

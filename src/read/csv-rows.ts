@@ -97,6 +97,7 @@ const checkRow = (
   }
 };
 
+/** Where a cell stands in its file. */
 export const cellSpan = (file: SourceFile, { start, end }: { readonly start: number; readonly end: number }): Span => ({
   file: file.path,
   start,

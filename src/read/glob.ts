@@ -7,6 +7,7 @@ import type { FileHost, FolderEntry } from './file-host.ts';
 /** Files and folders a glob may look through before it is taken for a slip. */
 export const mostLookedAt = 50_000;
 
+/** Whether a path is a pattern. There is no way to escape one: files aren't called so. */
 export const isGlob = (path: string): boolean => /[*?]/u.test(path);
 
 export interface Matches {

@@ -99,6 +99,7 @@ const spanAt = (file: SourceFile, offset: number): Span => ({ file: file.path, s
 
 const codeName = (code: number): string => `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
 
+/** Whether a text holds any of them: cheap, as most files hold none. */
 export const hasHidden = (text: string): boolean => text.search(hiddenCharacter) !== -1;
 
 /** Stretches of a text, such as its tokens, in their order. */

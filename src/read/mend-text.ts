@@ -63,6 +63,7 @@ function lastBefore(steps: readonly Step[], offset: number): Step | undefined {
   return steps[low - 1];
 }
 
+/** A place of the mended text as one of the real text. */
 export const spanBack = (span: Span, back: Back): Span => ({ ...span, start: back(span.start), end: back(span.end) });
 
 /** A tree with the places of the real text. */
@@ -86,6 +87,7 @@ export function nodeBack(node: Node, back: Back): Node {
   }
 }
 
+/** A diagnostic of the mended text with all its places in the real one. */
 export const diagnosticBack = (diagnostic: Diagnostic, back: Back): Diagnostic => ({
   ...diagnostic,
   ...(diagnostic.span !== undefined && { span: spanBack(diagnostic.span, back) }),

@@ -25,6 +25,7 @@ const withinValues: ReadonlySet<string> = new Set([
 /** Mistakes behind which everything is read as it was meant. */
 const harmless: ReadonlySet<string> = new Set(['yaml/duplicate-key', 'yaml/extra-comma', 'yaml/tab-indent']);
 
+/** Whether every key around it was read in spite of it. */
 export const losesNoKey = ({ code, severity }: Diagnostic): boolean => severity !== 'error' || withinValues.has(code);
 
 interface Told {
@@ -33,6 +34,7 @@ interface Told {
   readonly others: readonly Diagnostic[];
 }
 
+/** The lines of a file on which other problems may only follow from these. What has no place reaches nowhere. */
 export function mistakesOf(file: SourceFile, { mended, others }: Told): readonly Mistake[] {
   const made = (diagnostic: Diagnostic, losesKeys: boolean): readonly Mistake[] =>
     diagnostic.span === undefined ? [] : [mistakeAt(file, diagnostic.span, losesKeys)];

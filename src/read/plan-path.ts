@@ -14,6 +14,7 @@ export interface PlanPath {
   readonly path: string;
 }
 
+/** The parts of a path below the plan's folder; else a diagnostic at `span` that says why it may not be followed. */
 export const parsePlanPath = (written: string, span: Span | undefined): PlanPath | Diagnostic => {
   const outside = leadsOutside(written);
   if (outside !== undefined) {

@@ -88,12 +88,14 @@ export const reportItemAgain = (state: ParseState, firstKey: Token, key: Token):
   reportMended(state, 'yaml/missing-dash', { span: spanOf(state, key) }, dash, true);
 };
 
+/** A key over several lines as its last line alone, which is what its colon stands behind. */
 export const onItsLastLine = (state: ParseState, key: Token): Token => ({
   ...key,
   ...lastLineOf(state, key),
   line: key.endLine,
 });
 
+/** Tells of a text that stands where a key was wanted: mostly one whose colon is missing. */
 export const reportNoKey = (state: ParseState, token: Token): void => {
   scalarNode(state, token);
   if (state.broken) {
@@ -124,11 +126,16 @@ const linesOf = (state: ParseState, token: Token): readonly Range[] => {
   return ranges;
 };
 
+/** The stretch of a token's first word, to mark no more than that. */
 export const firstWordOf = (state: ParseState, token: Token): Range => {
   const [word = ''] = textAt(state, token).split(/\s/u, 1);
   return { start: token.start, end: token.start + word.length };
 };
 
+/**
+ * Tells of a token that no part of the structure took, by the likeliest slip that leaves it there. `column` is the
+ * column of the structure it stands behind; -1 at the top.
+ */
 export const reportLeftover = (state: ParseState, column: number): void => {
   const { current, previous } = state;
   const span = spanOf(state, current.line === current.endLine ? current : firstWordOf(state, current));

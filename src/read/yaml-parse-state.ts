@@ -56,6 +56,7 @@ export interface ParseState {
   lostLine: boolean;
 }
 
+/** The state before the first token. `most` is how many tokens are read before the file is given up. */
 export const startParse = (path: string, text: string, tokens: TokenStream, most = mostTokens): ParseState => ({
   path,
   text,
@@ -95,6 +96,7 @@ export const stop = (state: ParseState): void => {
   state.current = { ...state.current, kind: 'end' };
 };
 
+/** Reports a problem; the same one at the same place once. With the last that is allowed the rest is left unread. */
 export const report = <C extends Code>(state: ParseState, code: C, details: Details<C>): void => {
   if (state.stopped) return;
   const last = state.diagnostics.at(-1);
@@ -124,14 +126,17 @@ export interface Range {
   readonly end: number;
 }
 
+/** A stretch of the text as a place. */
 export const spanOf = (state: ParseState, { start, end }: Range): Span => ({ file: state.path, start, end });
 
+/** The text of a stretch, as it was written. */
 export const textAt = (state: ParseState, { start, end }: Range): string => state.text.slice(start, end);
 
 /** Nothing of the document is left: what follows is the end, or another document. */
 export const isAtEnd = ({ current: { kind } }: ParseState): boolean =>
   kind === 'end' || kind === 'document-start' || kind === 'document-end';
 
+/** Whether a token is a text, a word or a number on its own; block texts aren't among them. */
 export const isScalar = ({ kind }: Token): boolean =>
   kind === 'plain' || kind === 'single-quoted' || kind === 'double-quoted';
 
@@ -153,6 +158,7 @@ export const enterLevel = (state: ParseState, token: Token): boolean => {
   return false;
 };
 
+/** Leaves the level that was entered last. */
 export const leaveLevel = (state: ParseState): void => {
   state.level -= 1;
 };

@@ -23,11 +23,13 @@ export interface Decision {
 /** What an athlete is called on the page. */
 export type NameOf = (athlete: Athlete) => string;
 
+/** Pins, then changed rules, in the order of the plan. `nameOf` says what athletes are called on the page. */
 export const decisionsOf = (plan: Plan, nameOf: NameOf): readonly Decision[] => [
   ...plan.pins.map((pin) => decision(plan, pin, pinWords(plan, pin), nameOf)),
   ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(change), nameOf)),
 ];
 
+/** Waivers in the order of the plan, for the season as a whole; who only wants those in force picks by their days. */
 export const waiversOf = (plan: Plan, nameOf: NameOf): readonly Decision[] =>
   plan.waivers.map((waiver) => decision(plan, waiver, waiverWords(waiver), nameOf));
 

@@ -23,6 +23,7 @@ export interface ReviewPage {
 export const NO_DECISIONS = 'Nothing.';
 export const NO_EXCEPTIONS = 'Nothing: all of it went as written.';
 
+/** Everything in words; sections with nothing to tell aren't there. */
 export function reviewPage(review: Review): ReviewPage {
   const { title, day, week, mark, recorded, decisions, exceptions, waivers } = review;
   return {

@@ -45,6 +45,7 @@ export interface CalendarDate {
 export const daysInMonth = (year: number, month: number): number =>
   month === 2 ? (isLeapYear(year) ? 29 : 28) : month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
 
+/** By the Gregorian rule, for years before it came too. */
 export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 /** The day of a calendar date that exists; years 0 to 9999. */
@@ -78,6 +79,7 @@ export const isoDate = (day: Day): string => {
 /** 1970-01-01 was a thursday. */
 export const weekdayOf = (day: Day): Weekday => ((((day + 3) % 7) + 7) % 7) as Weekday;
 
+/** The day of the week in full: `monday`. */
 export const weekdayNameOf = (day: Day): WeekdayName => weekdayNames[weekdayOf(day)];
 
 /** The last day at or before `day` that is `first`: the start of the week `day` is in. */

@@ -1,6 +1,6 @@
-// The schemas that editors and scripts read: that of a plan is what the shapes give now, and each is a valid schema. The
-// schemas of a build, of a diff and of a review are written by hand, as a promise to those who read them; tests of `--format json`
-// hold them.
+// The schemas that editors and scripts read: that of a plan is what the shapes give now, and each is a valid schema.
+// The schemas of a build, of a diff and of a review are written by hand, as a promise to those who read them; tests of
+// `--format json` hold them.
 
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';

@@ -1,5 +1,5 @@
-// budget: all jumping of a week within the number the coach has set; silent without one.
-// For an athlete with a limit in force or on the way back it keeps the week from being written.
+// budget: all jumping of a week within the number the coach has set; silent without one. For an athlete with a limit in
+// force or on the way back it keeps the week from being written.
 
 import { limitedIn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { ruleChangePlaces, weekPlace } from '../places.ts';

@@ -1,6 +1,6 @@
-// taper-cut: before a peak the volume falls by about half and the tiers stay. R5 (P).
-// Too deep a cut is said only where the coach's own number or lines made it: days, slots and limits may leave less room.
-// Tiers are compared where some session of the taper has room behind it for hard drills, and nothing holds the athlete.
+// taper-cut: before a peak the volume falls by about half and the tiers stay. R5 (P). Too deep a cut is said only where
+// the coach's own number or lines made it: days, slots and limits may leave less room. Tiers are compared where some
+// session of the taper has room behind it for hard drills, and nothing holds the athlete.
 
 import type { Tier } from '../../library/types.ts';
 import { TIERS } from '../../library/types.ts';

@@ -9,6 +9,7 @@ import { select, shardOf } from '../select.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
+/** Status 0; 1 where the plan has errors, or warnings under `--strict`; 2 where options clash or a name isn't there. */
 export async function build(request: BuildRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);

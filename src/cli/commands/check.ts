@@ -26,6 +26,10 @@ import type { Session } from '../session.ts';
 import { VERSION } from '../version.ts';
 import { walk } from '../walk.ts';
 
+/**
+ * Status 0; 1 where errors were found, or warnings under `--strict`; 2 where the plan can't be read, or a code or an
+ * option is refused.
+ */
 export async function check(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.explain !== undefined) return await explain(request.explain, session);
   if (request.watch === true) return await watchCheck(request, session);

@@ -13,6 +13,7 @@ import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellDiff } from '../tell-diff.ts';
 
+/** Status 0; with `--exit-code` 1 where something changed; 1 where a side has errors, 2 where one can't be opened. */
 export async function diff(request: DiffRequest, session: Session): Promise<ExitStatus> {
   const old = await openSide(request.old, request, session);
   if (!old.ok) return old.status;

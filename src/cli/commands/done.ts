@@ -1,5 +1,5 @@
-// `footfall done`: prints what is over and not on the record, or adds a day's sessions, practice, match or tests to it. While rows
-// are added no other footfall adds any, so that a day confirmed by two at once is confirmed once.
+// `footfall done`: prints what is over and not on the record, or adds a day's sessions, practice, match or tests to it.
+// While rows are added no other footfall adds any, so that a day confirmed by two at once is confirmed once.
 
 import type { Build } from '../../build/types.ts';
 import { compile } from '../../compile.ts';
@@ -34,6 +34,10 @@ import { folderOf, tellFindings } from '../tell-findings.ts';
 
 const SHEET_DAYS = 28;
 
+/**
+ * Status 0 for a sheet or for rows that were added; 1 where the plan has errors; 2 where the day or an exception is
+ * refused, and nothing is written then.
+ */
 export async function recordDone(request: DoneRequest, session: Session): Promise<ExitStatus> {
   const { date, exceptions, from, format } = request;
   if (date === undefined) {

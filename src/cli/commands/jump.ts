@@ -21,6 +21,7 @@ import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellFindings } from '../tell-findings.ts';
 
+/** Status 0; 1 where the file of trials has errors; 2 where what was typed doesn't go together. */
 export async function jump(request: JumpRequest, session: Session): Promise<ExitStatus> {
   if (request.trials !== undefined) return await jumpFile(request.trials, request, session);
   const problem = problemOf(request);

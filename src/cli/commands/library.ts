@@ -30,6 +30,7 @@ import type { Session } from '../session.ts';
 
 const NO_KIT = 'none';
 
+/** Status 0, an empty list included; 1 where the plan has errors; 2 where a name or an option is refused. */
 export async function library(request: LibraryRequest, session: Session): Promise<ExitStatus> {
   if (request.athlete !== undefined && request.plan === undefined)
     return await refuse(session, '--athlete needs --plan');

@@ -12,6 +12,7 @@ import { lined } from '../session.ts';
 import type { Session } from '../session.ts';
 import type { ReachRequest } from '../why-requests.ts';
 
+/** Status 0, also where no week holds so many; 1 where the plan has errors; 2 where nobody has the id. */
 export async function reach(request: ReachRequest, session: Session): Promise<ExitStatus> {
   const opened = await openAthlete(request, session);
   if (!opened.ok) return opened.status;

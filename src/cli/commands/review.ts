@@ -1,5 +1,5 @@
-// `footfall review [plan]`: the Monday page as text, a page to print, a table or JSON. Which day it is of the record says, where the coach
-// doesn't.
+// `footfall review [plan]`: the Monday page as text, a page to print, a table or JSON. Which day it is of the record
+// says, where the coach doesn't.
 
 import { renderCsv } from '../../render/csv/csv.ts';
 import { page } from '../../render/html/document.ts';
@@ -26,6 +26,7 @@ import { select } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
+/** Status 0; 1 where the plan has errors; 2 where options clash, a name isn't there or no day can be told. */
 export async function review(request: ReviewRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);

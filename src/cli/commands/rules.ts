@@ -14,6 +14,7 @@ import { unknown } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
+/** Status 0; 1 where the plan has errors; 2 where no rule has the id. */
 export async function rules(request: RulesRequest, session: Session): Promise<ExitStatus> {
   const opened = request.plan === undefined ? undefined : await openPlan(request.plan, session);
   if (opened?.ok === false) return opened.status;

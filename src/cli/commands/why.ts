@@ -12,6 +12,7 @@ import type { WhyRequest } from '../why-requests.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
+/** Status 0; 1 where the plan has errors; 2 where nobody has the id or the date is outside the season. */
 export async function why(request: WhyRequest, session: Session): Promise<ExitStatus> {
   const opened = await openAthlete(request, session);
   if (!opened.ok) return opened.status;

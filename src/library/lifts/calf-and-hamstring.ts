@@ -1,5 +1,5 @@
-// Calves, straight and bent, and hamstrings lowered under load. Joined by ../lifts.ts.
-// The lowering lasts no more than five seconds: longer is said to hold jump height back (P13, C).
+// Calves, straight and bent, and hamstrings lowered under load. Joined by ../lifts.ts. The lowering lasts no more than
+// five seconds: longer is said to hold jump height back (P13, C).
 
 import type { Lift } from '../types.ts';
 import { ASSISTANCE_REPS, BODY_REPS, HELD_SECONDS, pattern } from './pattern.ts';

@@ -1,5 +1,5 @@
-// Diagnostics as SARIF 2.1.0, for services that show the findings of checks beside the lines of a change.
-// Source of the format: OASIS, Static Analysis Results Interchange Format 2.1.0,
+// Diagnostics as SARIF 2.1.0, for services that show the findings of checks beside the lines of a change. Source of the
+// format: OASIS, Static Analysis Results Interchange Format 2.1.0,
 // https://docs.oasis-open.org/sarif/sarif/v2.1.0/sarif-v2.1.0.html
 
 import type { DiagnosticsView, ViewDiagnostic, ViewPlace } from '../../report/diagnostics-view.ts';

@@ -37,6 +37,7 @@ export function headerHeight({ day, time = '', place, next = '' }: Board, width:
 
 const MORE = 'page 9 of 9';
 
+/** What everybody does: the timetables and, below them, what somebody does alone. */
 export const floorHeight = (board: Board, width: number): number =>
   timetablesHeight(board, width) + ownHeight(board, width);
 
@@ -151,8 +152,10 @@ export function rollAcrossHeight(board: Board, width: number): number {
 
 const groupRollHeight = ({ people }: BoardGroup): number => (people.length + 1) * m.rollRow + 1.5;
 
+/** The list to tick, its groups one below the other, without its heading. */
 export const rollHeight = ({ groups }: Board): number => groups.reduce((sum, group) => sum + groupRollHeight(group), 0);
 
+/** The column beside the timetable: the list to tick, and the reminders below it. */
 export const sideHeight = (board: Board): number =>
   m.headLine + rollHeight(board) + m.gap + reminderHeights(board, m.side).reduce((sum, one) => sum + one, 0);
 

@@ -51,6 +51,7 @@ export function exerciseText(exercise: BoardExercise): readonly StrongAndPlain[]
 
 export const BETWEEN_DOSES = '; ';
 
+/** What somebody does alone, exercise by exercise; the name stands before the first. */
 export function ownText({ name, lines }: BoardOwn): readonly StrongAndPlain[] {
   return lines.map(({ at, exercise, dose, manner }, index) => ({
     strong: `${index === 0 ? `${name}: ` : ''}at ${at} ${exercise} ${dose}`,

@@ -78,6 +78,7 @@ export interface CardSpace {
   readonly column: number;
 }
 
+/** Width and height of a half page, and the width of one of its two columns, in mm. */
 export function cardSpace(paper: Paper): CardSpace {
   const { width, height } = printable(paper, 'portrait');
   const column = (width - CARD_MEASURES.columnGap) / 2 - CARD_MEASURES.hair;
@@ -243,6 +244,7 @@ export function sessionTitle({ day, time, place }: CardSession): string {
   return `${day}${time === undefined ? '' : ` ${time}`}, ${place}`;
 }
 
+/** The line below a session's title, which its height is reckoned with. */
 export function sessionFacts({ minutes, warmUpMinutes }: CardSession): string {
   return `${minutes} min, the first ${warmUpMinutes} warm-up`;
 }

@@ -33,6 +33,9 @@ export interface SheetMaker {
   readonly finish: () => readonly string[];
 }
 
+/**
+ * Puts two half pages on a sheet. `add` gives the sheets that became full, `finish` the last one with an empty half.
+ */
 export function createSheets(): SheetMaker {
   let waiting: string | undefined;
   const add = (halves: readonly string[]): readonly string[] => {

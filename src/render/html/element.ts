@@ -26,6 +26,7 @@ export const names = (people: readonly string[]): Content =>
 /** An empty box to tick or write in; nothing for those who hear the page. */
 export const box = (): Element => h('span', { class: 'box', 'aria-hidden': 'true' });
 
+/** So many boxes to tick in a row. */
 export const boxes = (count: number): readonly Element[] => Array.from({ length: count }, box);
 
 /** Strokes of each pattern across a swatch of 90 by 42. */
@@ -47,6 +48,7 @@ export function groupMark({ name: word, pattern }: GroupMark): Element {
   return h('span', { class: 'group' }, pattern === undefined ? null : swatch(pattern), name(word));
 }
 
+/** The pattern of a group, by its number from 0. Patterns come again where there are more groups than patterns. */
 export function swatch(pattern: number): Element {
   const index = pattern % PATTERNS.length;
   return h(

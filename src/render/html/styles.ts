@@ -14,6 +14,7 @@ const mm = (value: number): string => `${Math.round(100 * value) / 100}mm`;
 /** The kinds of page, each with rules of its own. */
 export type PageKind = 'cards' | 'board' | 'season' | 'list' | 'review';
 
+/** How a page of the kind lies: what is read from afar is wide. */
 export const orientationOf = (kind: PageKind): Orientation =>
   kind === 'board' || kind === 'season' ? 'landscape' : 'portrait';
 

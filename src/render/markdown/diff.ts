@@ -4,6 +4,7 @@ import { isoDate } from '../../util/days.ts';
 import { causeWords, NOT_TOLD_APART, pointWords, totalWords } from '../../report/diff-words.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';
 
+/** The lines of the comment, each without its end. What a plan says is escaped. */
 export function renderDiffMarkdown(report: DiffReport): readonly string[] {
   const edits = report.edits.map(
     ({ words, place }) => `- ${plain(words)}${place === undefined ? '' : ` (\`${place.replaceAll('`', "'")}\`)`}`,

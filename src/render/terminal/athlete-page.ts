@@ -12,6 +12,7 @@ import type { LayoutColumn } from './layout.ts';
 const ROOM_FOR_REASONS = 84;
 const INSET = '      ';
 
+/** The lines of the page, no wider than the canvas unless a word is. */
 export function renderAthlete(page: AthletePage, canvas: Canvas): readonly string[] {
   return [...renderWeeks(page, canvas), ...(page.sessions.length === 0 ? [] : ['', ...renderSessions(page, canvas)])];
 }

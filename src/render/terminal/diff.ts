@@ -9,6 +9,7 @@ import { hanging, pad } from './layout.ts';
 const INSET = '  ';
 const WEEK_WIDTH = 16;
 
+/** The lines of the page; totals come last, parts with nothing to tell are left out. */
 export function renderDiff(report: DiffReport, canvas: Canvas): readonly string[] {
   const { palette, width } = canvas;
   const edits = report.edits.flatMap(({ words, place }) =>

@@ -56,6 +56,7 @@ interface Grid {
   readonly cell: number;
 }
 
+/** The lines of the page. A band holds as many weeks as the canvas is wide for, one at least. */
 export function renderGlance(glance: Glance, canvas: Canvas): readonly string[] {
   const grid = gridOf(glance);
   // The last week of a band needs no gap behind it.

@@ -7,6 +7,7 @@ import { hanging } from './layout.ts';
 
 const INSET = '  ';
 
+/** The answer in a sentence, then the weeks in the way with what each may have. */
 export function renderReach(reach: Reach, { palette, width }: Canvas): readonly string[] {
   const { name, contacts, earliest, highest, inTheWay } = reach;
   const answer =

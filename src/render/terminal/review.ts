@@ -9,6 +9,7 @@ import { renderCautions } from './cautions.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
 
+/** The lines of the page one by one, as a big squad has many. */
 export function* renderReview(page: ReviewPage, canvas: Canvas): Iterable<string> {
   const { palette, width } = canvas;
   yield* hanging('', page.title, width).map(palette.strong);

@@ -10,6 +10,7 @@ import { hanging, pad } from './layout.ts';
 const INSET = '  ';
 const DOSE_INSET = '     ';
 
+/** The lines of one session, in the order in which it is done. */
 export function renderSheet(sheet: SessionSheet, canvas: Canvas): readonly string[] {
   const { palette, width } = canvas;
   return [

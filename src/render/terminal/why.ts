@@ -14,6 +14,7 @@ import { hanging } from './layout.ts';
 const INSET = '  ';
 const LABEL = 10;
 
+/** The lines of the page, outermost first: the week, its steps, its bounds, what would change it, its sessions. */
 export function renderWhy(why: Why, canvas: Canvas): readonly string[] {
   const { palette, width } = canvas;
   return [

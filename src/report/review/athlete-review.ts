@@ -69,6 +69,10 @@ export interface Reviewed {
   readonly exceptions: readonly ToldItem[];
 }
 
+/**
+ * One athlete's part of the page. The season is compiled as of the review, and once more for each week looked back on
+ * and each new maximum.
+ */
 export function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
   const { builds, plan, places, day, weeks, nameOf, marks } = common;
   const built = builds.now.athlete(athlete);

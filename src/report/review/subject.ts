@@ -28,6 +28,7 @@ export interface Subject {
   readonly expected?: number;
 }
 
+/** Whom something told is about: an athlete alone. */
 export const whoOf = ({ athlete, name }: Subject): { athletes: readonly string[]; names: readonly string[] } => ({
   athletes: [athlete.id],
   names: [name],

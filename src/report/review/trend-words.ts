@@ -16,6 +16,10 @@ export const trendValue = (measure: Measure, value: number): number => Number(tr
 export const trendNumber = (measure: Measure, value: number): string =>
   (measure === 'height' ? value * CENTIMETRES_A_METRE : value).toFixed(PLACES[measure]);
 
+/**
+ * What a change is worth: noise up to two typical errors (Hopkins 2000, M), too little under the smallest worthwhile
+ * change (J13, M).
+ */
 export function verdictOf({ before, change = 0, insideNoise, worthwhile }: JumpTrend): string {
   if (before === undefined) return 'no test before it done the same way';
   if (insideNoise === undefined) return 'no error of it is known';

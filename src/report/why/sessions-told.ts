@@ -35,6 +35,7 @@ export interface LineTold {
   readonly reasons: readonly Told[];
 }
 
+/** All sessions of the week; only those on `day` have lines. */
 export function sessionsTold(plan: Plan, { sessions }: BuiltWeek, day: Day, places: Places): readonly SessionTold[] {
   return sessions.map((session) => ({
     day: session.day,

@@ -23,6 +23,7 @@ export type Params = Reason['params'];
 /** A parameter as a number; 0 where there is none. */
 export const numberOf = (params: Params, name: string): number => Number(params[name] ?? 0);
 
+/** Each place once, in the order given: `season.yaml:58`. */
 export const placesOf = (spans: readonly Span[], places: Places): readonly string[] => [
   ...new Set(spans.map((span) => places.words(span))),
 ];

@@ -12,6 +12,9 @@ import { kindWords, whyContacts } from '../week-words.ts';
 import { numberOf, placesOf, ruleMark } from './told.ts';
 import type { Params, Told } from './told.ts';
 
+/**
+ * The steps in the order in which one follows from the other. Of a week that is over what was wished for isn't told.
+ */
 export function weekChain(built: BuiltAthlete, week: BuiltWeek, places: Places): readonly Told[] {
   const find = (about: string): Reason | undefined => week.reasons.find((reason) => reason.about === about);
   const [phase, kind, target] = [find('phase'), find('kind'), find('target')];
@@ -68,6 +71,7 @@ const BARRED: Readonly<Record<string, string>> = {
   'no-slot': 'no slot',
 };
 
+/** Why days of a week hold no jumps, from the ids of the grid with spaces between. */
 export const barredWords = (barred: string): string =>
   barred
     .split(' ')

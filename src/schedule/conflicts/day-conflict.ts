@@ -1,6 +1,6 @@
-// Why a pinned day can't be held: a smallest set of lines that can't all hold, and
-// what would work instead. Found by taking lines out and choosing days again, so it runs only where there is a conflict.
-// Handed to ../days.ts by first-stages.ts.
+// Why a pinned day can't be held: a smallest set of lines that can't all hold, and what would work instead. Found by
+// taking lines out and choosing days again, so it runs only where there is a conflict. Handed to ../days.ts by
+// first-stages.ts.
 
 import type { RuleId } from '../../library/rules.ts';
 import type { Pin, Waiver } from '../../plan/types.ts';

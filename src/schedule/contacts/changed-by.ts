@@ -7,6 +7,7 @@ import type { Span } from '../../source/types.ts';
 
 const UNCHANGED: readonly Span[] = [];
 
+/** Their places in the order of the plan; the same empty list wherever nothing changes the rule. */
 export function changedBy(book: RuleBook, rule: RuleId, range: DayRange): readonly Span[] {
   const changes = book.changes(rule, range);
   return changes.length === 0 ? UNCHANGED : changes.map((change) => change.span);

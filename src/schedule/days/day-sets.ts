@@ -18,14 +18,17 @@ export function daysOf(set: DaySet): readonly number[] {
   return members[set] ?? [];
 }
 
+/** Whether a day, from 0 to 6, is in the set. */
 export function includesDay(set: DaySet, day: number): boolean {
   return ((set >> day) & 1) === 1;
 }
 
+/** The set of days from 0 to 6. */
 export function setOf(days: readonly number[]): DaySet {
   return days.reduce((set, day) => set | (1 << day), NO_DAYS);
 }
 
+/** How many days are in the set. */
 export function countDays(set: DaySet): number {
   return counts[set] ?? 0;
 }

@@ -50,6 +50,7 @@ export interface SeasonDays extends DaysInput {
 
 const NO_DAYS_PUBLISHED: ReadonlyMap<Day, PublishedDay> = new Map();
 
+/** Looks all of it up for one athlete. `published` holds the days that are out, by athlete. */
 export function seasonDays(plan: Plan, input: DaysInput, published: Published): SeasonDays {
   const { athlete, weeks } = input.grid;
   const rules = dayRules(ruleBook(plan, athlete), athlete, weeks.map(weekRange));
@@ -91,6 +92,7 @@ function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {
   };
 }
 
+/** First to last day of a week of the grid. */
 export function weekRange(week: WeekCells): DayRange {
   return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
 }
@@ -101,6 +103,7 @@ export function dayPinsIn(season: SeasonDays, week: WeekCells): readonly Pin[] {
   return season.dayPins.filter((pin) => overlap(pin.range, weekRange(week)));
 }
 
+/** The rules of a week by its index from 0; throws outside the season. */
 export function getRules(season: SeasonDays, week: number): DayRules {
   const rules = season.rules[week];
   if (rules === undefined) throw new Error(`no rules for week ${week}`);

@@ -28,6 +28,7 @@ export interface StandingWeek {
   readonly practiceJumps: readonly number[];
 }
 
+/** What at least half the weeks of the athlete's season have, day by day from the first of the week. */
 export function standingWeek(plan: Plan, athlete: Athlete, weeks: readonly WeekCells[]): StandingWeek {
   const { slots, practice } = itemsOf(plan, athlete);
   let jumpDays = NO_DAYS;

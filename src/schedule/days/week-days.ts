@@ -158,6 +158,7 @@ export function pinnedDays({ week, pins }: Pick<WeekDays, 'week' | 'pins'>): Day
   return pins.length === 0 ? NO_DAYS : cellSet(week, (cell) => pins.some((pin) => namesDay(pin, cell)));
 }
 
+/** Whether a pin asks for a session on that day of the week. */
 export function namesDay(pin: Pin, cell: DayCell): boolean {
   return pin.effects.some((effect) => effect.kind === 'on' && effect.days.includes(weekdayOf(cell.day)));
 }
@@ -184,6 +185,7 @@ function openLiftDays(season: SeasonDays, { week, rules }: OpenWeek): DaySet {
   );
 }
 
+/** Whether a slot is for lifting, alone or with jumps. */
 export function takesLifts(slot: Slot): boolean {
   return slot.use !== 'jumps';
 }

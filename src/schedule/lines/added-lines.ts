@@ -50,6 +50,7 @@ export interface AddTask {
 
 const SECONDS = 60;
 
+/** Drafts in the order of the plan, their contacts together, and why what is left out is left out. */
 export function addedLines(task: AddTask): AddedLines {
   const blocks = blocksOf(task);
   if (blocks.length === 0) return NOTHING_ADDED;

@@ -9,6 +9,7 @@ import type { Ladder } from './ladders.ts';
 import type { BarredWish } from './session-picks.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 
+/** Reports one wish: by which rules it is barred, what would open it, and the rung that may be done instead. */
 export function reportBarred(
   { athlete, plan, report }: Trainee,
   week: TrainingWeek,

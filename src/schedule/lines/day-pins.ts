@@ -51,6 +51,7 @@ function touchesLines(effect: PinEffect): boolean {
   }
 }
 
+/** The pins in force on a day; loads in grams. */
 export function pinsOn(pins: readonly Pin[], day: Day): DayPins {
   const inForce = pins.length === 0 ? pins : pins.filter((pin) => holds(pin.range, day));
   if (inForce.length === 0) return NO_PINS;

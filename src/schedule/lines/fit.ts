@@ -28,6 +28,7 @@ function opening(drafts: readonly Draft[]): number {
   return (warmUp + lighter) * SECONDS;
 }
 
+/** How long a session of these lines takes in seconds, from the beginning of its warm-up. */
 export function sessionSeconds(drafts: readonly Draft[]): number {
   let seconds = opening(drafts);
   for (const draft of drafts) seconds += draft.seconds;

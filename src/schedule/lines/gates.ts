@@ -225,6 +225,7 @@ function drillKitRefusal(drill: Drill, place: TrainingPlace): Refusal | undefine
   return kitRefusal(drill.kit, place);
 }
 
+/** What a place lacks of the kit, the first of it; undefined where all is there. */
 export function kitRefusal(kit: Drill['kit'], place: TrainingPlace): Refusal | undefined {
   const missing = kit.find((item) => (place.kit.counts.get(item) ?? 0) === 0);
   return missing === undefined ? undefined : refusal('kit', { place: place.id, kit: missing }, [place.span]);

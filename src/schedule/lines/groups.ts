@@ -36,6 +36,7 @@ interface Member {
 
 type Roster = ReadonlyMap<string | undefined, ReadonlyMap<string, Member>>;
 
+/** Choices for one plan. Nothing is counted or chosen until it is asked for. */
 export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
   let roster: Roster | undefined;
   const members = (squad: string | undefined): ReadonlyMap<string, Member> => {

@@ -28,6 +28,7 @@ export interface Ladders {
   readonly of: (standing: Standing, place: TrainingPlace) => Ladder;
 }
 
+/** Ladders of these families, from the easiest drill of each on. Who stands alike at one place gets the same ladder. */
 export function ladders(families: ReadonlyMap<string, readonly Drill[]>): Ladders {
   const built = boundedCache<Ladder>(LADDERS_KEPT);
   const asked = new WeakMap<Standing, Map<TrainingPlace, Ladder>>();

@@ -12,6 +12,9 @@ import type { Ladder } from './ladders.ts';
 /** Lifts that could fill a place, in order of preference, whatever the athlete's maxima. */
 export type LiftChoice = (place: PatternPlace, ladder: Ladder, phase: PhaseId) => readonly Lift[];
 
+/**
+ * Choices among these lifts, without those on unstable ground and those lowered for longer than `mostEccentricSeconds`.
+ */
 export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSeconds: number): LiftChoice {
   const patterns = new Map<string, Lift[]>();
   for (const lift of lifts.values()) patterns.set(lift.pattern, [...(patterns.get(lift.pattern) ?? []), lift]);

@@ -53,6 +53,7 @@ export interface LiftSession {
   readonly left: (exercise: string, pin: Pin) => void;
 }
 
+/** The maximum behind a lift's load on the session's day; undefined where none is known. */
 export const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
   findMax(session.athlete, lift, session.day, session.rules.stale, session.returns);
 

@@ -38,6 +38,7 @@ const clamp = (lift: Clamped, reps: number): number => Math.max(lift.reps.from, 
 
 const PERCENT = 100;
 
+/** The sets of an easy day: the library's share of the usual ones, one at least. C. */
 export function easySets(sets: number, day: LiftDay): number {
   return day.easy ? Math.max(1, Math.round((sets * LIFTING.easySets) / PERCENT)) : sets;
 }

@@ -32,6 +32,10 @@ export interface LineRules {
   readonly noviceWeeks: number;
 }
 
+/**
+ * The numbers in force over a range, in the units of the rule table; the bands a phase sets are absent unless the plan
+ * changes them.
+ */
 export function lineRules(book: RuleBook, range: DayRange): LineRules {
   const value = (rule: RuleId, parameter: string): number => getRuleValue(book, rule, parameter, range);
   const highMost = book.value('high-tier-share', 'most', range);

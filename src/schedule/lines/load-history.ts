@@ -9,6 +9,7 @@ export interface LoadHistory {
   readonly startWeek: (block: number, loading: boolean) => void;
 }
 
+/** A history with nothing in it. Loads in grams, by the lift's id; weeks are given in order. */
 export function loadHistory(): LoadHistory {
   let block = 0;
   let loading = false;

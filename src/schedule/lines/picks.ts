@@ -26,6 +26,7 @@ export interface SessionGates {
   readonly mostStill: number;
 }
 
+/** A text that is equal for gates that let the same through. */
 export function gatesKey(gates: SessionGates): string {
   const flags = `${gates.drops ? 'd' : ''}${gates.fastHigh ? 'f' : ''}${gates.noFast ?? ''}/${gates.noHigh ?? ''}`;
   return `${flags}/${gates.mostHigh}/${gates.mostDrops}/${gates.mostStill}`;

@@ -44,6 +44,7 @@ export interface JumpTask {
   readonly tally: Tally;
 }
 
+/** The lines, the week's tally with them in it, and what was left out. Pins that can't be kept are reported. */
 export function sessionJumps(task: JumpTask): SessionJumps {
   const { trainee, week, pins } = task;
   const gates = sessionGates(task);

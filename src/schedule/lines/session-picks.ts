@@ -49,6 +49,7 @@ export interface PickRequest {
   readonly waived: (rule: string) => boolean;
 }
 
+/** The drills as they will stand, the pins that a gate bars, and the drills that pins leave out. */
 export function sessionPicks(request: PickRequest): Omit<Picked, 'number'> {
   const { pins, choosing } = request;
   const leftOut = (drill: Drill): Refusal | undefined => {

@@ -53,6 +53,9 @@ const PERCENT = 100;
 /** The lift whose maximum the strength for drops is measured by. */
 const STRENGTH_LIFT = 'back-squat';
 
+/**
+ * The numbers of all gates over a range: heights in cm, masses in kg, strength in per cent of body mass, ages in years.
+ */
 export function gateValues(book: RuleBook, range: DayRange): GateValues {
   const value = (rule: RuleId, parameter: string): number => getRuleValue(book, rule, parameter, range);
   const byLevel = (rule: RuleId): Record<Level, number> => ({
@@ -81,6 +84,7 @@ export function gateValues(book: RuleBook, range: DayRange): GateValues {
   return { key: JSON.stringify(values), ...values };
 }
 
+/** Where the athlete stands on a day, by the gates' numbers in force. */
 export function standingOn(athlete: Athlete, day: Day, values: GateValues): Standing {
   const level = levelOn(athlete, day);
   const years = ageOn(athlete, day);

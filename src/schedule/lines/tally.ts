@@ -28,6 +28,7 @@ export const EMPTY_TALLY: Tally = {
   still: 0,
 };
 
+/** The tally with so many contacts of a drill; the one given stays as it is. */
 export function addDrill(tally: Tally, drill: Drill, contacts: number): Tally {
   const added = addContacts(tally, drill, contacts);
   return {
@@ -60,6 +61,7 @@ function addContacts(tally: Tally, counted: Counted, contacts: number): Tally {
   };
 }
 
+/** The sums that a session is shared out by, as a key. The others bound what its gates let through. */
 export function tallyKey(tally: Tally): string {
   const { contacts, vertical, horizontal, lateral, fast } = tally;
   return `${contacts},${vertical},${horizontal},${lateral},${fast}`;

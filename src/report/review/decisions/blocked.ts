@@ -5,6 +5,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** One for each blocked week from the current one on, with its first error. */
 export function blockedWeeks(subject: Subject): readonly ToldItem[] {
   const { built, week, places } = subject;
   const ahead = built.weeks.filter((one) => one.week >= (week?.week ?? Infinity) && built.blocked.has(one.week));

@@ -7,6 +7,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** One for each limit whose last day is within the review's days, before or behind. */
 export function endingLimits(subject: Subject): readonly ToldItem[] {
   const { plan, athlete, day, places } = subject;
   return athlete.limits

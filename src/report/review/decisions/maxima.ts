@@ -12,6 +12,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** One for a tested maximum, with the line to write and what changes with it; loads in the plan's units. */
 export function newMaximum(subject: Subject, found: NewMaximum): ToldItem {
   const { plan, places, athlete } = subject;
   const { units } = plan.season;

@@ -6,6 +6,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** One at most, for all sessions together, with what the schedule takes in their place. */
 export function missingRecord(subject: Subject): readonly ToldItem[] {
   const { behind, recent, built, athlete, places } = subject;
   const sessions = new Map([...behind.flatMap((week) => week.sessions), ...recent].map((one) => [one.day, one]));

@@ -7,6 +7,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** One at most: the stage in force and who signed it. */
 export function returnStage(subject: Subject): readonly ToldItem[] {
   const { athlete, day, places } = subject;
   const stage = returnStageOn(athlete, day);

@@ -9,6 +9,7 @@ import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** Those of the weeks looked back on without a result, then those of the days ahead. */
 export function testDecisions(subject: Subject): readonly ToldItem[] {
   const { plan, athlete, day, behind } = subject;
   const from = behind[0]?.starts ?? day;

@@ -13,6 +13,7 @@ import type { BuiltWeek, BuiltAthlete } from '../../../build/types.ts';
 
 const TOLD: ReadonlySet<BuiltWeek['kind']> = new Set(['deload', 'taper', 'return', 'hold']);
 
+/** One at most: the kind of week, its contacts and why they are what they are. */
 export function weekAhead(subject: Subject): readonly ToldItem[] {
   const week = nextWeek(subject.built, subject);
   if (week === undefined || !TOLD.has(week.kind) || week.contacts === 0) return [];

@@ -11,6 +11,7 @@ import type { ReviewSection, Said } from './section.ts';
 
 const PERCENT = 100;
 
+/** A row for each athlete, a column for each week; none before the first week is over. */
 export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'weeks'>): readonly ReviewSection[] {
   if (weeks.length === 0) return [];
   const columns: readonly Said<AthleteReview>[] = [
@@ -88,6 +89,7 @@ interface LastWeek {
   readonly last: WeekDone;
 }
 
+/** A row for each athlete with a week behind: all jumping beside the weeks before it, and the load as it was felt. */
 export function lastWeek({ athletes }: Pick<Review, 'athletes'>): readonly ReviewSection[] {
   const rows = athletes.flatMap(({ name, weeks }): readonly LastWeek[] => {
     const last = weeks.at(-1);

@@ -34,6 +34,7 @@ export function sectionOf<T>(
   return [{ title, columns: said, rows: rows.map((row) => said.map(({ text }) => text(row))), notes }];
 }
 
+/** A section of lines in the place of a table; none where there are no lines. */
 export const linesSection = (
   title: string,
   lines: readonly string[],

@@ -54,6 +54,9 @@ const TREND_COLUMNS: readonly Said<Named<JumpTrend>>[] = [
   },
 ];
 
+/**
+ * A row for each athlete, test and way of measuring: the mean, its change and what the change is worth. J2, J11 to J13.
+ */
 export const trendSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
   sectionOf(
     'Jump tests',
@@ -76,6 +79,7 @@ const FORECAST_COLUMNS: readonly Said<Named<ProgrammeForecast>>[] = [
   { title: 'after', align: 'left', text: ({ of }) => `${of.weeks} weeks, ${of.contacts} contacts` },
 ];
 
+/** A row for each height a forecast is made from. Heights in cm; the gains are those of published groups, J15 (P). */
 export const forecastSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
   sectionOf(
     'What groups gained, beside the programme as it stands',
@@ -110,6 +114,7 @@ const figureName = ({ group: { test }, figure: { what } }: FigureOf): string =>
 
 const figuresIn = ({ group, figures }: JumpPage): readonly FigureOf[] => figures.map((figure) => ({ group, figure }));
 
+/** A row for each index or power worked out, with the sources of what was used below. J3 to J10. */
 export const figureSection = (review: Pick<Review, 'athletes' | 'sources'>): readonly ReviewSection[] =>
   sectionOf(
     'Worked out from them',
@@ -118,6 +123,7 @@ export const figureSection = (review: Pick<Review, 'athletes' | 'sources'>): rea
     review.sources.map(({ id, words }) => `${id} ${words}`),
   );
 
+/** The set of the best jumpers with why each is in it; none where no set can be told. */
 export function bestSection({ best }: Pick<Review, 'best'>): readonly ReviewSection[] {
   if (best === undefined) return [];
   const lines = best.people.map(({ name, lines: of }) => (of.length === 0 ? name : `${name}: ${of.join('; ')}`));
