@@ -53,7 +53,7 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
     kind,
     contacts,
     rules,
-    written: kind.kind === 'empty' ? undefined : writtenDays(season, week),
+    written: week.empty ? undefined : writtenDays(season, week),
     primerDay: contacts.primer ? findPrimerDay(week.cells) : undefined,
     phase: getPhase(phase.phase),
     pins: dayPinsIn(season, week),

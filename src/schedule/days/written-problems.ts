@@ -32,8 +32,8 @@ export function writtenProblems(season: SeasonDays, days: WeekDays): readonly Di
 }
 
 /** In a week that is closed as a whole nothing stands, whatever is open. */
-function leftOut(season: SeasonDays, { week, kind, written }: WeekDays): readonly WrittenDay[] {
-  if (kind.kind === 'empty') return writtenDays(season, week) ?? [];
+function leftOut(season: SeasonDays, { week, written }: WeekDays): readonly WrittenDay[] {
+  if (week.empty) return writtenDays(season, week) ?? [];
   return (written ?? []).filter(({ open }) => !open);
 }
 

@@ -117,4 +117,21 @@ describe('weeks written by hand', () => {
     expect([...built.blocked]).toContain(1);
     expect(wishes.idle(built.diagnostics).map(({ code }) => code)).toContain('schedule/pin-idle');
   });
+
+  it('have no session after the last peak where no day is open to jumps, and say so', () => {
+    const plan = planOf(`footfall: 1
+season: { title: Late peak, starts: 2027-01-04, ends: 2027-02-28 }
+places: { hall: { surface: wood } }
+slots: [{ day: monday, minutes: 90, place: hall }]
+athletes: { mira: { level: advanced, now: { contacts-a-session: 90, sessions-a-week: 1 } } }
+competitions: [{ name: Cup, date: 2027-01-10, prepare: peak }]
+programmes: { agility: [{ week: 1, monday: ${session(80)} }, { week: 2, monday: ${session(80)} }] }
+use: [{ programme: agility, from: 2027-01-04 }]`);
+    const [built] = [...compilePlan(plan).athletes];
+    const after = built?.weeks[1];
+    expect(after).toMatchObject({ kind: 'transition', contacts: 0 });
+    expect(after?.sessions.filter(({ contacts }) => contacts > 0)).toEqual([]);
+    const told = built?.diagnostics.filter(({ code }) => code === 'schedule/programme-day-closed') ?? [];
+    expect(told.map(({ week }) => week)).toContain(after?.starts);
+  });
 });
