@@ -1,4 +1,5 @@
-// The lines in which an athlete drops from a height. Walked by the rules on drops.
+// The lines in which an athlete drops from a height, in cm, and whether the athlete is cleared for it. Walked by the
+// rules on drops.
 
 import type { Drill } from '../library/types.ts';
 import type { LineReading } from './line-reading.ts';

@@ -1,4 +1,4 @@
-// The lines with a share of a maximum. Walked by the rules on loads.
+// The lines with a share of a maximum, in per cent, and what the load chart says to it. Walked by the rules on loads.
 
 import { LOAD_CHART } from '../library/load-chart.ts';
 import type { Lift } from '../library/types.ts';

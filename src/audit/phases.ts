@@ -1,4 +1,5 @@
-// What the rules ask of a week's phase and kind beside what stands in the phase's row.
+// What the rules ask of a week's phase and kind beside what stands in the phase's row of the library: in season or not,
+// idle, easy. Called by the rules.
 
 import type { WeekReading } from './season-reading.ts';
 

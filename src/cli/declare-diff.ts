@@ -1,4 +1,5 @@
-// How `footfall diff` is declared.
+// How `footfall diff` is declared: its arguments, options and help. Added by program.ts; the command itself is loaded
+// when it is called.
 
 import { parseDate } from './option-values.ts';
 import type { Add, Options } from './declare.ts';

@@ -1,4 +1,5 @@
-// How `footfall done` is declared.
+// How `footfall done` is declared: its arguments, options and help. Added by program.ts; the command itself is loaded
+// when it is called.
 
 import { Option } from 'commander';
 import { DONE_KINDS } from '../language/shapes/record.ts';

@@ -1,4 +1,4 @@
-// How `footfall format` is declared.
+// How `footfall format` is declared. Added by program.ts; the command itself is loaded when it is called.
 
 import type { Add, Options } from './declare.ts';
 import type { FormatRequest } from './file-requests.ts';

@@ -1,4 +1,5 @@
-// How `footfall jump` is declared: a file of trials, or a test that is typed.
+// How `footfall jump` is declared: a file of trials, or a test that is typed. Added by program.ts; the command itself
+// is loaded when it is called.
 
 import type { Add, Options } from './declare.ts';
 import { formats } from './declare.ts';

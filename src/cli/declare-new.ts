@@ -1,4 +1,4 @@
-// How `footfall new` is declared.
+// How `footfall new` is declared. Added by program.ts; the command itself is loaded when it is called.
 
 import type { Add, Options } from './declare.ts';
 import { parseDate } from './option-values.ts';

@@ -1,4 +1,5 @@
-// How `footfall review` is declared.
+// How `footfall review` is declared: its options and help. Added by program.ts; the command itself is loaded when it is
+// called.
 
 import { Option } from 'commander';
 import { REVIEW_TABLE_NAMES } from '../report/review-table-names.ts';

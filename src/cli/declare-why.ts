@@ -1,4 +1,5 @@
-// How `footfall why` and `footfall reach` are declared: questions about one athlete.
+// How `footfall why` and `footfall reach` are declared: questions about one athlete. Added by program.ts; the commands
+// themselves are loaded when they are called.
 
 import { Argument } from 'commander';
 import type { Add, Options } from './declare.ts';

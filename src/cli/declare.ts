@@ -1,4 +1,5 @@
-// What the declarations of commands have in common: the argument for a plan, and options that many commands take.
+// What the declarations of commands have in common: the argument for a plan, and options that many commands take. Used
+// by program.ts and the declare-*.ts files.
 
 import type { Command } from 'commander';
 import { Option } from 'commander';

@@ -1,4 +1,4 @@
-// How footfall ends, for whoever calls it from a script.
+// How footfall ends, for whoever calls it from a script. Every command returns one of these; main.ts leaves it behind.
 
 export type ExitStatus = 0 | 1 | 2 | 3;
 

@@ -1,4 +1,5 @@
-// What the commands that write plan files were asked for, after their arguments have been read.
+// What the commands that write plan files were asked for, after their arguments have been read: paths as typed, days as
+// days. Made by the declare-*.ts files.
 
 import type { Day } from '../util/days.ts';
 

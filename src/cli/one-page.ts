@@ -1,4 +1,5 @@
-// One page or calendar of a build for standard output: which of them answers what was asked for.
+// One page or calendar of a build for standard output: which of them answers what was asked for. Called by
+// build-once.ts; a folder is written by write-build.ts.
 
 import type { Build } from '../build/types.ts';
 import { boardPages } from '../render/html/boards.ts';

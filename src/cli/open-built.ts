@@ -1,4 +1,5 @@
-// A build that was written before, found again by its path: a folder of `build --out`, or the JSON in it.
+// A build that was written before, found again by its path: a folder of `build --out`, or the JSON in it. Opened for
+// `diff` and for `build --near`, which refuse what they can't read.
 
 import { readBuilt } from '../diff/read-built.ts';
 import type { WrittenBuild } from '../diff/read-built.ts';

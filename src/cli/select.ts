@@ -1,4 +1,5 @@
-// What was asked for on the command line, against the plan: names that are not there are refused with the nearest that is.
+// What was asked for on the command line, against the plan: names that are not there are refused with the nearest that
+// is. Called by every command that takes names.
 
 import type { Plan } from '../plan/types.ts';
 import type { Selection } from '../report/selection.ts';

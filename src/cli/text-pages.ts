@@ -1,4 +1,5 @@
 // The pages of `footfall build` for a person at a terminal: which of them answer what was asked for, in which order.
+// Called by build-once.ts, which writes them while the athletes are compiled.
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { createPalette } from '../render/palette.ts';

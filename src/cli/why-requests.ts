@@ -1,4 +1,5 @@
-// What `footfall why` and `footfall reach` were asked for.
+// What `footfall why` and `footfall reach` were asked for: the athlete's id as typed, days as days. Made by
+// declare-why.ts.
 
 import type { Day } from '../util/days.ts';
 

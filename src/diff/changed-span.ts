@@ -1,4 +1,5 @@
-// Where in the plan a field of an athlete or of the season was changed: the line of the absence, the maximum, the limit.
+// Where in the plan a field of an athlete or of the season was changed: the line of the absence, the maximum, the
+// limit. Asked by edits.ts for each field that differs.
 
 import type { Span } from '../source/types.ts';
 import { plainText } from './plain.ts';

@@ -1,4 +1,4 @@
-// Standard input, read to its end.
+// Standard input, read to its end. For `footfall format -`.
 
 import { readFileSync } from 'node:fs';
 

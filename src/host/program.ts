@@ -1,4 +1,5 @@
 // The process itself: what it was started with and how it ends. Never ended by force, so that nothing written is lost.
+// Used by cli/main.ts alone.
 
 /** The words after the program's name. */
 export const programArguments = (): readonly string[] => process.argv.slice(2);

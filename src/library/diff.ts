@@ -1,4 +1,5 @@
-// How far a diff goes to tell what came of what. Common practice (C).
+// How far a diff goes to tell what came of what, in seasons that are compiled. Common practice (C). Read by
+// diff/trials.ts.
 
 export const DIFF = {
   /** So many athletes' seasons are compiled besides, to try edits one by one; about as many seconds as hundreds. */

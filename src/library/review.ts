@@ -1,4 +1,5 @@
-// The numbers of the Monday page that are no rule's. All of it is common practice (C).
+// The numbers of the Monday page that are no rule's: days and weeks looked at, shares told. All of it is common
+// practice (C). Read by report/review.
 
 export const REVIEW = {
   /** Weeks that are looked back on, and over which the last one is set against the usual. */

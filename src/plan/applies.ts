@@ -1,4 +1,5 @@
-// Whom and when an item of the plan is for. Used by every stage that picks items out of the plan.
+// Whom and when an item of the plan is for. Used by every stage that picks items out of the plan. Ranges hold their
+// first and their last day.
 
 import type { Athlete, DayRange, Who } from './types.ts';
 import type { Day } from '../util/days.ts';

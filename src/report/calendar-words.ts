@@ -1,4 +1,4 @@
-// Days, weeks and times of day as people write them. English, the same in every locale.
+// Days, weeks and times of day as people write them: `Tuesday`, `2 Mar`, `18:00`. English, the same in every locale.
 
 import { calendarDateOf, monthNames, weekdayNameOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';

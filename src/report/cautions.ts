@@ -1,4 +1,4 @@
-// What every sheet and every help text says at its end, and nobody can turn off.
+// What every sheet and every help text says at its end, and nobody can turn off. Renderers print all of it.
 
 export const CAUTIONS: readonly string[] = [
   'Planning support for qualified coaches, not medical advice.',

@@ -1,4 +1,5 @@
-// The parts of a diff in words, for every format that is read by people.
+// The parts of a diff in words, for every format that is read by people. Contacts, kilos and days come as they are from
+// diff-report.ts.
 
 import type { SheetTotals } from '../diff/types.ts';
 import { NONE } from './diff-points.ts';

@@ -1,4 +1,4 @@
-// What a report for scripts is made of.
+// What a report for scripts is made of: plain JSON. Used by the reports that render/json writes.
 
 /** Anything JSON can hold; a member that is undefined is left out. */
 export type JsonValue = string | number | boolean | null | readonly JsonValue[] | JsonObject;

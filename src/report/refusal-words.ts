@@ -1,4 +1,5 @@
-// What holds an exercise back, in words. The scheduler says it as a rule with numbers and places.
+// What holds an exercise back, in words. The scheduler says it as a rule with numbers and places. For `why` and
+// `library`.
 
 import type { Span } from '../source/types.ts';
 import type { Places } from './places.ts';

@@ -1,4 +1,5 @@
-// The names of the tables of a build, apart from the tables, for whoever only offers them.
+// The names of the tables of a build, apart from the tables, so that the command line offers them without loading what
+// makes them.
 
 export const TABLE_NAMES = ['season', 'weeks', 'sessions', 'lines'] as const;
 

@@ -1,4 +1,4 @@
-// The tables `footfall build --table` knows, by name.
+// The tables `footfall build --table` knows, by name. A new table is a line here, and its name in table-names.ts.
 
 import type { AthleteTable } from './athlete-table.ts';
 import { linesTable } from './lines-table.ts';

@@ -1,4 +1,5 @@
-// lift-spacing: heavy lifting for legs and hips on dates some days apart. S7 (C).
+// lift-spacing: heavy lifting for legs and hips on dates some days apart. What is heavy the rule's own share of the
+// maximum says. S7 (C).
 
 import { isoDate } from '../../util/days.ts';
 import { legLiftPlace } from '../places.ts';

@@ -1,4 +1,6 @@
-// `footfall build [plan]`: compiles a plan and prints it or writes it into a folder, once or with every save.
+// `footfall build [plan]`: compiles a plan and prints it or writes it into a folder, once or with every save. Here
+// options are held against each other and names against the plan; the work is in ../build-once.ts and
+// ../watch-build.ts.
 
 import { buildOnce } from '../build-once.ts';
 import type { ExitStatus } from '../exit-status.ts';

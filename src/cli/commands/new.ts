@@ -1,4 +1,5 @@
-// `footfall new DIR`: a plan folder to start from. Says what it wrote, and what to do next.
+// `footfall new DIR`: a plan folder to start from. Says what it wrote, and what to do next. What stands in the files is
+// made by ../starter-plan.ts.
 
 import { writeNewFiles } from '../../host/new-files.ts';
 import { DONE } from '../exit-status.ts';

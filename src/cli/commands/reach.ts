@@ -1,4 +1,5 @@
-// `footfall reach ATHLETE CONTACTS [plan]`: the earliest week in which so many contacts are safe, as text or JSON.
+// `footfall reach ATHLETE CONTACTS [plan]`: the earliest week in which so many contacts a week are safe, as text or
+// JSON. Only that athlete is compiled.
 
 import { renderReachJson } from '../../render/json/reach.ts';
 import { createPalette } from '../../render/palette.ts';

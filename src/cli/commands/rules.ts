@@ -1,4 +1,5 @@
-// `footfall rules [id]`: the rule table, or one rule with its sources; with a plan, what the plan changes.
+// `footfall rules [id]`: the rule table, or one rule with its sources; with a plan, what the plan changes. As text, CSV
+// or JSON; evidence marks stand in all of them.
 
 import { createPalette } from '../../render/palette.ts';
 import { renderCsv } from '../../render/csv/csv.ts';

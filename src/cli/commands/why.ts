@@ -1,4 +1,5 @@
-// `footfall why ATHLETE DATE [plan]`: the chain behind the week that holds a date, as text or JSON.
+// `footfall why ATHLETE DATE [plan]`: the chain behind the week that holds a date, as text or JSON. Only that athlete
+// is compiled.
 
 import { renderWhyJson } from '../../render/json/why.ts';
 import { createPalette } from '../../render/palette.ts';

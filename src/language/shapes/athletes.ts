@@ -1,4 +1,5 @@
-// The shape of an athlete, and of a squad, which gives its athletes any of the same fields as defaults.
+// The shape of an athlete, and of a squad, which gives its athletes any of the same fields as defaults. Read by
+// ../sections.ts; what the words mean is settled in plan/.
 
 import * as z from 'zod';
 import { CLEARANCES } from '../../library/clearances.ts';

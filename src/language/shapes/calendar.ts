@@ -1,4 +1,5 @@
-// The shapes of what stands in a calendar: slots, competitions, closures, practice and tests.
+// The shapes of what stands in a calendar: slots, competitions, closures, practice and tests. Read by ../sections.ts;
+// minutes, jumps and contacts are whole numbers.
 
 import { date, timeOfDay, weekday } from '../dates.ts';
 import { group } from '../groups.ts';

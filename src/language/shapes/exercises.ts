@@ -1,4 +1,5 @@
-// The shapes of `drills:` and `lifts:`: exercises added to the library, or in the place of built-in ones.
+// The shapes of `drills:` and `lifts:`: exercises added to the library, or in the place of built-in ones. Read by
+// ../sections.ts; plan/resolve-exercises.ts fills what is left out.
 
 import { KIT_IDS } from '../../library/kit.ts';
 import { PHASES } from '../../library/phases.ts';

@@ -1,4 +1,5 @@
-// The shapes of lines written by hand, and of what holds them: `always:`, `programmes:` and `use:`.
+// The shapes of lines written by hand, and of what holds them: `always:`, `programmes:` and `use:`. Read by
+// ../sections.ts; plan/resolve-lines.ts refuses what doesn't go together.
 
 import * as z from 'zod';
 import { weekdayNames } from '../../util/days.ts';

@@ -1,4 +1,5 @@
-// The shape of `pins:`: numbers and choices of the coach's own, round which the rest is planned.
+// The shape of `pins:`: numbers and choices of the coach's own, round which the rest is planned. Read by
+// ../sections.ts.
 
 import { PHASES } from '../../library/phases.ts';
 import { date, weekday } from '../dates.ts';

@@ -1,4 +1,5 @@
-// The shape of `places:`: a surface and the kit that is really there, as the library lists kit.
+// The shape of `places:`: a surface and the kit that is really there, as the library lists kit. Boxes are told by their
+// heights, weights by their masses. Read by ../sections.ts.
 
 import type * as z from 'zod';
 import { KIT } from '../../library/kit.ts';

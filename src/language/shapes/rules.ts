@@ -1,4 +1,5 @@
-// The shapes of `rules:` and `waivers:`: what a coach changes in a rule, and what is waived for a while.
+// The shapes of `rules:` and `waivers:`: what a coach changes in a rule, and what is waived for a while. One shape for
+// each rule, made of the parameters in its row of the library.
 
 import type * as z from 'zod';
 import { RULES } from '../../library/rules.ts';

@@ -1,4 +1,5 @@
-// The shape of `season:`, and of the keys that say which files a plan has and which version it is written in.
+// The shape of `season:`, and of the keys that say which files a plan has and which version it is written in. Read by
+// ../sections.ts.
 
 import { SPORTS } from '../../library/sports.ts';
 import { date, weekday } from '../dates.ts';

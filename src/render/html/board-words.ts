@@ -1,4 +1,5 @@
-// Words of a board that its layout measures and its page prints.
+// Words of a board that its layout measures and its page prints: in one place, as what is measured has to be what is
+// printed.
 
 import type { Board } from '../../report/board.ts';
 import type { BoardExercise, BoardWho } from '../../report/board-cells.ts';

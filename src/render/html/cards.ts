@@ -1,4 +1,5 @@
-// Athletes' cards as sheets of two half pages each, to be cut in the middle.
+// Athletes' cards as sheets of two half pages each, to be cut in the middle. How they are laid out stands in
+// card-layout.ts.
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Card, CardLine } from '../../report/card.ts';

@@ -1,4 +1,5 @@
 // The first page of a written build. Plain links and tables, so that it is read and walked with the keyboard alone.
+// Called by cli/write-build.ts.
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Decision } from '../../report/decision-words.ts';

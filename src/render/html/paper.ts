@@ -1,4 +1,5 @@
-// The paper pages are printed on, in millimetres: what is left inside the margins that every printer can reach.
+// The paper pages are printed on, in millimetres: what is left inside the margins that every printer can reach. Read by
+// everything that is laid out.
 
 export type Paper = 'a4' | 'letter';
 

@@ -1,4 +1,5 @@
-// The page for whoever treats the athletes: a section for each with something to tell.
+// The page for whoever treats the athletes: a section for each with something to tell. It names reasons of health, and
+// is not for the wall.
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { PhysioPage, PhysioPerson } from '../../report/physio-page.ts';

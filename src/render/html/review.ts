@@ -1,4 +1,5 @@
 // The Monday page to print: what to decide with a box to tick, what went otherwise than written, then the numbers.
+// Called by `footfall review --format html`.
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import { NO_DECISIONS, NO_EXCEPTIONS } from '../../report/review-page.ts';

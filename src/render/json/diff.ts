@@ -1,4 +1,5 @@
 // What changed between two builds as JSON; nothing at all where nothing changed, as in every format.
+// `schemas/diff.schema.json` says what it holds.
 
 import { isoDate } from '../../util/days.ts';
 import type { DiffReport, DiffSection } from '../../report/diff-report.ts';

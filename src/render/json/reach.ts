@@ -1,4 +1,4 @@
-// When so many contacts a week are safe, as one JSON object.
+// When so many contacts a week are safe, as one JSON object. Called by `footfall reach --format json`.
 
 import { isoDate } from '../../util/days.ts';
 import type { JsonObject } from '../../report/json-value.ts';

@@ -1,4 +1,4 @@
-// The chain behind a week as one JSON object, in the names of the tables.
+// The chain behind a week as one JSON object, in the names of the tables. Called by `footfall why --format json`.
 
 import { isoDate } from '../../util/days.ts';
 import type { JsonObject } from '../../report/json-value.ts';

@@ -1,4 +1,5 @@
-// What a page of the terminal is written on: its width and its colours.
+// What a page of the terminal is written on: its width in columns and its colours. Handed to every renderer of this
+// folder.
 
 import type { Palette } from '../palette.ts';
 

@@ -1,4 +1,4 @@
-// The cautions at the end of every page, quietly and always.
+// The cautions at the end of every page of a terminal, quietly and always.
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Canvas } from './canvas.ts';

@@ -1,4 +1,4 @@
-// The library on a terminal: a list with what a coach chooses by, or one exercise whole.
+// The library on a terminal: a list with what a coach chooses by, or one exercise whole. Called by `footfall library`.
 
 import type { Drill, Lift } from '../../report/library-report.ts';
 import { directionWords, rangeWords } from '../../report/library-report.ts';

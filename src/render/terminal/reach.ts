@@ -1,4 +1,5 @@
-// When so many contacts a week are safe, on a terminal.
+// When so many contacts a week are safe, on a terminal: the answer, and the weeks that stand in the way. Called by
+// `footfall reach`.
 
 import { dateWithYear } from '../../report/calendar-words.ts';
 import type { Reach, ReachWeek } from '../../report/reach.ts';

@@ -1,4 +1,4 @@
-// The Monday page on a terminal.
+// The Monday page on a terminal, in the order of report/review-page.ts. Called by `footfall review`.
 
 import { NO_DECISIONS, NO_EXCEPTIONS } from '../../report/review-page.ts';
 import type { ReviewPage } from '../../report/review-page.ts';

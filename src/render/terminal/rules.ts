@@ -1,4 +1,4 @@
-// The rule table, and one rule whole, on a terminal.
+// The rule table, and one rule whole, on a terminal. Called by `footfall rules`.
 
 import { dateWithYear } from '../../report/calendar-words.ts';
 import { amountWords, markLegend, numbersWords } from '../../report/rule-report.ts';

@@ -1,4 +1,5 @@
 // One athlete's part of the Monday page: the weeks behind, the tests, and what is to be decided and told about them.
+// Called by ../review.ts, one athlete after the other.
 
 import type { Build, BuildWeek, BuiltAthlete } from '../../build/types.ts';
 import { ageOn, returnStageOn } from '../../plan/athlete-facts.ts';

@@ -1,4 +1,5 @@
-// What a coach has to decide, the gravest first: each with what it changes and the lines it comes from.
+// What a coach has to decide, the gravest first: each with what it changes and the lines it comes from. Joins the files
+// of the folder beside it.
 
 import { blockedWeeks } from './decisions/blocked.ts';
 import { endingLimits } from './decisions/limits.ts';

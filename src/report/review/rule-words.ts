@@ -1,4 +1,4 @@
-// A rule with the mark of its evidence, as it stands behind what it does.
+// A rule with the mark of its evidence, as it stands behind what it does: for decisions that a rule brings about.
 
 import { getRule } from '../../library/rules.ts';
 import type { RuleId } from '../../library/rules.ts';

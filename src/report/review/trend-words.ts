@@ -1,4 +1,5 @@
-// Numbers of jump tests with the places worth showing, and what a change is worth, said plainly.
+// Numbers of jump tests with the places worth showing, heights in cm, and what a change is worth, said plainly. For the
+// page and the tables.
 
 import type { TrialGroup } from '../../record/trials.ts';
 import type { JumpTrend } from './jump-trends.ts';

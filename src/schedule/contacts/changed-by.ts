@@ -1,4 +1,5 @@
-// The lines of the plan that change a rule's numbers in a range, for the reasons. Called where bounds are made.
+// The lines of the plan that change a rule's numbers in a range, for the reasons. Called where the bounds of a week or
+// of a session are made.
 
 import type { RuleId } from '../../library/rules.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';

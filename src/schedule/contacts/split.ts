@@ -1,4 +1,5 @@
-// A week's contacts shared among its sessions. Called by ../contacts.ts; the sizes add up to the week exactly.
+// A week's contacts shared among its sessions, in steps of 5, larger first. Called by ../contacts.ts; the sizes add up
+// to the week exactly.
 
 import { VOLUME } from '../../library/volume.ts';
 

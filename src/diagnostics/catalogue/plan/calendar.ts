@@ -1,4 +1,5 @@
-// What is wrong with dates and with what stands on them: the season, slots, competitions, tests, the record.
+// What is wrong with dates and with what stands on them: the season, slots, competitions, tests, the record. Joined by
+// ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
 

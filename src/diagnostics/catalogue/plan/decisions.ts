@@ -1,4 +1,5 @@
-// What is wrong with the coach's own decisions: changed rules, waivers, pins, sessions written by hand.
+// What is wrong with the coach's own decisions: changed rules, waivers, pins, sessions written by hand. Joined by
+// ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
 

@@ -1,4 +1,4 @@
-// What is wrong with names, and with the drills and lifts that stand behind them.
+// What is wrong with names, and with the drills and lifts that stand behind them. Joined by ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
 

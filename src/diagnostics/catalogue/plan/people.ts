@@ -1,4 +1,5 @@
-// What is wrong with athletes and squads: levels, ages, maxima, limits, stages, the weeks before the season.
+// What is wrong with athletes and squads: levels, ages, maxima, limits, stages, the weeks before the season. Joined by
+// ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
 

@@ -1,4 +1,4 @@
-// Weeks ahead that an error keeps from the sheets.
+// Weeks ahead that an error keeps from the sheets: told with the first of their errors. Called by ../decisions.ts.
 
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';

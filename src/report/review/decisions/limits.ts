@@ -1,4 +1,5 @@
-// Limits that end about now: what they barred opens by itself.
+// Limits that end about now: what they barred opens by itself, so the coach is asked before it does. Called by
+// ../decisions.ts.
 
 import { REVIEW } from '../../../library/review.ts';
 import { limitWords } from '../../board-watch.ts';

@@ -1,4 +1,5 @@
-// Maxima: a tested one that the plan doesn't have yet, and one that has grown old.
+// Maxima: a tested one that the plan doesn't have yet, and one that has grown old. Loads in the plan's units. Called by
+// ../decisions.ts.
 
 import { getRuleValue, ruleBook } from '../../../plan/rule-book.ts';
 import { REVIEW } from '../../../library/review.ts';

@@ -1,4 +1,4 @@
-// Sessions that are over and of which the record says nothing: they are not taken for done.
+// Sessions that are over and of which the record says nothing: they are not taken for done. Called by ../decisions.ts.
 
 import { dayWords } from '../../calendar-words.ts';
 import { counted } from '../../quantities.ts';

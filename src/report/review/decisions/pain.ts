@@ -1,4 +1,5 @@
-// Pain on the record that stops or holds an athlete's jumps on the day of the review.
+// Pain on the record, 0 to 10, that stops or holds an athlete's jumps on the day of the review. Called by
+// ../decisions.ts.
 
 import { doneBy, lastPainBefore } from '../../../plan/done-by.ts';
 import { getRuleValue, ruleBook } from '../../../plan/rule-book.ts';

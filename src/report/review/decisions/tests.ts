@@ -1,4 +1,4 @@
-// Tests: those that are due, and those that were and have no result on record.
+// Tests: those that are due, and those that were and have no result on record. Called by ../decisions.ts.
 
 import { REVIEW } from '../../../library/review.ts';
 import { appliesTo, holds } from '../../../plan/applies.ts';

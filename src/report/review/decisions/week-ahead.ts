@@ -1,4 +1,4 @@
-// What the week ahead is where it isn't a week like others: easy, a taper, a way back.
+// What the week ahead is where it isn't a week like others: easy, a taper, a way back. Called by ../decisions.ts.
 
 import { returnStageOn } from '../../../plan/athlete-facts.ts';
 import { REVIEW } from '../../../library/review.ts';

@@ -1,4 +1,5 @@
-// Planned against done, and how the last week was, as the Monday page shows them.
+// Planned against done, and how the last week was, as the Monday page shows them. Contacts a week; loads are effort
+// times minutes. Called by ../../review-page.ts.
 
 import { mean } from '../../../util/statistics.ts';
 import { dateWords } from '../../calendar-words.ts';
