@@ -193,7 +193,18 @@ function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic 
   if (glued !== undefined && wanted === 'a group of keys') {
     return problem('yaml/missing-space', { ...at, params: { key: glued } });
   }
-  return problem('language/wrong-kind', { ...at, params: { key, wanted, found: kindOf(node) }, help: HOW[wanted] });
+  return problem('language/wrong-kind', {
+    ...at,
+    params: { key, wanted, found: kindOf(node) },
+    help: howTo(wanted, node),
+  });
+}
+
+/** A list where one value stands: who wrote it wants the same said of each. */
+function howTo(wanted: Wanted, node: Node): string {
+  return wanted === 'a single value' && node.kind === 'sequence' && node.items.length > 1
+    ? 'write one of them, and an item of its own for each of the others'
+    : HOW[wanted];
 }
 
 /** How each kind is written. */
