@@ -15,6 +15,9 @@ export const PLATE_SERIES: readonly PlateSeries[] = [
   { unit: 'lb', gramsAUnit: GRAMS_A_POUND, plates: [45, 35, 25, 10, 5, 2.5, 1.25, 1, 0.5, 0.25] },
 ];
 
+/** The step of loads where a place lists no plates: that of dumbbells, whole kilos. Common practice (C). */
+export const STEP_WITHOUT_PLATES_GRAMS = GRAMS_A_KILO;
+
 /** A plate that is no more than so many grams off is one of the series. */
 const SLACK_GRAMS = 3;
 

@@ -25,3 +25,9 @@ export const VOLUME = {
   warmUpMinutes: 12,
   liftingMinutes: 20,
 } as const;
+
+/**
+ * The rungs of the way back after time away, as the rule `return-ramp` names their shares: four weeks, R3 (M). That a
+ * shorter absence climbs the first two is common practice (C).
+ */
+export const LADDER = { rungs: ['first', 'second', 'third', 'fourth'], short: 2 } as const;

@@ -12,6 +12,7 @@ import { DIRECTIONS } from '../library/types.ts';
 import type { DirectionShares, Drill, KitId, Lift, LiftPattern } from '../library/types.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { byCodeUnit } from './scope.ts';
+import { PERCENT } from '../util/units.ts';
 
 type Report = (diagnostic: Diagnostic) => void;
 type DrillItem = Item<MapFields<'drills'>>;
@@ -89,17 +90,15 @@ function stageOf(stage: number | undefined): Drill['stage'] {
   return stage === 1 || stage === 2 || stage === 3 ? stage : LAST_STAGE;
 }
 
-const WHOLE = 100;
-
 function directionOf(item: DrillItem, report: Report): DirectionShares | undefined {
   const { direction } = item.value;
   if (direction === undefined) return undefined;
   const none = { vertical: 0, horizontal: 0, lateral: 0 };
-  if (typeof direction === 'string') return { ...none, [direction]: WHOLE };
+  if (typeof direction === 'string') return { ...none, [direction]: PERCENT };
   const shares = { ...none };
   for (const one of DIRECTIONS) shares[one] = direction[one] ?? 0;
   const sum = shares.vertical + shares.horizontal + shares.lateral;
-  if (sum === WHOLE) return shares;
+  if (sum === PERCENT) return shares;
   report(problem('plan/shares-sum', { ...at(item, 'direction'), params: { sum } }));
   return undefined;
 }

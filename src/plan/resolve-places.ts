@@ -6,6 +6,7 @@ import type { Item } from '../language/authored.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { KIT_IDS } from '../library/kit.ts';
+import { STEP_WITHOUT_PLATES_GRAMS } from '../library/plates.ts';
 import type { KitId } from '../library/types.ts';
 import { byCodeUnit } from './scope.ts';
 import type { Scope } from './scope.ts';
@@ -42,14 +43,11 @@ function resolveKit(kit: KitFields): Kit {
     ),
     boxesCm: listOf(kit.boxes),
     barsGrams: listOf(kit.bars),
-    smallestPlateGrams: kit['smallest-plate'] ?? WITHOUT_BARS_GRAMS,
+    smallestPlateGrams: kit['smallest-plate'] ?? STEP_WITHOUT_PLATES_GRAMS,
     dumbbellsGrams: listOf(kit.dumbbells),
     kettlebellsGrams: listOf(kit.kettlebells),
   };
 }
-
-/** Where there is no bar the step is that of dumbbells nobody listed: whole kilos. */
-const WITHOUT_BARS_GRAMS = 1000;
 
 function listOf(value: number | readonly number[] | undefined): readonly number[] {
   return typeof value === 'object' ? value.toSorted((a, b) => a - b) : [];

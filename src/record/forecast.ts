@@ -3,8 +3,7 @@
 
 import { TRAINING_GAINS } from '../library/jump-tests.ts';
 import type { JumpTest } from '../library/jump-tests.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../util/units.ts';
 
 export interface Forecast {
   /** In the unit of the height given. */

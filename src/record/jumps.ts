@@ -4,9 +4,7 @@
 import { DYNAMIC_STRENGTH, STANDARD_GRAVITY, TEST_NOISE } from '../library/jump-tests.ts';
 import type { PowerEquation } from '../library/jump-tests.ts';
 import { sampleDeviation } from '../util/statistics.ts';
-
-const CENTIMETRES_A_METRE = 100;
-const PERCENT = 100;
+import { CENTIMETRES_A_METRE, PERCENT } from '../util/units.ts';
 
 /** Metres from seconds in the air: g t²/8. J1 (M): mechanics, take-off and landing in the same posture. */
 export function heightOfFlight(seconds: number): number {

@@ -5,6 +5,7 @@ import type { BuiltLine } from '../build/types.ts';
 import { LOADED_JUMP_COUNTS_AS } from '../library/lifting.ts';
 import { DIRECTIONS } from '../library/types.ts';
 import type { Direction, Drill, Tier } from '../library/types.ts';
+import { PERCENT } from '../util/units.ts';
 
 export interface ContactShares {
   /** Add up to the session's contacts. */
@@ -14,8 +15,6 @@ export interface ContactShares {
   /** Add up to the session's contacts. */
   readonly tiers: Readonly<Record<Tier, number>>;
 }
-
-const WHOLE = 100;
 
 /** The shares of some lines; `findDrill` gives the drill of an exercise, undefined for lifts. */
 export function contactShares(
@@ -43,10 +42,10 @@ function wholeShares(hundredths: Readonly<Record<Direction, number>>, total: num
   const whole: Record<Direction, number> = { vertical: 0, horizontal: 0, lateral: 0 };
   let left = total;
   for (const way of DIRECTIONS) {
-    whole[way] = Math.floor(hundredths[way] / WHOLE);
+    whole[way] = Math.floor(hundredths[way] / PERCENT);
     left -= whole[way];
   }
-  const byRemainder = [...DIRECTIONS].sort((a, b) => (hundredths[b] % WHOLE) - (hundredths[a] % WHOLE));
+  const byRemainder = [...DIRECTIONS].sort((a, b) => (hundredths[b] % PERCENT) - (hundredths[a] % PERCENT));
   for (const way of byRemainder.slice(0, left)) whole[way] += 1;
   return whole;
 }

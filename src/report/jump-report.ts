@@ -21,6 +21,7 @@ import { isoDate } from '../util/days.ts';
 import { mean } from '../util/statistics.ts';
 import { columns } from './table.ts';
 import type { Row, Table } from './table.ts';
+import { CENTIMETRES_A_METRE } from '../util/units.ts';
 
 export interface Figure {
   readonly what: string;
@@ -66,14 +67,13 @@ export function reportJumps(groups: readonly TrialGroup[], facts: JumpFacts): re
   }));
 }
 
-const CENTIMETRES = 100;
 const UNITS = { height: 'cm', force: 'N', index: '' } as const;
 const PLACES = { height: 1, force: 0, index: 2 } as const;
 const RATIO = { unit: '', places: PLACES.index } as const;
 
 /** A value in the unit and with the places of what is measured. */
 const scaled = (value: number, measure: TrialGroup['measure']): Pick<Figure, 'value' | 'unit' | 'places'> => ({
-  value: measure === 'height' ? value * CENTIMETRES : value,
+  value: measure === 'height' ? value * CENTIMETRES_A_METRE : value,
   unit: UNITS[measure],
   places: PLACES[measure],
 });
@@ -189,7 +189,7 @@ function forecastOf(test: JumpTest, arms: boolean, height: number): Figure | und
   return {
     what: 'where groups stood after jump training',
     ...scaled(found.mean, 'height'),
-    range: { low: found.low * CENTIMETRES, high: found.high * CENTIMETRES },
+    range: { low: found.low * CENTIMETRES_A_METRE, high: found.high * CENTIMETRES_A_METRE },
     note: 'averages of groups, no promise to a person',
     basis: 'J15',
   };

@@ -5,8 +5,7 @@
 import type { BuiltLine } from '../build/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { exerciseName } from './exercise-words.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../util/units.ts';
 
 export interface PercentOf {
   /** Id of the lift whose maximum counts. */

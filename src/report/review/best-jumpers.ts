@@ -11,6 +11,7 @@ import type { TrialGroup } from '../../record/trials.ts';
 import type { Day } from '../../util/days.ts';
 import { mean } from '../../util/statistics.ts';
 import { dateWords } from '../calendar-words.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export interface BestJumper {
   readonly athlete: string;
@@ -29,7 +30,6 @@ export interface BestJumpers {
 }
 
 const TEST = 'countermovement-jump';
-const PERCENT = 100;
 
 /** By the way most adults were tested in; undefined where too few were. `groups` are the last ones of each athlete. */
 export function bestJumpers(

@@ -3,12 +3,12 @@
 
 import type { TrialGroup } from '../../record/trials.ts';
 import type { JumpTrend } from './jump-trends.ts';
+import { CENTIMETRES_A_METRE } from '../../util/units.ts';
 
 type Measure = TrialGroup['measure'];
 
 export const TREND_UNITS: Readonly<Record<Measure, string>> = { height: 'cm', force: 'N', index: '' };
 const PLACES: Readonly<Record<Measure, number>> = { height: 1, force: 0, index: 2 };
-const CENTIMETRES_A_METRE = 100;
 
 /** In the unit that is shown, with the places worth showing. */
 export const trendValue = (measure: Measure, value: number): number => Number(trendNumber(measure, value));

@@ -7,9 +7,8 @@ import { VOLUME } from '../../library/volume.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
-import { getDefault } from '../../library/rules.ts';
-import type { DayRange, Plan, Who } from '../../plan/types.ts';
-import { DAYS_A_WEEK } from '../../util/days.ts';
+import type { Plan, Who } from '../../plan/types.ts';
+import { PERCENT } from '../../util/units.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
 import { mostAllowed, roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
@@ -18,7 +17,8 @@ import { closedBy, pinsIn, weekFacts } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import { changedBy } from './changed-by.ts';
-import type { Aim, Growth, Keep, SessionGrowth, WeekTerms } from './terms.ts';
+import { growthOf, keepOf, openingPercent, sessionGrowthOf, weeklyRise } from './growth.ts';
+import type { Aim, WeekTerms } from './terms.ts';
 
 /** The terms of one athlete's weeks. */
 export function weekTerms(
@@ -179,101 +179,7 @@ function waivedIn({ book, range }: WeekFacts): NonNullable<WeekTerms['waived']> 
 function reachOf({ phase, kind }: WeekFacts, target: number | undefined): number {
   if (target === undefined) return Infinity;
   const reaches = phase.reach && (kind.kind === 'load' || kind.kind === 'return');
-  return reaches ? share(100 + VOLUME.reach, target) : target;
-}
-
-function growthOf(facts: WeekFacts): Growth {
-  const { kind, book, range } = facts;
-  const otherwise = loadingGrowth(facts);
-  if (kind.kind === 'taper') {
-    if (book.waiver('taper-cut', range) !== undefined) return otherwise;
-    const last = kind.step === kind.steps;
-    const percent = getRuleValue(book, 'taper-cut', last ? 'last' : 'first', range);
-    return { kind: 'share', by: 'taper-cut', percent, otherwise, spans: changedBy(book, 'taper-cut', range) };
-  }
-  if (kind.kind === 'deload') {
-    if (book.waiver('deload-depth', range) !== undefined) return otherwise;
-    const percent = getRuleValue(book, 'deload-depth', 'most', range);
-    return { kind: 'share', by: 'deload-depth', percent, otherwise, spans: changedBy(book, 'deload-depth', range) };
-  }
-  if (kind.kind === 'hold') return { kind: 'share', by: 'hold', percent: VOLUME.hold };
-  if (kind.kind === 'return' && kind.step !== undefined) {
-    const spans = changedBy(book, 'return-ramp', range);
-    return { kind: 'share', by: 'return-ramp', percent: ladderRise(facts, kind.step), spans };
-  }
-  return otherwise;
-}
-
-function loadingGrowth(facts: WeekFacts): Growth {
-  const { book, range, otherJumpsRise } = facts;
-  if (otherJumpsRise && book.waiver('all-jumps-rise', range) === undefined) {
-    return { kind: 'share', by: 'all-jumps-rise', percent: 100, otherwise: weeklyRise(facts) };
-  }
-  return weeklyRise(facts);
-}
-
-function weeklyRise({ book, range }: WeekFacts): Growth {
-  if (book.waiver('weekly-rise', range) !== undefined) return { kind: 'free' };
-  return {
-    kind: 'rise',
-    by: 'weekly-rise',
-    percent: getRuleValue(book, 'weekly-rise', 'most', range),
-    contacts: getRuleValue(book, 'weekly-rise', 'contacts', range),
-    spans: changedBy(book, 'weekly-rise', range),
-  };
-}
-
-const LADDER = ['first', 'second', 'third', 'fourth'] as const;
-
-function ladderShare(book: RuleBook, step: number, range: DayRange): number {
-  return getRuleValue(book, 'return-ramp', LADDER[step - 1] ?? 'fourth', range);
-}
-
-/** The first rung that holds cuts A to its share. */
-function openingPercent({ kind, book, range }: WeekFacts): number {
-  const cuts = kind.kind === 'return' && kind.step !== undefined && kind.rungBefore === undefined;
-  return cuts ? ladderShare(book, kind.step, range) : 100;
-}
-
-/**
- * Each later rung rises from the rung before it, as that stood in its own week. A rung that the plan made lower than
- * usual isn't made up for by a steeper next one.
- */
-function ladderRise({ kind, book, range }: WeekFacts, step: number): number {
-  const { rungBefore: from } = kind;
-  if (from === undefined) return 100;
-  const before = ladderShare(book, step - 1, { from, until: from + DAYS_A_WEEK - 1 });
-  const usual = getDefault('return-ramp', LADDER[step - 2] ?? 'fourth');
-  return Math.floor((100 * ladderShare(book, step, range)) / Math.max(before, usual));
-}
-
-function sessionGrowthOf(facts: WeekFacts): SessionGrowth {
-  const { kind, book, range } = facts;
-  const usual = sessionRise(facts);
-  const easy = { kind: 'share', percent: VOLUME.easySession, otherwise: usual } as const;
-  if (kind.kind === 'taper' && book.waiver('taper-cut', range) === undefined) return { ...easy, by: 'taper-cut' };
-  if (kind.kind === 'deload' && book.waiver('deload-depth', range) === undefined) {
-    return { ...easy, by: 'deload-depth' };
-  }
-  return kind.kind === 'hold' ? { ...easy, by: 'hold' } : usual;
-}
-
-function sessionRise({ book, range }: WeekFacts): SessionGrowth {
-  if (book.waiver('session-rise', range) !== undefined) return { kind: 'free' };
-  return {
-    kind: 'rise',
-    percent: getRuleValue(book, 'session-rise', 'most', range),
-    contacts: getRuleValue(book, 'session-rise', 'contacts', range),
-    spans: changedBy(book, 'session-rise', range),
-  };
-}
-
-function keepOf(kind: KindWeek): Keep {
-  if (kind.kind === 'load') return { kind: 'follow' };
-  if (kind.kind === 'return') return kind.step === undefined ? { kind: 'follow' } : { kind: 'stay' };
-  if (kind.kind === 'transition') return { kind: 'fade', leftPercent: VOLUME.leftAfterTransition };
-  if (kind.kind === 'empty') return { kind: 'fade', leftPercent: 100 - (kind.decayPercent ?? 0) };
-  return { kind: 'stay' };
+  return reaches ? share(PERCENT + VOLUME.reach, target) : target;
 }
 
 function weekCeilings({ athlete, book, range, jumpDays, week }: WeekFacts): readonly Bound[] {

@@ -1,15 +1,13 @@
 // Time away from jumping: which empty weeks cost adapted volume, and which weeks behind them are the rungs of the ladder
 // back. Weeks of transition neither count nor use up a rung. Called by ../week-kinds.ts.
 
-import { VOLUME } from '../../library/volume.ts';
+import { LADDER, VOLUME } from '../../library/volume.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { AthleteGrid, AthletePhases, WeekCells } from '../types.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
-
-const SHORT_LADDER = 2;
-const LONG_LADDER = 4;
+import { PERCENT } from '../../util/units.ts';
 
 export interface AwayWeek {
   /** Whole per cent of A that an empty week takes. */
@@ -73,10 +71,10 @@ function ladderLength(run: readonly WeekCells[], book: RuleBook): number {
   if (first === undefined) return 0;
   const range = { from: first.starts, until: first.starts + run.length * DAYS_A_WEEK - 1 };
   const idle = run.filter((week) => week.trained === 'none').length;
-  if (idle >= getRuleValue(book, 'return-ramp', 'long-from', range)) return LONG_LADDER;
-  return idle >= getRuleValue(book, 'return-ramp', 'short-from', range) ? SHORT_LADDER : 0;
+  if (idle >= getRuleValue(book, 'return-ramp', 'long-from', range)) return LADDER.rungs.length;
+  return idle >= getRuleValue(book, 'return-ramp', 'short-from', range) ? LADDER.short : 0;
 }
 
 function loss(week: WeekCells): number {
-  return week.trained === 'full' ? 0 : 100 - VOLUME.leftAfterEmpty;
+  return week.trained === 'full' ? 0 : PERCENT - VOLUME.leftAfterEmpty;
 }

@@ -9,8 +9,7 @@ import type { WeekDone } from '../athlete-weeks.ts';
 import { LOAD_NOTES } from '../notes.ts';
 import { optional, sectionOf, signed } from './section.ts';
 import type { ReviewSection, Said } from './section.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../../../util/units.ts';
 
 /** A row for each athlete, a column for each week; none before the first week is over. */
 export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'weeks'>): readonly ReviewSection[] {
