@@ -45,32 +45,10 @@ async function unheard(said: Promise<void>): Promise<void> {
 
 /** An Output over a stream; what goes wrong on the stream is thrown by the next call. */
 export function createOutput(stream: NodeJS.WritableStream): Output {
-  let failure: Error | undefined;
-  const waiting = new Set<() => void>();
-  const wakeAll = (): void => {
-    for (const wake of waiting) wake();
-  };
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    failure ??= outputError(error);
-    wakeAll();
-  });
-  stream.on('drain', wakeAll);
-
-  const throwFailure = (): void => {
-    if (failure !== undefined) throw failure;
-  };
-  const drained = async (): Promise<void> =>
-    await new Promise((resolve) => {
-      const wake = (): void => {
-        waiting.delete(wake);
-        resolve();
-      };
-      waiting.add(wake);
-    });
-
+  const { throwFailure, drained } = watch(stream);
   const write = async (text: string): Promise<void> => {
     throwFailure();
-    if (!stream.write(text) && failure === undefined) await drained();
+    if (!stream.write(text)) await drained();
     throwFailure();
   };
   const writeAll = async (texts: Iterable<string>): Promise<void> => {
@@ -93,6 +71,38 @@ export function createOutput(stream: NodeJS.WritableStream): Output {
     throwFailure();
   };
   return { write, writeAll, end };
+}
+
+interface StreamState {
+  /** Throws what has gone wrong so far. */
+  readonly throwFailure: () => void;
+  /** Resolves when the stream can take more, or has failed. */
+  readonly drained: () => Promise<void>;
+}
+
+function watch(stream: NodeJS.WritableStream): StreamState {
+  let failure: Error | undefined;
+  const waiting = new Set<() => void>();
+  const wakeAll = (): void => {
+    for (const wake of waiting) wake();
+    waiting.clear();
+  };
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    failure ??= outputError(error);
+    wakeAll();
+  });
+  stream.on('drain', wakeAll);
+  return {
+    throwFailure: () => {
+      if (failure !== undefined) throw failure;
+    },
+    drained: async () => {
+      if (failure !== undefined) return;
+      await new Promise<void>((resolve) => {
+        waiting.add(resolve);
+      });
+    },
+  };
 }
 
 function outputError(error: NodeJS.ErrnoException): Error {

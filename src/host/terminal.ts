@@ -25,13 +25,15 @@ const MOST_WIDTH = 160;
 
 /** The terminal behind a stream: its width from 40 to 160, COLUMNS before what the stream says. */
 export function terminalOf(stream: Stream, environment: Environment): Terminal {
-  const asked = Number(environment['COLUMNS'] ?? Number.NaN);
-  const width = Number.isInteger(asked) && asked > 0 ? asked : (stream.columns ?? USUAL_WIDTH);
+  const width = [Number(environment['COLUMNS']), stream.columns].find(isWidth) ?? USUAL_WIDTH;
   return {
     width: Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, width)),
     colours: coloursOf(stream, environment),
   };
 }
+
+/** A terminal that doesn't know its width may say 0. */
+const isWidth = (columns: number | undefined): columns is number => Number.isInteger(columns) && Number(columns) > 0;
 
 function coloursOf(stream: Stream, environment: Environment): ColourDepth {
   const forced = environment['FORCE_COLOR'];

@@ -27,6 +27,7 @@ describe('width', () => {
     { stream: {}, env: { COLUMNS: '500' }, width: 160 },
     { stream: TTY, env: { COLUMNS: 'wide' }, width: 80 },
     { stream: TTY, env: { COLUMNS: '0' }, width: 80 },
+    { stream: { isTTY: true, columns: 0 }, env: {}, width: 100 },
   ])('$stream $env', ({ stream, env, width }) => {
     expect(terminalOf(stream, env).width).toBe(width);
   });
