@@ -2,7 +2,6 @@
 // `problem()` takes its words from here, the command line explains a code from here, and a test walks the whole list. A
 // code is never used again for something else; a new area is a new file and a line below.
 
-import { buildEntries } from './catalogue/build.ts';
 import { csvEntries } from './catalogue/csv.ts';
 import { filesEntries } from './catalogue/files.ts';
 import { languageEntries } from './catalogue/language.ts';
@@ -24,7 +23,6 @@ export const catalogue = {
   ...scheduleEntries,
   ...linesEntries,
   ...rulesEntries,
-  ...buildEntries,
 } as const satisfies Entries;
 
 export type Catalogue = typeof catalogue;

@@ -111,37 +111,26 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
   const { pattern } = value;
   const usual = base?.pattern === pattern ? base : plainLift(id, pattern);
   const kit = value.kit ?? usual.kit;
-  const share = value['max-share'];
+  const maxShare = value['max-share'];
   const depth = value.depth ?? base?.depth;
-  const fromPhase =
-    value['from-phase'] ?? base?.fromPhase ?? (comesInLate(pattern, depth) ? 'strength-power' : undefined);
-  const {
-    maxOf: _maxOf,
-    maxShare: _maxShare,
-    depth: _depth,
-    fromPhase: _fromPhase,
-    unstable,
-    each,
-    held,
-    ...rest
-  } = usual;
+  const fromPhase = value['from-phase'] ?? base?.fromPhase ?? latePhase(pattern, depth);
   return {
-    ...rest,
     id,
     name: value.name,
     pattern,
     ...(depth !== undefined && { depth }),
+    lower: usual.lower,
     kit,
     loading: value.loading ?? (value.kit === undefined ? usual.loading : loadingOf(kit)),
     ...(maxOf !== undefined && { maxOf }),
-    ...(share !== undefined && { maxShare: share }),
+    ...(maxShare !== undefined && { maxShare }),
     role: value.role ?? usual.role,
     eccentricSeconds: value['eccentric-seconds'] ?? usual.eccentricSeconds,
-    ...((value.unstable ?? unstable) === true && { unstable: true }),
+    ...((value.unstable ?? usual.unstable) === true && { unstable: true }),
     fromLevel: value['from-level'] ?? usual.fromLevel,
     ...(fromPhase !== undefined && { fromPhase }),
-    ...((value.each ?? each) === true && { each: true }),
-    ...((value.held ?? held) === true && { held: true }),
+    ...((value.each ?? usual.each) === true && { each: true }),
+    ...((value.held ?? usual.held) === true && { held: true }),
     reps: value.reps ?? usual.reps,
     stage: value.stage === undefined ? usual.stage : stageOf(value.stage),
     cue: value.cue ?? usual.cue,
@@ -150,8 +139,8 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
 }
 
 /** Half and quarter squats and loaded jumps come in late in the path to a peak. */
-function comesInLate(pattern: LiftPattern, depth: Lift['depth']): boolean {
-  return pattern === 'loaded-jump' || depth === 'half' || depth === 'quarter';
+function latePhase(pattern: LiftPattern, depth: Lift['depth']): Lift['fromPhase'] {
+  return pattern === 'loaded-jump' || depth === 'half' || depth === 'quarter' ? 'strength-power' : undefined;
 }
 
 const UPPER: ReadonlySet<LiftPattern> = new Set(['upper-push', 'upper-pull', 'trunk']);
