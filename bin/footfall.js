@@ -9,7 +9,11 @@ const { join } = require('node:path');
 const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
 
-// A run is mostly over before optimised code pays for its making: V8 is to think of that later than it does by itself.
+// Most runs are over before optimised code has paid for its making, and each page of memory that is touched costs time: V8
+// is to leave that code and give young objects little room until src/host/engine.ts says that the run is a long one.
+setFlagsFromString('--no-opt');
+setFlagsFromString('--semi-space-growth-factor=1');
+// And then V8 is to think of it later than it does by itself.
 setFlagsFromString('--interrupt-budget=200000');
 // Of a big squad little is alive at once: the heap may grow by so many per cent before it is cleared, not fourfold.
 setFlagsFromString('--heap-growing-percent=60');

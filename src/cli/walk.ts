@@ -4,12 +4,15 @@
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { planFindings } from '../compile.ts';
 import type { Diagnostic, Severity } from '../diagnostics/types.ts';
+import { settleForLongRun } from '../host/engine.ts';
 import type { Waiver } from '../plan/types.ts';
 import { selectsAthlete } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
 
 /** Kept of each severity to be shown; all are counted. */
 const MOST_KEPT = 2_000;
+/** Athletes after which a run is a long one: about as many as make up for what is then spent on the others. */
+const MOST_IN_SHORT_RUN = 100;
 
 export interface Findings {
   readonly add: (diagnostics: Iterable<Diagnostic>) => void;
@@ -52,8 +55,11 @@ const isEverybody = ({ who, shard }: Selection): boolean => who.kind === 'everyb
 export function walk(build: Build, selection: Selection, pass: (built: BuiltAthlete) => void): Walk {
   const freed = new Set<Waiver>();
   function* passing(): Generator<BuiltAthlete> {
+    let walked = 0;
     for (const athlete of build.plan.athletes) {
       if (!selectsAthlete(selection, athlete)) continue;
+      walked += 1;
+      if (walked > MOST_IN_SHORT_RUN) settleForLongRun();
       const built = build.athlete(athlete);
       for (const waiver of built.freed) freed.add(waiver);
       pass(built);

@@ -3,6 +3,7 @@
 
 import type { Compiled, Standing } from './open-plan.ts';
 import { compileAt } from './open-plan.ts';
+import { settleForLongRun } from '../host/engine.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { refuse } from './session.ts';
@@ -24,6 +25,7 @@ export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promis
  * wait for.
  */
 export async function watchPlan({ plan, out, standing }: Watched, session: Session, round: Round): Promise<ExitStatus> {
+  settleForLongRun();
   const folder = folderOf(plan, session);
   const compiled = (): Compiled => compileAt(plan, session, standing);
   if (session.files.stat(folder).kind !== 'folder') return await round(compiled(), async () => {});

@@ -4,11 +4,20 @@
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import type { Answer, FileHost, FileKind, FileState, FolderEntry } from '../read/file-host.ts';
+import { settleForLongRun } from './engine.ts';
+
+/** A file of so many bytes takes long to read by itself. */
+const LONG_FILE = 500_000;
 
 /** The real file system; paths relative to the working directory. */
 export const fileSystem: FileHost = {
   stat: (path) => stateOf(path),
-  readFile: (path) => answer(() => readFileSync(path)),
+  readFile: (path) =>
+    answer(() => {
+      const bytes = readFileSync(path);
+      if (bytes.length > LONG_FILE) settleForLongRun();
+      return bytes;
+    }),
   list: (path) => answer(() => readdirSync(path, { withFileTypes: true }).map((entry) => folderEntry(entry))),
   realPath: (path) => answer(() => withForwardSlashes(realpathSync(path))),
 };

@@ -3,6 +3,7 @@
 
 import { sideOf } from '../../diff/side.ts';
 import type { Side } from '../../diff/side.ts';
+import { settleForLongRun } from '../../host/engine.ts';
 import { openRevision } from '../../host/git-files.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
@@ -24,6 +25,8 @@ export async function diff(request: DiffRequest, session: Session): Promise<Exit
   const { printed } = request;
   const standing = plannedOn(request.asOf);
   const sides = { before: old.value, after: fresh.value, standing, ...(printed !== undefined && { printed }) };
+  // Each edit is tried alone, which may be a season for each of them.
+  settleForLongRun();
   const differs = await tellDiff(sides, request.format, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }

@@ -7,6 +7,7 @@ import type { Paper } from '../../render/html/paper.ts';
 import { reviewSections } from '../../render/html/review.ts';
 import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderReviewJson } from '../../render/json/review.ts';
+import { settleForLongRun } from '../../host/engine.ts';
 import { errorProgress } from '../../host/progress.ts';
 import { createPalette } from '../../render/palette.ts';
 import { renderReview } from '../../render/terminal/review.ts';
@@ -37,6 +38,8 @@ export async function review(request: ReviewRequest, session: Session): Promise<
   if (!chosen.ok) return await refuse(session, chosen.problem);
   const day = request.asOf ?? dayOfReview(plan);
   if (day === undefined) return await refuse(session, NO_DAY);
+  // The season is compiled for each of the weeks that are looked back on.
+  settleForLongRun();
   const progress = errorProgress('athletes');
   const found = createReview(reviewBuilds(plan, day), chosen.selection, day, progress.tell);
   progress.end();
