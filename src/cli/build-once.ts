@@ -27,8 +27,6 @@ export interface ToBuild {
 }
 
 export interface BuildHooks {
-  /** Nothing is printed or written; what was found is told all the same. */
-  readonly isSilent?: boolean;
   /** Given each athlete as it is compiled. */
   readonly pass?: (built: BuiltAthlete) => void;
   /** Waited for between athletes; what it throws ends the build with nothing written. */
@@ -57,18 +55,22 @@ export async function buildOnce(
     findings.add(built.diagnostics);
     hooks.pass?.(built);
   });
-  await print({ request, walked, selection, ofPlan: compiled.diagnostics, session, hooks });
+  const job = { request, walked, selection, ofPlan: compiled.diagnostics, session, hooks };
+  if (request.out === undefined) await session.out.writeAll(await rendered(job));
+  else await writeFolder(request.out, job);
   findings.add(walked.planFindings());
-  await tellSummary(findings, compiled.plan, request.quiet === true, session);
-  return { status: statusOf(request, findings), hasErrors: findings.count('error') > 0 };
+  return await concluded(request, findings, compiled, session);
 }
 
-async function print(job: Job): Promise<void> {
-  const { request, session, hooks, walked } = job;
-  if (hooks.isSilent === true) {
-    for (const _ of walked.build.athletes) await hooks.breathe?.();
-  } else if (request.out === undefined) await session.out.writeAll(await rendered(job));
-  else await writeFolder(request.out, job);
+/** Tells what was found, and what follows from it. */
+export async function concluded(
+  request: BuildRequest,
+  findings: Findings,
+  { plan }: Pick<Compiled, 'plan'>,
+  session: Session,
+): Promise<BuildOutcome> {
+  await tellSummary(findings, plan, request.quiet === true, session);
+  return { status: statusOf(request, findings), hasErrors: findings.count('error') > 0 };
 }
 
 /** Everything a way of printing may need. */
@@ -89,14 +91,22 @@ function statusOf({ strict = false }: BuildRequest, findings: Findings): ExitSta
 
 /** Everything, or all tables, into a folder. */
 async function writeFolder(path: string, job: Job): Promise<void> {
+  const write = job.request.format === 'csv' ? writeTables : writeEverything;
+  await fillFolder(path, (folder, progress) => write(folder, job, progress));
+}
+
+/** Has a folder written whole or not at all, and tells on a terminal how far it is. */
+export async function fillFolder(
+  path: string,
+  fill: (folder: OutputFolder, progress: Progress) => Promise<void>,
+): Promise<void> {
   const [{ writeOutputFolder }, { errorProgress }] = await Promise.all([
     import('../host/output-folder.ts'),
     import('../host/progress.ts'),
   ]);
   const progress = errorProgress('athletes');
-  const write = job.request.format === 'csv' ? writeTables : writeEverything;
   try {
-    await writeOutputFolder(path, (folder) => write(folder, job, progress));
+    await writeOutputFolder(path, (folder) => fill(folder, progress));
   } finally {
     progress.end();
   }
@@ -118,8 +128,16 @@ async function writeTables(
   { request, walked, selection, hooks }: Job,
   progress: Progress,
 ): Promise<void> {
-  const { writeTables: write } = await import('./write-tables.ts');
-  await write(folder, { build: walked.build, selection, headed: isHeaded(request), progress, ...breathing(hooks) });
+  const { createRows, writeTables: write } = await import('./write-tables.ts');
+  const { plan, athletes } = walked.build;
+  const rows = mapped(athletes, createRows({ plan, selection }));
+  await write(folder, {
+    rows,
+    athletes: plan.athletes.length,
+    headed: isHeaded(request),
+    progress,
+    ...breathing(hooks),
+  });
 }
 
 const breathing = ({ breathe }: BuildHooks): Pick<BuildHooks, 'breathe'> => (breathe === undefined ? {} : { breathe });

@@ -5,7 +5,7 @@ import type { Build, BuiltAthlete } from '../build/types.ts';
 import { planFindings } from '../compile.ts';
 import type { Diagnostic, Severity } from '../diagnostics/types.ts';
 import { settleForLongRun } from '../host/engine.ts';
-import type { Waiver } from '../plan/types.ts';
+import type { Athlete, Plan, Waiver } from '../plan/types.ts';
 import { selectsAthlete } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
 
@@ -37,9 +37,10 @@ export function createFindings(): Findings {
   };
 }
 
-export interface Walk {
-  /** The build with only the athletes who are asked for. */
-  readonly build: Build;
+/** The athletes who are asked for, whatever is known of each. */
+export interface Walked<T> {
+  /** To be walked once. */
+  readonly athletes: Iterable<T>;
   /** Walks everybody for what is found alone. */
   readonly toEnd: () => void;
   /**
@@ -49,24 +50,49 @@ export interface Walk {
   readonly planFindings: () => readonly Diagnostic[];
 }
 
+export interface Walk extends Omit<Walked<BuiltAthlete>, 'athletes'> {
+  /** The build with only the athletes who are asked for. */
+  readonly build: Build;
+}
+
 const isEverybody = ({ who, shard }: Selection): boolean => who.kind === 'everybody' && shard === undefined;
 
-/** A build to be walked once; `pass` is given each athlete on the way. */
-export function walk(build: Build, selection: Selection, pass: (built: BuiltAthlete) => void): Walk {
+/** `of` tells of one athlete; `pass` is given each on the way. */
+export function walkAthletes<T extends Pick<BuiltAthlete, 'freed'>>(
+  plan: Plan,
+  selection: Selection,
+  of: (athlete: Athlete) => T,
+  pass: (one: T) => void,
+): Walked<T> {
   const freed = new Set<Waiver>();
-  function* passing(): Generator<BuiltAthlete> {
+  function* passing(): Generator<T> {
     let walked = 0;
-    for (const athlete of build.plan.athletes) {
+    for (const athlete of plan.athletes) {
       if (!selectsAthlete(selection, athlete)) continue;
       walked += 1;
       if (walked > MOST_IN_SHORT_RUN) settleForLongRun();
-      const built = build.athlete(athlete);
-      for (const waiver of built.freed) freed.add(waiver);
-      pass(built);
-      yield built;
+      const one = of(athlete);
+      for (const waiver of one.freed) freed.add(waiver);
+      pass(one);
+      yield one;
     }
   }
   return {
+    athletes: { [Symbol.iterator]: passing },
+    toEnd: () => {
+      const athletes = passing();
+      let step = athletes.next();
+      while (step.done !== true) step = athletes.next();
+    },
+    planFindings: () => (isEverybody(selection) ? planFindings(plan, [{ freed }]) : []),
+  };
+}
+
+/** A build to be walked once; `pass` is given each athlete on the way. */
+export function walk(build: Build, selection: Selection, pass: (built: BuiltAthlete) => void): Walk {
+  const { athletes, ...walked } = walkAthletes(build.plan, selection, build.athlete, pass);
+  return {
+    ...walked,
     build: {
       plan: build.plan,
       ...(build.asOf !== undefined && { asOf: build.asOf }),
@@ -75,13 +101,7 @@ export function walk(build: Build, selection: Selection, pass: (built: BuiltAthl
         return build.mark;
       },
       athlete: build.athlete,
-      athletes: { [Symbol.iterator]: passing },
+      athletes,
     },
-    toEnd: () => {
-      const athletes = passing();
-      let step = athletes.next();
-      while (step.done !== true) step = athletes.next();
-    },
-    planFindings: () => (isEverybody(selection) ? planFindings(build.plan, [{ freed }]) : []),
   };
 }

@@ -1,12 +1,15 @@
 // `footfall build --watch`: the first good build is printed like any other, each later one as what it changes on the sheets
 // since the last good one. Errors are told as they come, and when they are gone. The sheets of the last good build are kept
-// in memory: whoever watches has a squad before them, not a federation.
+// in memory, and with them the seasons that a save leaves as they are: whoever watches has a squad before them, not a
+// federation. Pages are made anew each time, as every page bears the mark of the whole plan.
 
-import { athleteSheet } from '../diff/side.ts';
 import type { AthleteSheet, Side } from '../diff/side.ts';
 import { OutputFailed } from '../host/output.ts';
-import { selectsAthlete, selectsWeek } from '../report/selection.ts';
-import type { Selection } from '../report/selection.ts';
+import { selectsAthlete } from '../report/selection.ts';
+import { createSeasonMemory } from '../reuse/season-memory.ts';
+import type { KeptSeason, SeasonMemory } from '../reuse/season-memory.ts';
+import { buildKept, createSheets, writesTables } from './build-kept.ts';
+import type { KeptSheets } from './build-kept.ts';
 import { buildOnce } from './build-once.ts';
 import type { BuildOutcome, ToBuild } from './build-once.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -24,6 +27,7 @@ import type { Round } from './watch-plan.ts';
 
 /** `standing` is that of the beginning: sheets written meanwhile are not yet handed out. */
 export async function watchBuild(request: BuildRequest, standing: Standing, session: Session): Promise<ExitStatus> {
+  const memory = createSeasonMemory<KeptSheets>();
   let last: LastBuild | undefined;
   let hadErrors = false;
   return await watchPlan({ ...request, standing }, session, async ({ build, plan, diagnostics }, breathe) => {
@@ -37,7 +41,8 @@ export async function watchBuild(request: BuildRequest, standing: Standing, sess
     const toBuild = { compiled: { build, plan, diagnostics }, selection: selected.selection };
     const { outcome, side } = await buildSide(request, toBuild, session, {
       breathe,
-      isSilent: last !== undefined && request.out === undefined,
+      memory,
+      isFirst: last === undefined,
     });
     if (side === undefined) return outcome.status;
     if (hadErrors && !outcome.hasErrors) await session.err.write('footfall: no errors any more\n');
@@ -60,21 +65,19 @@ interface Built {
   readonly side?: Side;
 }
 
-async function buildSide(
-  request: BuildRequest,
-  toBuild: ToBuild,
-  session: Session,
-  hooks: { readonly breathe: Parameters<Round>[1]; readonly isSilent: boolean },
-): Promise<Built> {
+interface Hooks {
+  readonly breathe: Parameters<Round>[1];
+  readonly memory: SeasonMemory<KeptSheets>;
+  readonly isFirst: boolean;
+}
+
+async function buildSide(request: BuildRequest, toBuild: ToBuild, session: Session, hooks: Hooks): Promise<Built> {
   const sheets: AthleteSheet[] = [];
-  const pass: Parameters<typeof buildOnce>[3] = {
-    ...hooks,
-    pass: (built) => {
-      sheets.push(weeksOf(toBuild.selection, athleteSheet(built)));
-    },
+  const pass = ({ athlete, made }: Pick<KeptSeason<KeptSheets>, 'athlete' | 'made'>): void => {
+    sheets.push({ athlete, weeks: made.weeks });
   };
   try {
-    const outcome = await buildOnce(request, toBuild, session, pass);
+    const outcome = await buildRound(request, toBuild, session, { ...hooks, pass });
     const { plan } = toBuild.compiled.build;
     const athletes = plan.athletes.filter((athlete) => selectsAthlete(toBuild.selection, athlete));
     return { outcome, side: { plan, units: plan.season.units, athletes, sheets } };
@@ -86,10 +89,26 @@ async function buildSide(
   }
 }
 
-const weeksOf = (selection: Selection, { athlete, weeks }: AthleteSheet): AthleteSheet => ({
-  athlete,
-  weeks: weeks.filter((week) => selectsWeek(selection, week)),
-});
+/** What is printed or holds pages needs whole seasons; what is told of the rest is kept. */
+async function buildRound(
+  request: BuildRequest,
+  toBuild: ToBuild,
+  session: Session,
+  { breathe, memory, isFirst, pass }: Hooks & { readonly pass: (season: KeptSeason<KeptSheets>) => void },
+): Promise<BuildOutcome> {
+  const { compiled, selection } = toBuild;
+  const { from, until } = selection;
+  const make = createSheets(request, compiled.build.plan, selection);
+  const round = memory.open(compiled.build, make, { from, until });
+  const isPrinted = request.out === undefined ? isFirst : !writesTables(request);
+  if (!isPrinted) return await buildKept(request, toBuild, session, { round, breathe, pass });
+  return await buildOnce(request, toBuild, session, {
+    breathe,
+    pass: (built) => {
+      pass(round.keep(built));
+    },
+  });
+}
 
 async function tellChanges(sides: Sides, session: Session): Promise<void> {
   if (!(await tellDiff(sides, 'text', session)))

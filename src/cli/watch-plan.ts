@@ -54,7 +54,10 @@ export async function watchPlan({ plan, out, standing }: Watched, session: Sessi
 
 /** The same files with the same texts, and as far readable. */
 function isSame(before: Compiled, now: Compiled): boolean {
-  const textsOf = ({ plan, diagnostics }: Compiled): string =>
-    JSON.stringify([plan.files.map(({ path, text }) => [path, text]), diagnostics.map(({ message }) => message)]);
-  return textsOf(before) === textsOf(now);
+  const areAlike = <T>(was: readonly T[], is: readonly T[], alike: (a: T, b: T) => boolean): boolean =>
+    was.length === is.length && was.every((one, at) => is[at] !== undefined && alike(one, is[at]));
+  return (
+    areAlike(before.plan.files, now.plan.files, (was, is) => was.path === is.path && was.text === is.text) &&
+    areAlike(before.diagnostics, now.diagnostics, (was, is) => was.message === is.message)
+  );
 }

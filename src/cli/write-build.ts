@@ -88,7 +88,7 @@ function createParts(folder: OutputFolder, job: BuildToWrite): readonly Part[] {
   const nameOf = names.of;
   return [
     ...[TABLES.weeks, TABLES.sessions, TABLES.lines].map((table) => ({
-      add: tableWriter(folder, job, table),
+      add: tableWriter(folder, { plan: job.build.plan, selection: job.selection }, table),
       finish: noFinish,
     })),
     cardPart(folder, job, nameOf),

@@ -1,20 +1,24 @@
 // The tables of a build as CSV into one folder, all in one walk: for who wants the numbers of a big squad and no pages.
-// An athlete is compiled, written and forgotten. Called by build-once.ts; write-build.ts writes its tables the same way.
+// An athlete is compiled, written and forgotten; what a watch has kept is written as it was. Called by build-once.ts and
+// build-kept.ts; write-build.ts writes its tables the same way.
 
-import type { Build, BuiltAthlete } from '../build/types.ts';
+import type { BuiltAthlete } from '../build/types.ts';
 import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
 import { renderCsv } from '../render/csv/csv.ts';
-import type { AthleteTable } from '../report/athlete-table.ts';
-import type { Selection } from '../report/selection.ts';
+import type { AthleteTable, TableContext } from '../report/athlete-table.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
-import type { Row } from '../report/table.ts';
+import type { TableName } from '../report/table-names.ts';
 import { TABLES } from '../report/tables.ts';
 
+/** An athlete's rows of each table, as they stand in its file. */
+export type AthleteRows = Readonly<Record<TableName, string>>;
+
 export interface TablesToWrite {
-  /** Only those who are asked for, to be walked once. */
-  readonly build: Build;
-  readonly selection: Selection;
+  /** Of those who are asked for, to be walked once. */
+  readonly rows: Iterable<AthleteRows>;
+  /** How many athletes the plan has. */
+  readonly athletes: number;
   /** Whether the files begin with the names of their columns; not so where they go on from others. */
   readonly headed: boolean;
   readonly progress: Progress;
@@ -24,31 +28,46 @@ export interface TablesToWrite {
 
 /** Writes every table. */
 export async function writeTables(folder: OutputFolder, job: TablesToWrite): Promise<void> {
-  const { build, progress, breathe } = job;
-  const adds = TABLE_NAMES.map((name) => tableWriter(folder, job, TABLES[name]));
+  const { rows, athletes, headed, progress, breathe } = job;
+  for (const name of TABLE_NAMES) beginTable(folder, TABLES[name], headed);
   let done = 0;
-  for (const built of build.athletes) {
-    for (const add of adds) add(built);
+  for (const one of rows) {
+    for (const name of TABLE_NAMES) folder.append(pathOf(name), one[name]);
     done += 1;
-    progress.tell(done, build.plan.athletes.length);
+    progress.tell(done, athletes);
     await breathe?.();
   }
+}
+
+/** What makes an athlete's rows of every table. */
+export function createRows(context: TableContext): (built: BuiltAthlete) => AthleteRows {
+  return (built) => ({
+    season: rowsOf(TABLES.season, built, context),
+    weeks: rowsOf(TABLES.weeks, built, context),
+    sessions: rowsOf(TABLES.sessions, built, context),
+    lines: rowsOf(TABLES.lines, built, context),
+  });
 }
 
 /** Begins one table's file, and gives what adds an athlete's rows to it. */
 export function tableWriter(
   folder: OutputFolder,
-  { build, selection, headed = true }: Pick<TablesToWrite, 'build' | 'selection'> & { readonly headed?: boolean },
+  context: TableContext,
   table: AthleteTable,
 ): (built: BuiltAthlete) => void {
-  const context = { plan: build.plan, selection };
-  const path = `${table.name}.csv`;
-  const append = (rows: Iterable<Row>, withNames: boolean): void => {
-    const { name, columns } = table;
-    for (const line of renderCsv({ name, columns, rows }, withNames)) folder.append(path, line);
-  };
-  append([], headed);
+  beginTable(folder, table, true);
   return (built) => {
-    append(table.rowsOf(built, context), false);
+    folder.append(pathOf(table.name), rowsOf(table, built, context));
   };
+}
+
+const pathOf = (table: string): string => `${table}.csv`;
+
+function beginTable(folder: OutputFolder, { name, columns }: AthleteTable, headed: boolean): void {
+  for (const line of renderCsv({ name, columns, rows: [] }, headed)) folder.append(pathOf(name), line);
+}
+
+function rowsOf({ name, columns, rowsOf: rows }: AthleteTable, built: BuiltAthlete, context: TableContext): string {
+  // Joined it is one text: put together piece by piece it would keep every piece for as long as it is kept.
+  return [...renderCsv({ name, columns, rows: rows(built, context) }, false)].join('');
 }

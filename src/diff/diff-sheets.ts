@@ -6,6 +6,8 @@ import type { LineChange, SessionChange, SheetLine, SheetSession, SheetWeek, Wee
 
 /** In order of week; empty where the sheets are equal. */
 export function diffSheets(before: readonly SheetWeek[], after: readonly SheetWeek[]): readonly WeekChange[] {
+  // A watch keeps the sheets of whom a save leaves as they are.
+  if (before === after) return [];
   const old = new Map(before.map((week) => [week.starts, week]));
   const fresh = new Map(after.map((week) => [week.starts, week]));
   const starts = [...new Set([...old.keys(), ...fresh.keys()])].toSorted((a, b) => a - b);

@@ -2,6 +2,7 @@
 // in another order or formatted anew has no edits. Athletes and the season are told field by field. Called by
 // diff-builds.ts.
 
+import { likenessOf } from '../plan/same-meaning.ts';
 import type { DayRange, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { changedSpan } from './changed-span.ts';
@@ -17,7 +18,9 @@ import type { Edit, EditGroup, EditSection, FieldChange } from './types.ts';
  */
 export function diffPlans(before: Plan, after: Plan): readonly EditGroup[] {
   const same: Same = (was, is) =>
-    plainText(was) === plainText(is) || openText(was, before.season) === openText(is, after.season);
+    likenessOf(was, is) !== 'differs' ||
+    plainText(was) === plainText(is) ||
+    openText(was, before.season) === openText(is, after.season);
   const old = byKey(planItems(before));
   const added: PlanItem[] = [];
   const edits: Edit[] = [];

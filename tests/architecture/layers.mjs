@@ -70,6 +70,11 @@ export const ROOMS = [
     instead: 'A diff compares two builds: put what it lacks into src/build, and words into src/report.',
   },
   {
+    room: 'reuse',
+    may: ['audit', 'schedule', 'build', ...GROUND],
+    instead: 'What is kept is what a build says: have the command make of an athlete what it wants to find again.',
+  },
+  {
     room: 'report',
     may: ['diff', 'audit', 'build', 'record', ...GROUND],
     instead: 'A report arranges what a build already says: put what it lacks into src/build instead of asking a stage.',
@@ -88,7 +93,20 @@ export const ROOMS = [
   },
   {
     room: 'cli',
-    may: ['host', 'render', 'report', 'diff', 'audit', 'schedule', 'build', 'record', 'language', 'read', ...GROUND],
+    may: [
+      'host',
+      'render',
+      'report',
+      'reuse',
+      'diff',
+      'audit',
+      'schedule',
+      'build',
+      'record',
+      'language',
+      'read',
+      ...GROUND,
+    ],
     instead: 'Nothing follows the command line.',
   },
 ];

@@ -1,7 +1,7 @@
 // `--watch` with the built program in a process of its own: what it prints with each save, and what it leaves behind. Each
 // step waits for words of the program, never for time.
 
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
 import { renameSync, rmSync, symlinkSync, watch, writeFileSync } from 'node:fs';
@@ -199,6 +199,44 @@ describe('build --watch', () => {
     expect(weeks()).toBe(after);
     expect(await end()).toBe(1);
     expect(left().filter((path) => path.includes('.footfall-'))).toEqual([]);
+  });
+
+  test('--out --format csv writes after each save what a build from scratch writes, byte for byte', async () => {
+    cpSync('examples/handball-spring', at('squad'), { recursive: true });
+    const entry = at('squad', 'season.yaml');
+    const people = at('squad', 'squad', 'juniors.yaml');
+    const replace = (path: string, from: string, to: string): void => {
+      const text = readFileSync(path, 'utf8');
+      expect(text).toContain(from);
+      writeFileSync(path, text.replace(from, to));
+    };
+    const tables = (out: string): Readonly<Record<string, string>> =>
+      Object.fromEntries(readdirSync(at(out)).map((name) => [name, readFileSync(at(out, name), 'utf8')]));
+    const { until, end } = watched('build', '--watch', '--out', 'kept', '--format', 'csv', 'squad');
+    await until(WATCHING);
+    const saves = [
+      () => {
+        replace(people, 'mass: 55 kg', 'mass: 55 kg\n    now: { contacts-a-session: 60, sessions-a-week: 2 }');
+      },
+      () => {
+        replace(entry, 'slots:', '# A line that moves all below it.\nslots:');
+        replace(entry, 'contacts-a-week: 40', 'contacts-a-week: 45');
+      },
+    ];
+    let last = tables('kept');
+    for (const save of saves) {
+      save();
+      await until(TOTALS);
+      const cold = spawnSync(process.execPath, [PROGRAM, 'build', '--out', 'cold', '--format', 'csv', 'squad'], {
+        cwd: folder,
+      });
+      expect(cold.status).toBe(0);
+      expect(Object.keys(tables('cold'))).toContain('lines.csv');
+      expect(tables('kept')).toEqual(tables('cold'));
+      expect(tables('kept')).not.toEqual(last);
+      last = tables('kept');
+    }
+    expect(await end()).toBe(0);
   });
 
   test('ended in the midst of writing it leaves the last folder, and nothing beside it', async () => {

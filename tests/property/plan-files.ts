@@ -2,7 +2,20 @@
 // no order is dealt out by a chance of its own: keys of every mapping, items of every list, the files they stand in.
 
 import fc from 'fast-check';
-import type { Athlete, Avoid, Limit, Pin, PinEffect, Plan, RuleChange, Slot, Who } from '../../src/plan/types.ts';
+import type {
+  Athlete,
+  Avoid,
+  DoneRow,
+  Limit,
+  Pin,
+  PinEffect,
+  Plan,
+  Programme,
+  RuleChange,
+  Slot,
+  Who,
+  WrittenLine,
+} from '../../src/plan/types.ts';
 import { findParameter } from '../../src/library/rules.ts';
 import { isoDate, weekdayNames } from '../../src/util/days.ts';
 import type { Day } from '../../src/util/days.ts';
@@ -28,6 +41,7 @@ export const IN_ORDER: Chance = () => 0;
 
 const ENTRY = '/plan/season.yaml';
 const OTHERS = ['/plan/more/first.yaml', '/plan/more/second.yaml'] as const;
+const DONE = '/plan/done.csv';
 
 /** The files of a plan, by path. */
 export function planFiles(plan: Plan, deal: Chance): Readonly<Record<string, string>> {
@@ -53,11 +67,22 @@ export function planFiles(plan: Plan, deal: Chance): Readonly<Record<string, str
     footfall: 1,
     season: seasonOf(plan),
     files: OTHERS.map((path) => path.slice('/plan/'.length)),
+    ...(plan.record.done.length > 0 && { record: { done: DONE.slice('/plan/'.length) } }),
   });
-  return Object.fromEntries(
-    [...files].map(([path, content]) => [path, `${JSON.stringify(shuffled(content, deal))}\n`]),
-  );
+  return Object.fromEntries([
+    ...[...files].map(([path, content]) => [path, `${JSON.stringify(shuffled(content, deal))}\n`]),
+    ...(plan.record.done.length > 0 ? [[DONE, doneTable(plan.record.done)]] : []),
+  ]);
 }
+
+const doneTable = (rows: readonly DoneRow[]): string =>
+  [
+    'date,athlete,kind,contacts,minutes,effort,pain,note',
+    ...rows.map(({ day, athlete, kind, contacts, minutes, effort, pain, note }) =>
+      [isoDate(day), athlete, kind, contacts, minutes, effort, pain, note].join(','),
+    ),
+    '',
+  ].join('\n');
 
 /** Every mapping and every list in another order. */
 function shuffled(value: Json, deal: Chance): Json {
@@ -105,6 +130,12 @@ function sectionsOf(plan: Plan): Readonly<Record<string, Fields | readonly Json[
     squads: Object.fromEntries([...plan.squads.keys()].map((id) => [id, {}])),
     athletes: Object.fromEntries(plan.athletes.map((one) => [one.id, athleteOf(one)])),
     rules: rulesOf(plan.ruleChanges),
+    programmes: Object.fromEntries([...plan.programmes].map(([id, one]) => [id, programmeOf(one)])),
+    use: plan.uses.map(({ programme, from, who }) => ({
+      programme: programme.id,
+      from: isoDate(from),
+      ...whoOf(who),
+    })),
     pins: plan.pins.map(pinOf),
     waivers: plan.waivers.map(({ rule, range, who, because, decided }) => ({
       rule,
@@ -115,6 +146,19 @@ function sectionsOf(plan: Plan): Readonly<Record<string, Fields | readonly Json[
     })),
   };
 }
+
+const programmeOf = ({ weeks }: Programme): Json =>
+  weeks.map(({ week, days }) => ({
+    week,
+    ...Object.fromEntries(days.map(({ day, lines }) => [weekdayNames[day], lines.map(lineOf)])),
+  }));
+
+const lineOf = ({ exercise, sets, reps, percent }: WrittenLine): Json => ({
+  [exercise.kind]: exercise.id,
+  sets,
+  reps,
+  percent: percent === undefined ? undefined : `${percent} %`,
+});
 
 const rangeOf = ({ from, until }: { readonly from: Day; readonly until: Day }): Fields => ({
   from: isoDate(from),
@@ -161,7 +205,10 @@ function athleteOf(athlete: Athlete): Fields {
     name: athlete.name,
     squad,
     level: levels.map(({ is, from }) => ({ is, from: from === undefined ? undefined : isoDate(from) })),
-    now: { 'contacts-a-session': now.value.contactsASession, 'sessions-a-week': now.value.sessionsAWeek },
+    now:
+      now.origin.kind === 'default'
+        ? undefined
+        : { 'contacts-a-session': now.value.contactsASession, 'sessions-a-week': now.value.sessionsAWeek },
     goal: goal === undefined ? undefined : { 'contacts-a-session': goal.value },
     born: born === undefined ? undefined : isoDate(born.latest),
     mass: massGrams === undefined ? undefined : `${massGrams / 1000} kg`,

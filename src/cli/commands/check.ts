@@ -1,10 +1,12 @@
 // `footfall check [plan]`: reads, compiles and audits a plan and prints what was found, as text, JSON or SARIF. The
 // findings are the result here, so they go to standard output.
 
+import type { BuiltAthlete } from '../../build/types.ts';
 import type { CompileOptions } from '../../compile.ts';
 import { codes, findEntry } from '../../diagnostics/catalogue.ts';
 import type { Entry } from '../../diagnostics/entry.ts';
 import type { Diagnostic } from '../../diagnostics/types.ts';
+import type { Athlete } from '../../plan/types.ts';
 import { diagnosticsJson } from '../../render/diagnostics/diagnostics-json.ts';
 import { diagnosticsSarif } from '../../render/diagnostics/diagnostics-sarif.ts';
 import { diagnosticsText } from '../../render/diagnostics/diagnostics-text.ts';
@@ -15,6 +17,7 @@ import { hanging } from '../../render/terminal/layout.ts';
 import { diagnosticsView } from '../../report/diagnostics-view.ts';
 import type { DiagnosticsView } from '../../report/diagnostics-view.ts';
 import { EVERYTHING } from '../../report/selection.ts';
+import type { SeasonMemory } from '../../reuse/season-memory.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { compileAt, failureStatus, plannedOn } from '../open-plan.ts';
@@ -24,7 +27,7 @@ import { unknown } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { VERSION } from '../version.ts';
-import { walk } from '../walk.ts';
+import { walkAthletes } from '../walk.ts';
 
 /**
  * Status 0; 1 where errors were found, or warnings under `--strict`; 2 where the plan can't be read, or a code or an
@@ -39,34 +42,57 @@ export async function check(request: CheckRequest, session: Session): Promise<Ex
 async function watchCheck(request: CheckRequest, session: Session): Promise<ExitStatus> {
   if (request.format !== 'text')
     return await refuse(session, '--watch tells what it finds as text: leave --format out');
-  const { watchPlan } = await import('../watch-plan.ts');
+  const [{ watchPlan }, { createSeasonMemory }] = await Promise.all([
+    import('../watch-plan.ts'),
+    import('../../reuse/season-memory.ts'),
+  ]);
+  const memory = createSeasonMemory<void>();
   return await watchPlan({ ...request, standing: plannedOn(request.asOf) }, session, async (compiled) => {
-    const status = await checkOnce(request, compiled, session);
+    const status = await checkOnce(request, compiled, session, memory);
     if (status === DONE) await session.err.write('footfall: no errors\n');
     return status;
   });
 }
 
-async function checkOnce(request: CheckRequest, compiled: Compiled, session: Session): Promise<ExitStatus> {
-  const diagnostics = allDiagnostics(compiled, request.asOf === undefined ? {} : { asOf: request.asOf });
+async function checkOnce(
+  request: CheckRequest,
+  compiled: Compiled,
+  session: Session,
+  memory?: SeasonMemory<void>,
+): Promise<ExitStatus> {
+  const diagnostics = allDiagnostics(compiled, request.asOf === undefined ? {} : { asOf: request.asOf }, memory);
   const shown = request.quiet === true ? diagnostics.filter(({ severity }) => severity === 'error') : diagnostics;
   const view = diagnosticsView(shown, compiled.plan.files, { folder: compiled.plan.folder });
   await session.out.write(rendered(request, view, createPalette(session.outTerminal.colours)));
   return statusOf(request, compiled, diagnostics);
 }
 
-/** Compiles everybody; of the athletes only what was found is kept. */
-function allDiagnostics({ build, diagnostics }: Compiled, options: CompileOptions): readonly Diagnostic[] {
+/** Compiles everybody, but whose season is kept from the last save; of the athletes only what was found is held. */
+function allDiagnostics(
+  { build, diagnostics }: Compiled,
+  options: CompileOptions,
+  memory: SeasonMemory<void> | undefined,
+): readonly Diagnostic[] {
   if (build === undefined) return diagnostics;
   const all = [...diagnostics];
   const add = (found: readonly Diagnostic[]): void => {
     for (const diagnostic of found) all.push(diagnostic);
   };
   const wishes = watchWishes(build, options);
-  const walked = walk(build, EVERYTHING, (built) => {
-    add(built.diagnostics);
+  const compiled = (athlete: Athlete): BuiltAthlete => {
+    const built = build.athlete(athlete);
     wishes.pass(built);
-  });
+    return built;
+  };
+  const seasonOf = memory?.open(build, wishes.pass).season ?? compiled;
+  const walked = walkAthletes<Pick<BuiltAthlete, 'diagnostics' | 'freed'>>(
+    build.plan,
+    EVERYTHING,
+    seasonOf,
+    (season) => {
+      add(season.diagnostics);
+    },
+  );
   walked.toEnd();
   add(walked.planFindings());
   add(wishes.idle(all));

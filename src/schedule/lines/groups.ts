@@ -27,6 +27,8 @@ export interface GroupChoice {
   readonly of: (squad: string | undefined, place: TrainingPlace, phase: PhaseId) => Group;
   /** Members of the squad. */
   readonly people: (squad: string | undefined) => number;
+  /** All that the choice asks of the squad's members, in one text. */
+  readonly standings: (squad: string | undefined) => string;
 }
 
 interface Member {
@@ -54,6 +56,11 @@ export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
   return {
     of: (squad, place, phase) => groupOf(chooser, squad, place, phase),
     people: (squad) => peopleIn(members(squad)),
+    standings: (squad) =>
+      [...members(squad)]
+        .map(([key, { count }]) => `${count} ${key}`)
+        .toSorted()
+        .join('\n'),
   };
 }
 

@@ -1,0 +1,79 @@
+// A round of `build --watch` by the seasons that are kept: all tables into their folder where one is asked for, otherwise
+// nothing is written; and what was found, told as after any build. Called by watch-build.ts.
+
+import type { BuiltAthlete } from '../build/types.ts';
+import { sheetOf } from '../diff/sheet.ts';
+import type { SheetWeek } from '../diff/types.ts';
+import type { Plan } from '../plan/types.ts';
+import { selectsWeek } from '../report/selection.ts';
+import type { Selection } from '../report/selection.ts';
+import type { KeptSeason, Round } from '../reuse/season-memory.ts';
+import { mapped } from '../util/lazily.ts';
+import { concluded, fillFolder } from './build-once.ts';
+import type { BuildHooks, BuildOutcome, ToBuild } from './build-once.ts';
+import type { BuildRequest } from './requests.ts';
+import type { Session } from './session.ts';
+import { createFindings, walkAthletes } from './walk.ts';
+import { createRows, writeTables } from './write-tables.ts';
+import type { AthleteRows } from './write-tables.ts';
+
+/** What a watch keeps of a compiled athlete. */
+export interface KeptSheets {
+  /** The weeks that are asked for. */
+  readonly weeks: readonly SheetWeek[];
+  /** Only where tables are written. */
+  readonly rows?: AthleteRows;
+}
+
+/** Whether a request has its tables, and nothing else, written into a folder. */
+export const writesTables = ({ out, format }: BuildRequest): boolean => out !== undefined && format === 'csv';
+
+/** What makes it. */
+export function createSheets(
+  request: BuildRequest,
+  plan: Plan,
+  selection: Selection,
+): (built: BuiltAthlete) => KeptSheets {
+  const rowsOf = writesTables(request) ? createRows({ plan, selection }) : undefined;
+  return (built) => ({
+    weeks: sheetOf(built).filter((week) => selectsWeek(selection, week)),
+    ...(rowsOf !== undefined && { rows: rowsOf(built) }),
+  });
+}
+
+interface Hooks extends Pick<BuildHooks, 'breathe'> {
+  readonly round: Round<KeptSheets>;
+  /** Given each athlete on the way. */
+  readonly pass: (season: KeptSeason<KeptSheets>) => void;
+}
+
+/** Writes and tells a round, and gives its status. Throws OutputFailed when the folder can't be written. */
+export async function buildKept(
+  request: BuildRequest,
+  { compiled, selection }: ToBuild,
+  session: Session,
+  { round, pass, breathe }: Hooks,
+): Promise<BuildOutcome> {
+  const { plan } = compiled.build;
+  const findings = createFindings();
+  findings.add(compiled.diagnostics);
+  const walked = walkAthletes(plan, selection, round.season, (season) => {
+    findings.add(season.diagnostics);
+    pass(season);
+  });
+  const breathing = breathe === undefined ? {} : { breathe };
+  if (request.out === undefined) for (const _ of walked.athletes) await breathe?.();
+  else {
+    const rows = mapped(walked.athletes, ({ made }) => rowsIn(made));
+    await fillFolder(request.out, (folder, progress) =>
+      writeTables(folder, { rows, athletes: plan.athletes.length, headed: true, progress, ...breathing }),
+    );
+  }
+  findings.add(walked.planFindings());
+  return await concluded(request, findings, compiled, session);
+}
+
+function rowsIn({ rows }: KeptSheets): AthleteRows {
+  if (rows === undefined) throw new Error('the rows of a table were not made');
+  return rows;
+}

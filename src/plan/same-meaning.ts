@@ -1,0 +1,65 @@
+// Whether two parts of plans say the same, wherever they stand: every value counts but places, and whether a value was
+// written or a default counts as well. Called for what is built anew with a save, and for what was edited. Where order may
+// not matter it counts all the same: two that are told apart here may still mean one thing, never the other way round.
+
+import type { Span } from '../source/types.ts';
+
+/** `moved`: they say the same, and some of it stands elsewhere. */
+export type Likeness = 'same' | 'moved' | 'differs';
+
+/** Of any two values of plans, by a walk through both at once that ends at the first that differs. */
+export function likenessOf(before: unknown, after: unknown): Likeness {
+  let moved = false;
+  const says = isSame(before, after, {
+    visit: (was, is) => {
+      moved ||= was.start !== is.start || was.end !== is.end || was.file !== is.file;
+    },
+    isKnown: (was, is) => was === is,
+  });
+  if (!says) return 'differs';
+  return moved ? 'moved' : 'same';
+}
+
+/** Each place of the one beside its place in the other, for two that say the same. */
+export function eachPlace(before: unknown, after: unknown, visit: (was: Span, is: Span) => void): void {
+  isSame(before, after, { visit, isKnown: () => false });
+}
+
+interface Walk {
+  readonly visit: (was: Span, is: Span) => void;
+  /** Two that needn't be looked into. */
+  readonly isKnown: (was: object, is: object) => boolean;
+}
+
+function isSame(before: unknown, after: unknown, walk: Walk): boolean {
+  if (typeof before !== 'object' || typeof after !== 'object' || before === null || after === null)
+    return Object.is(before, after);
+  if (walk.isKnown(before, after)) return true;
+  if (Array.isArray(before)) return Array.isArray(after) && areSame(before, after, walk);
+  if (before instanceof Map) return after instanceof Map && areSame([...before], [...after], walk);
+  if (before instanceof Set) return after instanceof Set && areSame([...before], [...after], walk);
+  if (isPlace(before) && isPlace(after)) {
+    walk.visit(before, after);
+    return true;
+  }
+  return haveSameFields(before, after, walk);
+}
+
+function areSame(before: readonly unknown[], after: readonly unknown[], walk: Walk): boolean {
+  return before.length === after.length && before.every((one, at) => isSame(one, after[at], walk));
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+function haveSameFields(before: object, after: object, walk: Walk): boolean {
+  if (Array.isArray(after) || after instanceof Map || after instanceof Set) return false;
+  const names = Object.keys(before);
+  return (
+    names.length === Object.keys(after).length &&
+    names.every((name) => Object.hasOwn(after, name) && isSame((before as Fields)[name], (after as Fields)[name], walk))
+  );
+}
+
+function isPlace(value: object): value is Span {
+  return 'file' in value && 'start' in value && 'end' in value;
+}
