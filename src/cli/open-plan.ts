@@ -7,6 +7,7 @@ import { hasErrors } from '../diagnostics/collector.ts';
 import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readDocuments } from '../language/read-documents.ts';
+import { bornLeftOut } from '../plan/born-left-out.ts';
 import type { Documents } from '../read/types.ts';
 import type { Day } from '../util/days.ts';
 import { PLAN_HAS_ERRORS, WRONG_COMMAND } from './exit-status.ts';
@@ -37,7 +38,8 @@ export function compileAt(path: string, session: Pick<Session, 'files' | 'today'
   const diagnostics = limitKinds([...documents.diagnostics, ...compiled.diagnostics]);
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
-  return { plan, diagnostics, ...(build !== undefined && { build }) };
+  if (build === undefined) return { plan, diagnostics };
+  return { plan, diagnostics: [...diagnostics, ...bornLeftOut(build.plan)], build };
 }
 
 /** Without an entry file there is nothing to compile, and the reading has said why. */

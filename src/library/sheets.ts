@@ -2,7 +2,7 @@
 // Read by src/report alone. All of it is common practice (C).
 
 export const SHEETS = {
-  /** Athletes under this age stand on pages with a first name or a number only. */
+  /** Athletes under this age, or of an unknown one, stand on pages with a first name or a number only. */
   firstNameUnderAge: 16,
   /** What a lift is lightened by, in per cent, for somebody who can't do it as written today. */
   lighterPercent: 10,

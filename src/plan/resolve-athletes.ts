@@ -170,7 +170,8 @@ function noteLeftOut(scope: Scope, left: readonly LeftOut[]): void {
 
 const MOST_NAMED = 6;
 
-const idsOf = (left: readonly LeftOut[]): string =>
+/** Their ids as a list in words; of many the first. */
+export const idsOf = (left: readonly { readonly id: string }[]): string =>
   inWords(
     left.map(({ id }) => id),
     'and',

@@ -1,5 +1,5 @@
-// What an athlete is called on a page that others may read: the name as it is written, and under 16 the first name or,
-// where there is none to tell or two share it, a number. The number is the athlete's place in the plan, from 1.
+// What an athlete is called on a page that others may read: the name as it is written, and under 16 or of an unknown age
+// the first name or, where there is none to tell or two share it, a number: the athlete's place in the plan, from 1.
 
 import { SHEETS } from '../library/sheets.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
@@ -17,14 +17,13 @@ export interface SheetNames {
   readonly short: (athlete: Athlete, day: Day) => string;
 }
 
-/** Names for the athletes of a plan. An age that is not written counts as grown. */
+/** Names for the athletes of a plan. Whose birth is not written may be a child, and is named like one. */
 export function createSheetNames({ athletes }: Pick<Plan, 'athletes'>): SheetNames {
   const numbers = new Map(athletes.map(({ id }, index) => [id, index + 1]));
   const timesGiven = new Map<string, number>();
   for (const { name } of athletes) timesGiven.set(firstName(name), (timesGiven.get(firstName(name)) ?? 0) + 1);
   const on: SheetNames['on'] = (athlete, day) => {
-    const age = ageOn(athlete, day);
-    if (age === undefined || age >= SHEETS.firstNameUnderAge) return athlete.name;
+    if ((ageOn(athlete, day) ?? 0) >= SHEETS.firstNameUnderAge) return athlete.name;
     const first = firstName(athlete.name);
     const number = String(numbers.get(athlete.id) ?? 0);
     if (first === '') return `No. ${number}`;

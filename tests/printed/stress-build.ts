@@ -39,6 +39,8 @@ const NAMES = [
 ];
 const GROUPS = ['blue', 'green', 'red', 'yellow', 'orange'];
 const HEAD_COUNT = 40;
+/** Grown, so that names stand in full and are as long as they can be. */
+const GROWN: Pick<Athlete, 'born'> = { born: { earliest: day('1999-05-01'), latest: day('1999-05-01') } };
 
 const barbell = (grams: number): Partial<BuiltLine> => ({
   sets: 4,
@@ -87,6 +89,7 @@ function person(index: number): BuiltAthlete {
       id: `athlete-${String(index + 1).padStart(2, '0')}`,
       name: index < NAMES.length ? name : `${name} ${index + 1}`,
       group: GROUPS[index % GROUPS.length] ?? '',
+      ...GROWN,
     }),
   });
 }
@@ -94,7 +97,7 @@ function person(index: number): BuiltAthlete {
 /** People of whom pages have little to say, or who are not there: nothing planned, jumps alone, away and on the way back. */
 function others(): readonly BuiltAthlete[] {
   const named = (id: string, name: string, change: Partial<Athlete> = {}): Athlete =>
-    athlete('intermediate', 80, { id, name, ...change });
+    athlete('intermediate', 80, { id, name, ...GROWN, ...change });
   const jumps = session('2027-01-06', [line('hurdle-hop', { sets: 4 })]);
   return [
     builtAthlete([week(1, []), week(2, [])], { athlete: named('nothing', 'Nothing P.') }),

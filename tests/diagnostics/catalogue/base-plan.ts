@@ -20,8 +20,8 @@ export const baseSections: Sections = {
   competitions: `competitions:
   - { name: League round, date: 2027-03-27, prepare: through, jumps: 0 }`,
   squads: `squads:
-  seniors: { level: intermediate, now: { contacts-a-session: 80, sessions-a-week: 2 } }
-  juniors: { level: beginner, now: { contacts-a-session: 50, sessions-a-week: 2 } }`,
+  seniors: { level: intermediate, now: { contacts-a-session: 80, sessions-a-week: 2 }, born: 2003 }
+  juniors: { level: beginner, now: { contacts-a-session: 50, sessions-a-week: 2 }, born: 2003 }`,
   athletes: `athletes:
   mira: { squad: seniors, mass: 68 kg }
   ada: { squad: juniors, mass: 46 kg }`,

@@ -29,6 +29,7 @@ export const planSettings = {
   'plan/contacts-or-metres': { home: 'drill of metres' },
   'plan/depths-differ': { home: 'lifts' },
   'plan/id-clash': { dots: DRILL.slice(1, -1).trim() },
+  'plan/born-left-out': { also: BARE },
   'plan/level-left-out': { also: BARE },
   'plan/max-or-did': { home: 'lifts of an athlete' },
   'plan/too-many-reps': { home: 'lifts of an athlete' },

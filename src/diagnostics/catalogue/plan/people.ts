@@ -122,6 +122,17 @@ export const peopleEntries = {
     good: 'athletes: { mira: { mass: 68 kg, level: beginner } }',
     message: ({ athletes }: { athletes: string }) => `no level is written for ${athletes}: planned for as a beginner`,
   },
+  'plan/born-left-out': {
+    severity: 'notice',
+    summary: 'a birth that is not written',
+    explanation:
+      'The rules that protect children need an age: the ceiling of a session, drops, loads, a free day. Without one nobody is barred from anything for being young. On pages that others may read the name is then short, as it is under 16.',
+    bad: 'athletes: { mira: { level: intermediate } }',
+    good: 'athletes: { mira: { level: intermediate, born: 2003 } }',
+    message: ({ athletes }: { athletes: string }) =>
+      `no birth is written for ${athletes}: planned for as adults, with a short name on pages that others may read`,
+    help: () => 'write `born:`, the year at least',
+  },
   'plan/now-left-out': {
     severity: 'notice',
     summary: 'last weeks that are not written',
