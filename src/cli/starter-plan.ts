@@ -100,6 +100,7 @@ athletes:
   ada:
     name: Ada E.
     squad: first
+    born: 2003-06 # a year is enough; it decides what protects children
     mass: 64 kg
     level: intermediate
     now: { contacts-a-session: 70, sessions-a-week: 2 } # the last weeks, as they really were
@@ -108,6 +109,7 @@ athletes:
   ben:
     name: Ben O.
     squad: first
+    born: 2001
     mass: 78 kg
     lifts:
       back-squat: { did: 80 kg x 5, on: ${day} } # estimated from it, and marked so
