@@ -12,10 +12,12 @@ import { getRule } from '../library/rules.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { checkAdapted } from './adapted-check.ts';
-import type { Finding } from './rule.ts';
+import type { Finding, Telling } from './rule.ts';
 import { AUDIT_RULES } from './rules.ts';
 import { readSeason } from './read-season.ts';
 import type { SeasonReading } from './season-reading.ts';
+import { asksMass, sharedVerdict } from './shared-verdict.ts';
+import type { Verdict } from './shared-verdict.ts';
 
 export interface AthleteAudit {
   /** In the order of the rule table, then of the weeks; notices once for a rule, with the number of further weeks. */
@@ -33,19 +35,23 @@ export interface AthleteAudit {
  */
 export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): AthleteAudit {
   requireSameWeeks(built, weeks);
-  return auditWithout(plan, built, barredByHand(built, built.diagnostics));
+  const make = (): Verdict => auditWithout(plan, built, barredByHand(built, built.diagnostics));
+  const { tellings, freed, unwritten } = sharedVerdict(plan, built, make);
+  return { diagnostics: tellings.map((tell) => tell(built.athlete)), freed, unwritten };
 }
 
 /** Again while weeks turn out to be barred: those behind them are then judged from a lower A. */
-function auditWithout(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): AthleteAudit {
+function auditWithout(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): Verdict {
   const season = readSeason(plan, built, unwritten);
-  const { diagnostics, freed } = findAll(season);
-  const more = new Set([...unwritten, ...barredByHand(built, diagnostics)]);
+  const { tellings, freed } = findAll(season);
+  const told = tellings.map((tell) => tell(built.athlete));
+  const more = new Set([...unwritten, ...barredByHand(built, told)]);
   if (more.size > unwritten.size) return auditWithout(plan, built, more);
   return {
-    diagnostics: [...diagnostics, ...checkAdapted(season)],
+    tellings: [...tellings, ...checkAdapted(season)],
     freed,
     unwritten: new Set([...unwritten].map(({ starts }) => starts)),
+    asksMass: asksMass(season),
   };
 }
 
@@ -60,9 +66,9 @@ function barredByHand({ weeks }: BuiltAthlete, found: readonly Diagnostic[]): Re
   );
 }
 
-function findAll(season: SeasonReading): Pick<AthleteAudit, 'diagnostics' | 'freed'> {
+function findAll(season: SeasonReading): Pick<Verdict, 'tellings' | 'freed'> {
   const freed = new Set<Waiver>(season.waivers.filter((waiver) => isBehind(season, waiver)));
-  const diagnostics: Diagnostic[] = [];
+  const tellings: Telling[] = [];
   for (const rule of AUDIT_RULES) {
     const standing: Finding[] = [];
     for (const finding of rule.check(season)) {
@@ -71,26 +77,33 @@ function findAll(season: SeasonReading): Pick<AthleteAudit, 'diagnostics' | 'fre
       if (waivers.length === 0 && !finding.week.built.done) standing.push(finding);
     }
     const once = getRule(rule.id).severity === 'notice' && !rule.separate;
-    for (const diagnostic of once ? sayOnce(standing) : sayAll(standing)) diagnostics.push(diagnostic);
+    for (const telling of once ? sayOnce(standing) : sayAll(standing)) tellings.push(telling);
   }
-  return { diagnostics, freed };
+  return { tellings, freed };
 }
 
-function sayAll(findings: readonly Finding[]): readonly Diagnostic[] {
-  return findings.map((finding) => finding.diagnose());
+function sayAll(findings: readonly Finding[]): readonly Telling[] {
+  return findings.map(({ tell }) => tell);
 }
 
 /** A notice is said of the first week it holds in, with the number of those that follow. */
-function sayOnce(findings: readonly Finding[]): readonly Diagnostic[] {
+function sayOnce(findings: readonly Finding[]): readonly Telling[] {
   const first = findings[0];
   if (first === undefined) return [];
   const furtherWeeks = new Set(findings.map((finding) => finding.week)).size - 1;
+  return sayAll(findings.filter((finding) => finding.week === first.week)).map((tell) => further(tell, furtherWeeks));
+}
+
+function further(tell: Telling, furtherWeeks: number): Telling {
   const more = inFurtherWeeks(furtherWeeks);
-  return sayAll(findings.filter((finding) => finding.week === first.week)).map((diagnostic) => ({
-    ...diagnostic,
-    message: `${diagnostic.message}${more}`,
-    params: { ...diagnostic.params, furtherWeeks },
-  }));
+  return (athlete) => {
+    const diagnostic = tell(athlete);
+    return {
+      ...diagnostic,
+      message: `${diagnostic.message}${more}`,
+      params: { ...diagnostic.params, furtherWeeks },
+    };
+  };
 }
 
 /** What is found once for the plan: waivers that freed nothing for anybody. A refused waiver is the plan's own error. */

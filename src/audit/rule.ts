@@ -7,8 +7,10 @@ import type { Catalogue } from '../diagnostics/catalogue.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Details } from '../diagnostics/problem.ts';
 import type { RuleId } from '../library/rules.ts';
+import type { Athlete } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import type { SeasonReading, WeekReading } from './season-reading.ts';
 
 type RuleCode<Id extends RuleId> = `rule/${Id}`;
@@ -27,10 +29,16 @@ export interface FindingDetails<Id extends RuleId> {
 
 export type Find<Id extends RuleId> = (week: WeekReading, details: FindingDetails<Id>) => void;
 
+/**
+ * What is found, told of an athlete. It holds no more of the season than what it tells, as it may be kept for others of
+ * whom the same is true.
+ */
+export type Telling = (athlete: Athlete) => Diagnostic;
+
 export interface Finding {
   readonly week: WeekReading;
   /** Its words are made when it stands: a waived finding, and one of a notice already said, need none. */
-  readonly diagnose: () => Diagnostic;
+  readonly tell: Telling;
 }
 
 export interface AuditRule {
@@ -55,29 +63,29 @@ export function auditRule<Id extends RuleId>(
     check: (season) => {
       const findings: Finding[] = [];
       check(season, (week, details) => {
-        findings.push({ week, diagnose: () => diagnose(id, season, week, details) });
+        findings.push({ week, tell: telling(id, week.range.from, details) });
       });
       return findings;
     },
   };
 }
 
-function diagnose<Id extends RuleId>(
+function telling<Id extends RuleId>(
   id: Id,
-  season: SeasonReading,
-  week: WeekReading,
+  week: Day,
   { params, span, severity, related }: FindingDetails<Id>,
-): Diagnostic {
-  const { athlete } = season;
-  // The compiler can't see that the code's own params, the athlete and the week are all that its message asks for.
-  const all = { ...params, athlete: athlete.id, week: isoDate(week.range.from) } as unknown;
-  return problem(`rule/${id}` satisfies RuleCode<Id>, {
-    params: all,
-    span: span ?? athlete.span,
-    severity,
-    related,
-    rule: id,
-    athlete: athlete.id,
-    week: week.range.from,
-  } as Details<RuleCode<Id>>);
+): Telling {
+  return (athlete) => {
+    // The compiler can't see that the code's own params, the athlete and the week are all that its message asks for.
+    const all = { ...params, athlete: athlete.id, week: isoDate(week) } as unknown;
+    return problem(`rule/${id}` satisfies RuleCode<Id>, {
+      params: all,
+      span: span ?? athlete.span,
+      severity,
+      related,
+      rule: id,
+      athlete: athlete.id,
+      week,
+    } as Details<RuleCode<Id>>);
+  };
 }

@@ -175,8 +175,11 @@ async function calendarFile({ request, walked, selection }: Job): Promise<Iterab
 }
 
 async function csvTable({ request, walked, selection }: Job, table: TableName): Promise<Iterable<string>> {
-  const { renderCsv } = await import('../render/csv/csv.ts');
-  return renderCsv(drawTable(TABLES[table], walked.build, selection), isHeaded(request));
+  const [{ renderCsv }, { tableRows }] = await Promise.all([import('../render/csv/csv.ts'), import('./table-rows.ts')]);
+  const { name, columns } = TABLES[table];
+  const rowsOf = tableRows(TABLES[table], { plan: walked.build.plan, selection });
+  const head = renderCsv({ name, columns, rows: [] }, isHeaded(request));
+  return inTurn(head, () => mapped(walked.build.athletes, rowsOf));
 }
 
 async function jsonTable({ walked, selection }: Job, table: TableName): Promise<Iterable<string>> {

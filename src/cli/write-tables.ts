@@ -10,6 +10,7 @@ import type { AthleteTable, TableContext } from '../report/athlete-table.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
 import type { TableName } from '../report/table-names.ts';
 import { TABLES } from '../report/tables.ts';
+import { tableRows } from './table-rows.ts';
 
 /** An athlete's rows of each table, as they stand in its file. */
 export type AthleteRows = Readonly<Record<TableName, string>>;
@@ -41,12 +42,11 @@ export async function writeTables(folder: OutputFolder, job: TablesToWrite): Pro
 
 /** What makes an athlete's rows of every table. */
 export function createRows(context: TableContext): (built: BuiltAthlete) => AthleteRows {
-  return (built) => ({
-    season: rowsOf(TABLES.season, built, context),
-    weeks: rowsOf(TABLES.weeks, built, context),
-    sessions: rowsOf(TABLES.sessions, built, context),
-    lines: rowsOf(TABLES.lines, built, context),
-  });
+  const season = tableRows(TABLES.season, context);
+  const weeks = tableRows(TABLES.weeks, context);
+  const sessions = tableRows(TABLES.sessions, context);
+  const lines = tableRows(TABLES.lines, context);
+  return (built) => ({ season: season(built), weeks: weeks(built), sessions: sessions(built), lines: lines(built) });
 }
 
 /** Begins one table's file, and gives what adds an athlete's rows to it. */
@@ -55,9 +55,10 @@ export function tableWriter(
   context: TableContext,
   table: AthleteTable,
 ): (built: BuiltAthlete) => void {
+  const rowsOf = tableRows(table, context);
   beginTable(folder, table, true);
   return (built) => {
-    folder.append(pathOf(table.name), rowsOf(table, built, context));
+    folder.append(pathOf(table.name), rowsOf(built));
   };
 }
 
@@ -65,9 +66,4 @@ const pathOf = (table: string): string => `${table}.csv`;
 
 function beginTable(folder: OutputFolder, { name, columns }: AthleteTable, headed: boolean): void {
   for (const line of renderCsv({ name, columns, rows: [] }, headed)) folder.append(pathOf(name), line);
-}
-
-function rowsOf({ name, columns, rowsOf: rows }: AthleteTable, built: BuiltAthlete, context: TableContext): string {
-  // Joined it is one text: put together piece by piece it would keep every piece for as long as it is kept.
-  return [...renderCsv({ name, columns, rows: rows(built, context) }, false)].join('');
 }

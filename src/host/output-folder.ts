@@ -104,9 +104,10 @@ function createFolder(path: string, target: string, fresh: string): OutputFolder
   const flush = (): void => {
     for (const [name, pending] of files) {
       if (pending.text === '') continue;
+      const bytes = Buffer.from(pending.text, 'utf8');
       mkdirSync(dirname(join(fresh, name)), { recursive: true });
-      appendTo(join(fresh, name), pending.text);
-      pending.hash.update(pending.text, 'utf8');
+      appendTo(join(fresh, name), bytes);
+      pending.hash.update(bytes);
       pending.text = '';
     }
     pendingCharacters = 0;
@@ -122,7 +123,7 @@ function createFolder(path: string, target: string, fresh: string): OutputFolder
     flush();
     const names = [...files.keys()].toSorted();
     const list = names.map((name) => listLine(files.get(name)?.hash.digest('hex') ?? '', name));
-    appendTo(join(fresh, LIST_NAME), list.join(''));
+    appendTo(join(fresh, LIST_NAME), Buffer.from(list.join(''), 'utf8'));
   };
   return { readLast: (name) => findText(join(target, name)), append, finish };
 }
@@ -135,10 +136,9 @@ function findText(path: string): string | undefined {
   }
 }
 
-function appendTo(path: string, text: string): void {
+function appendTo(path: string, bytes: Uint8Array): void {
   const file = openSync(path, 'a');
   try {
-    const bytes = Buffer.from(text, 'utf8');
     for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
   } finally {
     closeSync(file);

@@ -15,6 +15,8 @@ export interface TableContext {
 export interface AthleteTable {
   readonly name: string;
   readonly columns: readonly Column[];
+  /** Rows begin with the athlete's id, and all behind it is read from the weeks: who has the same weeks has the same rows. */
+  readonly isOfWeeks?: true;
   readonly rowsOf: (built: BuiltAthlete, context: TableContext) => Iterable<Row>;
 }
 

@@ -11,6 +11,7 @@ import type { Row } from './table.ts';
 
 export const linesTable: AthleteTable = {
   name: 'lines',
+  isOfWeeks: true,
   columns: [
     ...columns('text', 'athlete'),
     ...columns('date', 'date'),

@@ -11,6 +11,7 @@ import type { Row } from './table.ts';
 
 export const sessionsTable: AthleteTable = {
   name: 'sessions',
+  isOfWeeks: true,
   columns: [
     ...columns('text', 'athlete'),
     ...columns('date', 'date'),

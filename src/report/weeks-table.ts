@@ -1,7 +1,7 @@
 // The table `weeks`: one row per athlete and week. Column names and meanings are fixed; scripts read them.
 
 import { isoDate } from '../util/days.ts';
-import type { BuiltAthlete, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { AthleteTable } from './athlete-table.ts';
 import { selectedWeeks } from './selection.ts';
 import { columns } from './table.ts';
@@ -9,6 +9,7 @@ import type { Row } from './table.ts';
 
 export const weeksTable: AthleteTable = {
   name: 'weeks',
+  isOfWeeks: true,
   columns: [
     ...columns('text', 'athlete'),
     ...columns('integer', 'week'),
@@ -18,13 +19,13 @@ export const weeksTable: AthleteTable = {
     ...columns('word', 'bound_by'),
   ],
   *rowsOf(built, { selection }) {
-    for (const week of selectedWeeks(selection, built)) yield rowOf(built, week);
+    for (const week of selectedWeeks(selection, built)) yield rowOf(built.athlete.id, week);
   },
 };
 
-function rowOf({ athlete }: BuiltAthlete, week: BuiltWeek): Row {
+function rowOf(athlete: string, week: BuiltWeek): Row {
   return [
-    athlete.id,
+    athlete,
     week.week,
     isoDate(week.starts),
     week.phase,

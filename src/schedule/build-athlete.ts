@@ -5,7 +5,10 @@ import type { BuiltAthlete, BuiltDay, BuiltSession, BuiltWeek } from '../build/t
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
+import { keyOfSeason } from './alike.ts';
 import type { FirstStages } from './first-stages.ts';
+import { boundedMemory } from './lines/bounded-cache.ts';
+import type { BoundedMemory } from './lines/bounded-cache.ts';
 import { scheduleLines } from './lines.ts';
 import type { Groups } from './lines.ts';
 import type { AthleteSchedule, DayCell } from './types.ts';
@@ -29,13 +32,36 @@ export function buildAthlete(
   unwritten?: ReadonlySet<Day>,
 ): BuiltAthlete {
   const first = firstStages(athlete, unwritten);
+  const known = seasonsOf(groups);
+  const key = keyOfSeason(plan, groups, first.schedule);
+  const found = known.find(key);
+  const season = found ?? buildSeason(plan, groups, first);
+  // What is found names the athlete, so that only a season without findings is anybody's.
+  if (found === undefined && season.diagnostics.length === 0) known.keep(key, season);
+  return { athlete, ...season, blocked: NOTHING, freed: NOTHING };
+}
+
+const NOTHING: ReadonlySet<never> = new Set();
+
+type Season = Pick<BuiltAthlete, 'weeks' | 'days' | 'diagnostics'>;
+
+/** As many as some squads have at a time: all of a big plan would fill the memory. */
+const SEASONS_KEPT = 256;
+
+const seasons = new WeakMap<Groups, BoundedMemory<Season>>();
+
+/** Seasons of athletes who are alike, kept as long as the workshop that they come from. */
+function seasonsOf(groups: Groups): BoundedMemory<Season> {
+  const known = seasons.get(groups) ?? boundedMemory<Season>(SEASONS_KEPT);
+  seasons.set(groups, known);
+  return known;
+}
+
+function buildSeason(plan: Plan, groups: Groups, first: FirstStages): Season {
   const lines = scheduleLines(plan, groups, first.schedule);
   return {
-    athlete,
     weeks: layTogether(first, lines.value),
     days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
-    blocked: new Set(),
-    freed: new Set(),
     diagnostics: ahead(first, [...first.diagnostics, ...lines.diagnostics]),
   };
 }

@@ -2,7 +2,7 @@
 // command line, which writes the lines as they come, so that a table of millions of rows is never in memory. Text that a
 // spreadsheet would turn into something else is made harmless.
 
-import type { Cell, Column, Table } from '../../report/table.ts';
+import type { Cell, Column, Row, Table } from '../../report/table.ts';
 import { harmless } from './harmless.ts';
 
 /** Names and exercises come again and again, notes don't: remembered up to here, then from anew. */
@@ -11,22 +11,22 @@ const NEEDS_QUOTES = /[",\r\n]/u;
 
 /** The file line by line, each with its end; `headed` is false where it goes on from another. */
 export function* renderCsv(table: Table, headed = true): Iterable<string> {
-  const encodeText = createTextEncoder();
-  if (headed) yield `${table.columns.map(({ name }) => name).join(',')}\r\n`;
-  for (const row of table.rows) {
-    let line = '';
-    for (let index = 0; index < table.columns.length; index += 1) {
-      if (index > 0) line += ',';
-      line += encodeCell(row[index], table.columns[index], encodeText);
-    }
-    yield `${line}\r\n`;
-  }
+  if (headed) yield `${table.columns.map(({ name }) => name).join(',')}${LINE_END}`;
+  for (const line of csvLines(table.columns, table.rows)) yield `${line}${LINE_END}`;
 }
 
-function encodeCell(cell: Cell, column: Column | undefined, encodeText: (text: string) => string): string {
+export const LINE_END = '\r\n';
+
+/** The rows as lines without their ends. */
+export function* csvLines(columns: readonly Column[], rows: Iterable<Row>): Iterable<string> {
+  const encodeText = createTextEncoder();
+  for (const row of rows) yield columns.map((column, index) => encodeCell(row[index], column, encodeText)).join(',');
+}
+
+function encodeCell(cell: Cell, column: Column, encodeText: (text: string) => string): string {
   if (cell === undefined) return '';
   if (typeof cell === 'number') return Number.isInteger(cell) ? String(cell) : decimal(cell);
-  return column?.kind === 'text' ? encodeText(cell) : cell;
+  return column.kind === 'text' ? encodeText(cell) : cell;
 }
 
 /**

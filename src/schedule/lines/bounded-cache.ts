@@ -3,13 +3,25 @@
 
 /** A memory of `most` keys. `make` is called where the key isn't known, and must give the same for the same key. */
 export function boundedCache<T>(most: number): (key: string, make: () => T) => T {
+  const { find, keep } = boundedMemory<T>(most);
+  return (key, make) => find(key) ?? keep(key, make());
+}
+
+/** The same for whoever doesn't keep all that is made. */
+export interface BoundedMemory<T> {
+  readonly find: (key: string) => T | undefined;
+  /** Gives back what it keeps. */
+  readonly keep: (key: string, value: T) => T;
+}
+
+export function boundedMemory<T>(most: number): BoundedMemory<T> {
   const values = new Map<string, T>();
-  return (key, make) => {
-    const known = values.get(key);
-    if (known !== undefined) return known;
-    const value = make();
-    if (values.size >= most) values.clear();
-    values.set(key, value);
-    return value;
+  return {
+    find: (key) => values.get(key),
+    keep: (key, value) => {
+      if (values.size >= most) values.clear();
+      values.set(key, value);
+      return value;
+    },
   };
 }

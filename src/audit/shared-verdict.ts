@@ -1,0 +1,105 @@
+// One verdict for athletes whose compiled weeks are the very same objects and of whom the rules ask the same: what was
+// found for the first of them is told of each. Called by audit.ts for every athlete. Who has anything of one's own that a
+// rule may ask for (a limit, an absence, a return, a record, a finding of the scheduler) is audited alone.
+
+import type { BuiltAthlete } from '../build/types.ts';
+import { RULES } from '../library/rules.ts';
+import { ageOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
+import type { AthleteItems } from '../plan/items-of.ts';
+import { maximaText } from '../plan/maxima-text.ts';
+import type { Athlete, Plan, Waiver } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
+import { dropLines } from './drops.ts';
+import { planIndex } from './plan-index.ts';
+import type { Telling } from './rule.ts';
+import type { SeasonReading } from './season-reading.ts';
+
+export interface Verdict {
+  /** In the order in which they are told. */
+  readonly tellings: readonly Telling[];
+  readonly freed: ReadonlySet<Waiver>;
+  /** First days of the weeks written by hand that an error bars. */
+  readonly unwritten: ReadonlySet<Day>;
+  /** Whether a rule asks for the body mass. */
+  readonly asksMass: boolean;
+}
+
+/** All that a verdict hangs on. */
+interface Asked {
+  readonly plan: Plan;
+  readonly days: BuiltAthlete['days'];
+  /** One object for all who have the same slots, competitions, rules, pins and waivers. */
+  readonly items: AthleteItems;
+  readonly facts: string;
+  readonly massGrams: number | undefined;
+}
+
+interface Known {
+  readonly asked: Asked;
+  readonly verdict: Verdict;
+}
+
+const known = new WeakMap<BuiltAthlete['weeks'], Known[]>();
+
+/** The verdict on an athlete: one that is known, or made. */
+export function sharedVerdict(plan: Plan, built: BuiltAthlete, make: () => Verdict): Verdict {
+  if (!isLikeOthers(plan, built)) return make();
+  const { athlete, days, weeks } = built;
+  const items = itemsOf(plan, athlete);
+  const asked = { plan, days, items, facts: factsOf(plan, athlete, items), massGrams: athlete.massGrams };
+  const verdicts = known.get(weeks) ?? [];
+  const same = verdicts.find((one) => isSame(one, asked));
+  if (same !== undefined) return same.verdict;
+  const verdict = make();
+  verdicts.push({ asked, verdict });
+  known.set(weeks, verdicts);
+  return verdict;
+}
+
+function isLikeOthers(plan: Plan, { athlete, diagnostics }: BuiltAthlete): boolean {
+  if (diagnostics.length > 0) return false;
+  if (athlete.limits.length > 0 || athlete.away.length > 0 || athlete.returning.length > 0) return false;
+  const index = planIndex(plan);
+  return index.doneBy(athlete.id).length === 0 && index.testsBy(athlete.id).length === 0;
+}
+
+function isSame({ asked: one, verdict }: Known, other: Asked): boolean {
+  return (
+    one.plan === other.plan &&
+    one.days === other.days &&
+    one.items === other.items &&
+    one.facts === other.facts &&
+    (!verdict.asksMass || one.massGrams === other.massGrams)
+  );
+}
+
+/** What the rules ask of the athlete, but for the mass. */
+function factsOf(plan: Plan, athlete: Athlete, items: AthleteItems): string {
+  const { squad, group, levels, now, cleared, lifts } = athlete;
+  return JSON.stringify([
+    squad,
+    group,
+    levels.map(({ is, from }) => [is, from]),
+    now.value,
+    now.origin.kind,
+    [...cleared].toSorted(),
+    maximaText(lifts),
+    bornForRules(plan, athlete, items),
+  ]);
+}
+
+/** The birth itself, but where the athlete is older than any rule asks for, and the plan changes none. */
+function bornForRules(plan: Plan, athlete: Athlete, { ruleChanges }: AthleteItems): Day | 'grown' | undefined {
+  const age = ageOn(athlete, plan.season.starts);
+  return age !== undefined && age > OLDEST_ASKED_FOR && ruleChanges.length === 0 ? 'grown' : athlete.born?.latest;
+}
+
+const OLDEST_ASKED_FOR = RULES.flatMap((rule) => rule.parameters)
+  .filter((parameter) => parameter.unit === 'years')
+  .reduce((oldest, parameter) => Math.max(oldest, parameter.value ?? 0), 0);
+
+/** Only of somebody who drops. G1 (P), G2 (P). */
+export function asksMass(season: SeasonReading): boolean {
+  return dropLines(season).length > 0;
+}

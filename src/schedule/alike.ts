@@ -1,0 +1,44 @@
+// Who is given the same season as somebody else. A squad is full of athletes of whom the last stage asks the same, and
+// who differ by name, birthday and mass alone. Called by build-athlete.ts for each athlete.
+
+import { itemsOf } from '../plan/items-of.ts';
+import { maximaText } from '../plan/maxima-text.ts';
+import { ruleBook } from '../plan/rule-book.ts';
+import type { Athlete, DayRange, Plan } from '../plan/types.ts';
+import { lineRules } from './lines/line-rules.ts';
+import { standingOn } from './lines/standing.ts';
+import type { Groups } from './lines/workshop.ts';
+import type { AthleteSchedule } from './types.ts';
+
+/**
+ * Equal for athletes whose first stages are one object and whose lines are the same. Who has the same first stages has the
+ * same slots, rules, pins, squad, levels and volume; to these come clearances, maxima and what the gates ask of age, mass
+ * and strength.
+ */
+export function keyOfSeason(plan: Plan, groups: Groups, { grid, days }: AthleteSchedule): string {
+  const { athlete, range } = grid;
+  const cleared = [...athlete.cleared].toSorted().join(',');
+  const body = bodyKey(plan, groups, athlete, range);
+  return [numberOf(days), athlete.now.origin.kind, cleared, maximaText(athlete.lifts), body].join('|');
+}
+
+const numbers = new WeakMap<AthleteSchedule['days'], number>();
+let lastNumber = 0;
+
+/** Each object has a number of its own, from 1. */
+function numberOf(days: AthleteSchedule['days']): number {
+  const known = numbers.get(days);
+  if (known !== undefined) return known;
+  lastNumber += 1;
+  numbers.set(days, lastNumber);
+  return lastNumber;
+}
+
+/** Bands of age, mass and strength where they are the same from end to end of the season, else the numbers themselves. */
+function bodyKey(plan: Plan, { usualRules }: Groups, athlete: Athlete, { from, until }: DayRange): string {
+  const own = `${athlete.born?.latest ?? ''}/${athlete.massGrams ?? ''}`;
+  if (itemsOf(plan, athlete).ruleChanges.length > 0) return own;
+  const { gates } = usualRules(() => lineRules(ruleBook(plan, athlete), { from, until: from }));
+  const first = standingOn(athlete, from, gates).key;
+  return first === standingOn(athlete, until, gates).key ? first : `${first}|${own}`;
+}
