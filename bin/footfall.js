@@ -1,10 +1,11 @@
 #!/usr/bin/env node
-// What the shell starts: runs the program that `npm run build` bundled from src/cli/main.ts into dist/, with the machine
-// code that V8 kept of it there, where this is the V8 that made it. CommonJS, as that starts sooner than a module.
+// What the shell starts: runs the scripts that `npm run build` bundled from src/cli/main.ts into dist/, each when it is
+// first asked for, with the machine code that V8 kept of it there, where this is the V8 that made it. CommonJS, as that
+// starts sooner than a module.
 
 'use strict';
 
-const { readFileSync } = require('node:fs');
+const { closeSync, fstatSync, openSync, readSync } = require('node:fs');
 const { join } = require('node:path');
 const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
@@ -19,17 +20,49 @@ setFlagsFromString('--interrupt-budget=200000');
 setFlagsFromString('--heap-growing-percent=60');
 
 const dist = join(__dirname, '../dist');
-const filename = join(dist, 'main.cjs');
 
-/** Helps and versions are answered from the little they need, all else from what a whole build needs. */
-function keptCode() {
-  const kept = /^[a-z]/u.test(process.argv[2] ?? '') && !process.argv.includes('--help') ? 'build' : 'help';
+/** Files are read into the same memory one after the other. */
+let space = Buffer.alloc(0);
+
+/** The bytes of a file, until the next one is read. */
+function read(file) {
+  const opened = openSync(file);
   try {
-    return readFileSync(join(dist, `${kept}.code`));
+    const { size } = fstatSync(opened);
+    if (size > space.length) space = Buffer.allocUnsafeSlow(size);
+    return space.subarray(0, readSync(opened, space, 0, size, 0));
+  } finally {
+    closeSync(opened);
+  }
+}
+
+/** What V8 kept of a script; without it the program starts later and does the same. */
+function keptCode(script) {
+  try {
+    return read(join(dist, `${script}.code`));
   } catch {
     return undefined;
   }
 }
 
-const program = new Script(readFileSync(filename, 'latin1'), { filename, cachedData: keptCode() });
-program.runInThisContext()(require);
+const loaded = new Map();
+
+/** What a script exports: its parts by name. */
+function load(script) {
+  const before = loaded.get(script);
+  if (before !== undefined) return before;
+  const filename = join(dist, `${script}.cjs`);
+  const source = read(filename).latin1Slice();
+  const module = { exports: {} };
+  new Script(source, { filename, cachedData: keptCode(script) }).runInThisContext()(requirePart, module);
+  loaded.set(script, module.exports);
+  return module.exports;
+}
+
+/** A part of another script, `script:part`, or one of Node's own modules. */
+function requirePart(name) {
+  const [script, part] = name.split(':');
+  return part === undefined || script === 'node' ? require(name) : load(script)[part];
+}
+
+load('start');

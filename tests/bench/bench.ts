@@ -156,7 +156,7 @@ function sizesWanted(words: readonly string[]): readonly number[] {
 
 async function main(): Promise<void> {
   const sizes = sizesWanted(process.argv.slice(2));
-  if (!existsSync('dist/main.cjs')) throw new Error('dist/main.cjs is missing: run `npm run build` first');
+  if (!existsSync('dist/start.cjs')) throw new Error('dist/start.cjs is missing: run `npm run build` first');
   const folder = mkdtempSync(join(tmpdir(), 'footfall-bench-'));
   try {
     console.log(`${cpus()[0]?.model.trim() ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);

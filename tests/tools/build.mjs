@@ -1,27 +1,27 @@
-// Bundles src/cli/main.ts into dist/main.cjs: one script, a function of `require`, so that V8 can keep what it compiled of
-// it, by keep-code.mjs, and bin/footfall.js start from there. A command's code is still run when it is used and not before.
-// Names are kept, so that the trace in a bug report can be read; that costs no time one can measure.
-// Called by `npm run build`, by npm before packing, and by ready.mjs when dist/ is stale. Everything is bundled, so the
-// installed package has no dependencies; the licences of what went in travel along in dist/licences.txt.
+// Makes dist/: the scripts of bundle.mjs, and beside them what V8 compiled of each, by keep-code.mjs, for bin/footfall.js
+// to start from. Called by `npm run build`, by npm before packing, and by ready.mjs when dist/ is stale. Everything is
+// bundled, so the installed package has no dependencies; the licences of what went in travel along in dist/licences.txt.
 
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { cpSync, existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import * as esbuild from 'esbuild';
+import { bundle } from './bundle.mjs';
 
 const OUTPUT = 'dist';
 const STAMP = join(OUTPUT, 'source.sha256');
 
 const EXAMPLE = 'examples/handball-spring';
 
-/** What V8 keeps: for `--help` little, so that it is read at once; for all else what the usual commands need. */
-const KEPT = {
-  'help.code': ['--help'],
-  'build.code': ['build', EXAMPLE, '--format', 'csv', '--', 'check', EXAMPLE, '--', 'build', EXAMPLE],
-};
+/** What runs decide what V8 keeps of the scripts they load: of each script those that come first. */
+const KEPT = [
+  [['build', EXAMPLE, '--format', 'csv'], ['check', EXAMPLE], ['build', EXAMPLE], ['--help']],
+  [
+    ['build', EXAMPLE, '--format', 'html'],
+    ['why', 'mira', '2027-02-02', EXAMPLE],
+  ],
+];
 
 /** @param {string} folder @returns {string[]} every file below it, in order of path */
 function filesBelow(folder) {
@@ -39,6 +39,7 @@ function sourceMark() {
     'package.json',
     'package-lock.json',
     'tests/tools/build.mjs',
+    'tests/tools/bundle.mjs',
     'tests/tools/keep-code.mjs',
     'bin/footfall.js',
   ]) {
@@ -69,48 +70,10 @@ function licences(inputs) {
     .join(`\n${'-'.repeat(80)}\n\n`);
 }
 
-/**
- * Of Node's own modules some take long to load, and most runs never use them: whoever imports one gets a stand-in that
- * loads it when the first name is asked for.
- * @type {esbuild.Plugin}
- */
-const loadedLate = {
-  name: 'loaded late',
-  setup: (bundler) => {
-    bundler.onResolve({ filter: /^(?:node:)?(?:child_process|crypto)$/ }, ({ path, namespace }) =>
-      namespace === 'loaded-late'
-        ? undefined
-        : { path: path.replace(/^(?:node:)?/u, 'node:'), namespace: 'loaded-late' },
-    );
-    bundler.onLoad({ filter: /.*/, namespace: 'loaded-late' }, ({ path }) => {
-      const names = Object.keys(createRequire(import.meta.url)(path));
-      const getters = names.map((name) => `get ${name}(){return require('${path}').${name}}`);
-      return { contents: `module.exports={${getters.join(',')}}`, loader: 'js' };
-    });
-  },
-};
-
-/** Bundles into a folder and gives the files that went in. Ends the process when the source has mistakes, which are told. */
-async function bundle(/** @type {string} */ folder) {
-  const result = esbuild.build({
-    entryPoints: ['src/cli/main.ts'],
-    outfile: join(folder, 'main.cjs'),
-    bundle: true,
-    minifyWhitespace: true,
-    minifySyntax: true,
-    lineLimit: 400,
-    format: 'cjs',
-    platform: 'node',
-    target: 'node20',
-    banner: { js: '(function(require){var module={exports:{}};' },
-    footer: { js: '})' },
-    legalComments: 'none',
-    plugins: [loadedLate],
-    metafile: true,
-    logLevel: 'warning',
-  });
+/** Ends the process when the source has mistakes, which are told. */
+async function bundleOrEnd(/** @type {string} */ folder) {
   try {
-    return Object.keys((await result).metafile.inputs);
+    return await bundle(folder);
   } catch (error) {
     if (!(error instanceof Error && 'errors' in error)) throw error;
     console.error('footfall: dist/ is not built; see above');
@@ -118,23 +81,29 @@ async function bundle(/** @type {string} */ folder) {
   }
 }
 
-/** Without kept code the program starts later and does the same. */
+/**
+ * Without kept code the program starts later and does the same. The starting program is run from a copy beside its own
+ * scripts, so that it is the fresh one that is kept.
+ */
 function keepCode(/** @type {string} */ folder) {
-  for (const [file, commands] of Object.entries(KEPT)) {
-    execFileSync(process.execPath, ['tests/tools/keep-code.mjs', folder, file, ...commands], { stdio: 'ignore' });
+  cpSync('bin', join(folder, 'bin'), { recursive: true });
+  for (const runs of KEPT) {
+    execFileSync(process.execPath, ['tests/tools/keep-code.mjs', folder, JSON.stringify(runs)], { stdio: 'ignore' });
   }
 }
 
 // Written beside dist/ and swapped in whole, so that a half-made build never runs.
 export async function build() {
   const mark = sourceMark();
-  const fresh = `${OUTPUT}.${process.pid}`;
-  const inputs = await bundle(fresh);
-  keepCode(fresh);
+  const workshop = `${OUTPUT}.${process.pid}`;
+  const fresh = join(workshop, OUTPUT);
+  const inputs = await bundleOrEnd(fresh);
+  keepCode(workshop);
   writeFileSync(join(fresh, 'licences.txt'), licences(inputs));
   writeFileSync(join(fresh, 'source.sha256'), mark);
   rmSync(OUTPUT, { recursive: true, force: true });
   renameSync(fresh, OUTPUT);
+  rmSync(workshop, { recursive: true, force: true });
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await build();

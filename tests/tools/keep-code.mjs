@@ -1,43 +1,58 @@
-// Runs the bundled program as bin/footfall.js does and keeps what V8 compiled of it, for the next start to begin with.
-// Called by build.mjs in a process of its own for each file kept: `node keep-code.mjs DIST FILE COMMAND… [-- COMMAND…]`.
+// Runs the program as the shell does and keeps what V8 compiled of each script it loaded, for the next start to begin with.
+// What is kept already stays. Called by build.mjs in a process of its own: `node keep-code.mjs FOLDER RUNS`, where bin/ and
+// dist/ are in the folder and RUNS is JSON, the words of each run.
 
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
+import { resolve } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
-import { Script } from 'node:vm';
+import vm from 'node:vm';
 
-const [dist = '', file = '', ...words] = process.argv.slice(2);
-const commands = words
-  .join('\n')
-  .split('\n--\n')
-  .map((command) => command.split('\n'));
+const [folder = '', runs = '[]'] = process.argv.slice(2);
+/** @type {string[][]} */
+const toRun = JSON.parse(runs);
+const require = createRequire(import.meta.url);
+const program = resolve(folder, 'bin/footfall.js');
 
-// The flags of bin/footfall.js: kept code is refused under others. V8 drops code that hasn't run for a while; here all that ran
-// is to be kept.
-const FLAGS = ['--no-opt', '--semi-space-growth-factor=1', '--interrupt-budget=200000', '--heap-growing-percent=60'];
+/** @type {Map<string, vm.Script>} */
+const scripts = new Map();
+
+// One script serves all runs, so that what any of them made V8 compile is kept.
+const { Script } = vm;
+vm.Script = class extends Script {
+  /** @param {string} source @param {vm.ScriptOptions & { filename: string }} options */
+  constructor(source, options) {
+    const known = scripts.get(options.filename);
+    if (known !== undefined) return known;
+    super(source, options);
+    scripts.set(options.filename, this);
+  }
+};
+
+// V8 drops code that hasn't run for a while; here all that ran is to be kept.
 setFlagsFromString('--no-flush-bytecode');
-const filename = join(dist, 'main.cjs');
-const program = new Script(readFileSync(filename, 'latin1'), { filename });
-const start = program.runInThisContext();
 
 function runNext() {
-  const command = commands.shift();
-  if (command === undefined) {
+  const words = toRun.shift();
+  if (words === undefined) {
     keep();
     return;
   }
-  process.argv.splice(2, Infinity, ...command);
-  start(createRequire(import.meta.url));
+  process.argv.splice(2, Infinity, ...words);
+  delete require.cache[program];
+  require(program);
   // Without something to wait for, the process would not be about to end a second time.
   setImmediate(() => {});
 }
 
+// Kept code is refused under other flags than those it was kept under: the program has set its own.
 function keep() {
   process.removeListener('beforeExit', runNext);
   setFlagsFromString('--flush-bytecode');
-  for (const flag of FLAGS) setFlagsFromString(flag);
-  writeFileSync(join(dist, file), program.createCachedData());
+  for (const [file, script] of scripts) {
+    const kept = file.replace(/\.cjs$/u, '.code');
+    if (!existsSync(kept)) writeFileSync(kept, script.createCachedData());
+  }
 }
 
 process.on('beforeExit', runNext);
