@@ -6,7 +6,6 @@ import type { Side } from '../diff/side.ts';
 import { tryEdits } from '../diff/trials.ts';
 import type { WeeksOf } from '../diff/trials.ts';
 import { compilePlan } from '../compile.ts';
-import { createPalette } from '../render/palette.ts';
 import { renderDiffJson } from '../render/json/diff.ts';
 import { renderDiffMarkdown } from '../render/markdown/diff.ts';
 import { renderDiff } from '../render/terminal/diff.ts';
@@ -15,6 +14,7 @@ import type { DiffReport } from '../report/diff-report.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import type { Standing } from './open-plan.ts';
+import { canvasOf } from './printed.ts';
 import type { DiffRequest } from './requests.ts';
 import { lined } from './session.ts';
 import type { Session } from './session.ts';
@@ -64,6 +64,6 @@ function rendered(format: DiffRequest['format'], report: DiffReport, { outTermin
     case 'markdown':
       return lined(renderDiffMarkdown(report));
     case 'text':
-      return lined(renderDiff(report, { palette: createPalette(outTerminal.colours), width: outTerminal.width }));
+      return lined(renderDiff(report, canvasOf(outTerminal)));
   }
 }

@@ -2,7 +2,6 @@
 // Called by build-once.ts, which writes them while the athletes are compiled.
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
-import { createPalette } from '../render/palette.ts';
 import { renderAthlete, renderSessions, renderWeeks } from '../render/terminal/athlete-page.ts';
 import type { Canvas } from '../render/terminal/canvas.ts';
 import { renderCautions } from '../render/terminal/cautions.ts';
@@ -18,6 +17,7 @@ import { createSheets } from '../report/session-sheet.ts';
 import { TABLES } from '../report/tables.ts';
 import type { TableName } from '../report/table-names.ts';
 import type { Terminal } from '../host/terminal.ts';
+import { canvasOf } from './printed.ts';
 
 export interface PageRequest {
   readonly table?: TableName;
@@ -32,7 +32,7 @@ export function* textPages(
   selection: Selection,
   terminal: Terminal,
 ): Iterable<string> {
-  const canvas: Canvas = { palette: createPalette(terminal.colours), width: terminal.width };
+  const canvas = canvasOf(terminal);
   switch (request.table) {
     case undefined:
       yield* request.single ? singlePage(build, selection, canvas) : seasonPage(build, selection, canvas);

@@ -2,6 +2,7 @@
 // first and their last day.
 
 import type { Athlete, DayRange, Who } from './types.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 
 /** Whether an item is for this athlete: everybody, or the athlete's squad or own id among those named. */
@@ -14,6 +15,11 @@ export function appliesTo(who: Who, athlete: Pick<Athlete, 'id' | 'squad'>): boo
 /** Whether a day lies in a range, both ends included. */
 export function holds(range: DayRange, day: Day): boolean {
   return range.from <= day && day <= range.until;
+}
+
+/** The week that begins with a day. */
+export function weekFrom(starts: Day): DayRange {
+  return { from: starts, until: starts + DAYS_A_WEEK - 1 };
 }
 
 /** Whether two ranges share a day. */

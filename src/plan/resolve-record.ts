@@ -4,6 +4,7 @@
 import { at } from '../language/authored.ts';
 import type { Item } from '../language/authored.ts';
 import { JUMP_TIME_NAMES, TEST_NAMES } from '../language/known-names.ts';
+import { testRowOf } from '../language/shapes/record.ts';
 import type { DoneFields, TestRowFields } from '../language/shapes/record.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
@@ -57,17 +58,5 @@ function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRow
   const isSound = isRowSound(scope, today, item);
   const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
   if (!isSound || !isKnown || item.kind === 'broken') return undefined;
-  const { date, athlete, test, trial, value, unit, method, arms, note } = item.value;
-  return {
-    day: date,
-    athlete,
-    test,
-    trial,
-    value,
-    unit,
-    ...(method !== undefined && { method }),
-    ...(arms !== undefined && { arms }),
-    ...(note !== undefined && { note }),
-    span: item.span,
-  };
+  return { ...testRowOf(item.value), span: item.span };
 }

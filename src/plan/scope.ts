@@ -1,6 +1,7 @@
 // What every file that resolves a part of the plan needs: the authored items, the season's days, the library, and where
 // problems go. Made once by resolve.ts. Binding a name either finds it or reports it, once, with the nearest known name.
 
+import { weekFrom } from './applies.ts';
 import { at, keyPlaceOf } from '../language/authored.ts';
 import type { Authored, Located } from '../language/authored.ts';
 import type { Step } from '../language/nodes.ts';
@@ -9,7 +10,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Library } from '../library/index.ts';
 import type { SportProfile } from '../library/types.ts';
-import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
+import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { didYouMean } from '../language/words.ts';
 import type { DayRange, Who } from './types.ts';
@@ -229,7 +230,7 @@ export function rangeOf(
 /** First to last day of the plan's week that holds a day. */
 export function weekOf(scope: Pick<Scope, 'weekStarts'>, day: Day): DayRange {
   const from = startOfWeek(day, scope.weekStarts);
-  return { from, until: from + DAYS_A_WEEK - 1 };
+  return weekFrom(from);
 }
 
 /** The range, or undefined with a report when both ends are written and the end is the earlier. */

@@ -6,10 +6,10 @@ import type { Build, BuiltAthlete, BuiltSession } from '../build/types.ts';
 import { MINUTES } from '../library/minutes.ts';
 import { SHEETS } from '../library/sheets.ts';
 import { VOLUME } from '../library/volume.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
-import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
+import { isoDate } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import { createGroupMarks } from './group-marks.ts';
@@ -67,7 +67,7 @@ export function createCards({ plan }: Pick<Build, 'plan'>, selection: Selection)
       if (sessions.length === 0) return [];
       const { athlete } = built;
       const group = groups.of(athlete);
-      const range = { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+      const range = weekFrom(week.starts);
       return {
         athlete: athlete.id,
         name: names.on(athlete, range.from),

@@ -5,8 +5,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Trials, WeeksOf } from '../diff/trials.ts';
 import type { AthleteChange, Edit, SheetWeek, WeekChange } from '../diff/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
-import { DAYS_A_WEEK } from '../util/days.ts';
+import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import type { Day } from '../util/days.ts';
 import { everyPoint } from './diff-points.ts';
 import type { Point, PointWords } from './diff-points.ts';
@@ -113,7 +112,7 @@ function causeOf(point: Point, tried: readonly TriedEdit[]): Cause {
 /** The edits for this athlete that speak of the week; where none does, all that are for the athlete. */
 function editsNear(change: AthleteChange, { starts }: WeekChange, notes: readonly EditNote[]): readonly number[] {
   const person = { id: change.athlete, ...(change.squad !== undefined && { squad: change.squad }) };
-  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const range = weekFrom(starts);
   const isFor = ({ who }: Edit): boolean => appliesTo(who, person);
   const indices = notes.map((_, index) => index);
   const of = (test: (edit: Edit) => boolean): readonly number[] =>

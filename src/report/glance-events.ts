@@ -1,11 +1,10 @@
 // What falls into the weeks of a season besides training, for one athlete: matches, tests, closed days. One row each,
 // one cell a week, empty where nothing falls.
 
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { shortWeekdayName } from './calendar-words.ts';
-import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface EventRow {
   readonly label: string;
@@ -54,7 +53,7 @@ function eventRows(plan: Plan, athlete: Athlete, weeks: Weeks): readonly EventRo
 }
 
 function cellOf(ranges: readonly DayRange[], starts: Day): string {
-  const week = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const week = weekFrom(starts);
   const within = ranges.filter((range) => overlap(range, week));
   const [first] = within;
   if (first === undefined) return '';

@@ -1,6 +1,7 @@
 // The first page of a written build, for the coach: every other page and table, week by week and athlete by athlete, what
 // the coach decided with the reasons, and what was found about the plan.
 
+import { weekFrom } from '../plan/applies.ts';
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { findEntry } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
@@ -92,7 +93,7 @@ function indexWeek({ week, starts }: { week: number; starts: number }, days: Rea
   return {
     week,
     starts: isoDate(starts),
-    dates: rangeWords({ from: starts, until: starts + DAYS_A_WEEK - 1 }),
+    dates: rangeWords(weekFrom(starts)),
     hasCards: inWeek.length > 0,
     sessions: inWeek.map((day) => ({ date: isoDate(day), words: dayWords(day) })),
   };

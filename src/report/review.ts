@@ -4,7 +4,7 @@
 
 import type { BuildWeek } from '../build/types.ts';
 import { SOURCES } from '../library/sources.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import type { Athlete } from '../plan/types.ts';
 import { DAYS_A_WEEK, startOfWeek } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
@@ -113,7 +113,7 @@ const isComplete = ({ sessions }: WeekDone): boolean => sessions.every(({ outcom
 /** Of this week, for anybody who is asked for. */
 function waiversInForce({ plan, day, nameOf }: Common, asked: readonly Athlete[]): readonly Decision[] {
   const starts = startOfWeek(day, plan.season.weekStarts);
-  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const range = weekFrom(starts);
   const waivers = plan.waivers.filter(
     (waiver) => overlap(waiver.range, range) && asked.some((athlete) => appliesTo(waiver.who, athlete)),
   );

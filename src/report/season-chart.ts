@@ -4,7 +4,7 @@
 
 import type { Build, BuiltAthlete, BuiltWeek } from '../build/types.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
-import { overlap } from '../plan/applies.ts';
+import { overlap, weekFrom } from '../plan/applies.ts';
 import type { Plan } from '../plan/types.ts';
 import { dayOfMonth, shortMonthName } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
@@ -13,7 +13,6 @@ import type { Decision, NameOf } from './decision-words.ts';
 import { selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
-import { DAYS_A_WEEK } from '../util/days.ts';
 
 export interface ChartWeek {
   readonly week: number;
@@ -112,7 +111,7 @@ const athleteWeek = (week: BuiltWeek): AthleteWeek => ({
 });
 
 function chartWeek(plan: Plan, week: number, starts: number): ChartWeek {
-  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const range = weekFrom(starts);
   const matches = plan.competitions.filter((one) => overlap(one.range, range));
   const events: readonly (readonly [ChartEvent, boolean])[] = [
     ['peak', matches.some(({ prepare }) => prepare === 'peak')],

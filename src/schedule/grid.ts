@@ -16,7 +16,7 @@ import type {
 import type { Day } from '../util/days.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
-import { holds, overlap } from '../plan/applies.ts';
+import { holds, overlap, weekFrom } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
@@ -98,7 +98,7 @@ function matchDays(competitions: readonly Competition[]): ReadonlyMap<Day, Compe
 function layWeek(facts: Facts, starts: Day, index: number): WeekCells {
   const cells: DayCell[] = [];
   for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) cells.push(layDay(facts, day, starts));
-  const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const range = weekFrom(starts);
   const usable = cells.filter((cell) => cell.usable);
   const stopped = usable.flatMap((cell) => stoppingLimit(facts.athlete, cell.day));
   const absences = absencesIn(facts, range);

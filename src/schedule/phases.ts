@@ -2,22 +2,22 @@
 // of phases, or is held, in season or in foundation as a whole. Pinned phases stand, the path is chosen round them.
 
 import type { Athlete, Competition, Plan } from '../plan/types.ts';
-import { overlap } from '../plan/applies.ts';
+import { overlap, weekFrom } from '../plan/applies.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import type { PhaseId } from '../library/types.ts';
-import type { Span } from '../source/types.ts';
 import { choosePath } from './phases/path.ts';
 import type { FixedPhase, PathPhaseId } from './phases/path.ts';
-import type { AthleteGrid, AthletePhases, PhaseWeek, Segment, WeekCells } from './types.ts';
-import { DAYS_A_WEEK } from '../util/days.ts';
+import { pinnedWeeks } from './pinned-weeks.ts';
+import type { PinnedWeek } from './pinned-weeks.ts';
+import type { AthleteGrid, AthletePhases, PhaseWeek, Segment } from './types.ts';
 
 const PATH_PHASE_IDS: readonly string[] = ['hypertrophy', 'strength', 'strength-power', 'power'];
 
 /** The phases of one athlete's weeks, and the segments they stand in. */
 export function planPhases(plan: Plan, grid: AthleteGrid): AthletePhases {
-  const pins = pinnedPhases(plan, grid);
+  const pins = pinnedWeeks(plan, grid, (effect) => (effect.kind === 'phase' ? effect.phase : undefined));
   if (staysInFoundation(grid.athlete, plan)) return foundation(plan, grid, pins);
   const phases: PhaseId[] = grid.weeks.map(() => 'maintenance');
   const segments: Segment[] = [];
@@ -31,29 +31,6 @@ export function staysInFoundation(athlete: Athlete, plan: Plan): boolean {
   if (age !== undefined && age < SEASON_SHAPE.foundationUnderAge) return true;
   const beginner = (athlete.levels[0]?.is ?? 'beginner') === 'beginner';
   return beginner && athlete.now.value.contactsASession < SEASON_SHAPE.foundationUnderContacts;
-}
-
-interface PinnedPhase {
-  readonly phase: PhaseId;
-  readonly span: Span;
-}
-
-/** By week; where several pins fix one week the last in the plan's order stands. */
-function pinnedPhases(plan: Plan, grid: AthleteGrid): ReadonlyMap<number, PinnedPhase> {
-  const pinned = new Map<number, PinnedPhase>();
-  for (const pin of itemsOf(plan, grid.athlete).pins) {
-    for (const effect of pin.effects) {
-      if (effect.kind !== 'phase') continue;
-      for (const week of grid.weeks) {
-        if (overlap(pin.range, weekRange(week))) pinned.set(week.index, { phase: effect.phase, span: pin.span });
-      }
-    }
-  }
-  return pinned;
-}
-
-function weekRange(week: WeekCells): { readonly from: number; readonly until: number } {
-  return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
 }
 
 interface Stretch {
@@ -70,7 +47,7 @@ function stretches(plan: Plan, grid: AthleteGrid): readonly Stretch[] {
   let from = 0;
   for (const peak of peaks) {
     const week = grid.weeks.findIndex((one) =>
-      overlap(weekRange(one), { from: peak.range.from, until: peak.range.from }),
+      overlap(weekFrom(one.starts), { from: peak.range.from, until: peak.range.from }),
     );
     if (week < from) continue;
     found.push({ from, until: week, peak, afterPeak: from > 0 });
@@ -80,7 +57,7 @@ function stretches(plan: Plan, grid: AthleteGrid): readonly Stretch[] {
   return found;
 }
 
-type Pins = ReadonlyMap<number, PinnedPhase>;
+type Pins = ReadonlyMap<number, PinnedWeek<PhaseId>>;
 
 function fillStretch(
   plan: Plan,
@@ -144,7 +121,7 @@ function segment(
 
 function firstInSeason(plan: Plan, grid: AthleteGrid, stretch: Stretch): number | undefined {
   const inside = grid.weeks.slice(stretch.from, stretch.until + 1);
-  return inside.find((week) => plan.season.inSeason.some((range) => overlap(range, weekRange(week))))?.index;
+  return inside.find((week) => plan.season.inSeason.some((range) => overlap(range, weekFrom(week.starts))))?.index;
 }
 
 function fillInSeason(grid: AthleteGrid, from: number, until: number, phases: PhaseId[]): void {
@@ -163,8 +140,8 @@ function openWeeks(grid: AthleteGrid, from: number, until: number): readonly num
 }
 
 function fillPath(grid: AthleteGrid, from: number, until: number, pins: Pins, phases: PhaseId[]): void {
-  const open = openWeeks(grid, from, until).filter((week) => fitsPath(pins.get(week)?.phase));
-  const fixed = open.map((week) => asFixed(pins.get(week)?.phase));
+  const open = openWeeks(grid, from, until).filter((week) => fitsPath(pins.get(week)?.value));
+  const fixed = open.map((week) => asFixed(pins.get(week)?.value));
   const free = open.filter((_, index) => fixed[index] === undefined);
   const path = choosePath(fixed);
   if (path !== undefined) open.forEach((week, index) => (phases[week] = path[index] ?? 'power'));
@@ -173,7 +150,7 @@ function fillPath(grid: AthleteGrid, from: number, until: number, pins: Pins, ph
 }
 
 function layPins(from: number, until: number, pins: Pins, phases: PhaseId[]): void {
-  for (const [week, pin] of pins) if (from <= week && week <= until) phases[week] = pin.phase;
+  for (const [week, pin] of pins) if (from <= week && week <= until) phases[week] = pin.value;
 }
 
 function fitsPath(phase: PhaseId | undefined): boolean {
@@ -217,7 +194,7 @@ function assemble(
   const weeks = grid.weeks.map((week): PhaseWeek => {
     const at = segments.findIndex((one) => one.from <= week.index && week.index <= one.until);
     const pin = pins.get(week.index);
-    const phase = pin?.phase ?? chosen[week.index] ?? 'maintenance';
+    const phase = pin?.value ?? chosen[week.index] ?? 'maintenance';
     const peak = segments[at]?.peak;
     return {
       phase: week.empty && phase !== 'transition' ? 'closed' : phase,

@@ -2,7 +2,7 @@
 // a session of 0 contacts says that there was none. Called by season-terms.ts, before kinds and contacts are chosen.
 
 import { SEASON_SHAPE } from '../library/phases.ts';
-import { holds } from '../plan/applies.ts';
+import { holds, weekFrom } from '../plan/applies.ts';
 import { doneBy, lastPainBefore } from '../plan/done-by.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
@@ -20,7 +20,7 @@ export function recordedWeeks(plan: Plan, grid: AthleteGrid, asOf: Day | undefin
   return grid.weeks
     .filter(({ starts }) => starts + DAYS_A_WEEK <= asOf)
     .map(({ starts }) => {
-      const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+      const range = weekFrom(starts);
       return recordedWeek(rows.filter((row) => holds(range, row.day)));
     });
 }
@@ -69,7 +69,7 @@ export function painfulWeeks(plan: Plan, grid: AthleteGrid, book: RuleBook): Rea
   const rows = doneBy(plan.record, grid.athlete.id).filter(({ pain }) => pain !== undefined);
   if (rows.length === 0) return painful;
   for (const { index, starts } of grid.weeks) {
-    const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+    const range = weekFrom(starts);
     if (book.waiver('pain-hold', range) !== undefined) continue;
     const found = painIn(rows, starts, {
       hold: getRuleValue(book, 'pain-hold', 'hold', range),

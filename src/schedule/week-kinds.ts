@@ -5,14 +5,14 @@ import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
 import type { WeekKind } from '../library/types.ts';
-import { overlap } from '../plan/applies.ts';
+import { weekFrom } from '../plan/applies.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
-import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
-import type { Span } from '../source/types.ts';
-import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
+import { isoDate } from '../util/days.ts';
+import { pinnedWeeks } from './pinned-weeks.ts';
+import type { PinnedWeek } from './pinned-weeks.ts';
 import type { AthleteGrid, AthletePhases, KindWeek, WeekCells } from './types.ts';
 import { placeDeloads } from './week-kinds/deloads.ts';
 import type { LoadableWeek } from './week-kinds/deloads.ts';
@@ -26,7 +26,7 @@ export function chooseWeekKinds(
   grid: AthleteGrid,
   phases: AthletePhases,
 ): Staged<readonly KindWeek[]> {
-  const pins = pinnedKinds(plan, grid);
+  const pins = pinnedWeeks(plan, grid, (effect) => (effect.kind === 'week-kind' ? effect.weekKind : undefined));
   const tapers = taperSteps(grid, phases);
   const away = timeAway(grid, phases, book);
   const diagnostics: Diagnostic[] = [];
@@ -35,38 +35,18 @@ export function chooseWeekKinds(
     if (before?.kind === 'return' && tapers.has(week.index)) diagnostics.push(returnInTaper(grid, phases, week));
     const pin = pins.get(week.index);
     if (pin === undefined || before?.kind === 'transition' || before?.kind === 'empty') return before;
-    if (before?.kind !== 'return' || pin.kind === 'return') return pinnedWeek(pin, before);
+    if (before?.kind !== 'return' || pin.value === 'return') return withPin(pin, before);
     diagnostics.push(pinOverReturn(grid, week, pin));
     return before;
   });
   return { value: withDeloads(book, grid, phases, kinds), diagnostics };
 }
 
-interface PinnedKind {
-  readonly kind: WeekKind;
-  readonly span: Span;
-}
+type PinnedKind = PinnedWeek<WeekKind>;
 
-function pinnedKinds(plan: Plan, grid: AthleteGrid): ReadonlyMap<number, PinnedKind> {
-  const pinned = new Map<number, PinnedKind>();
-  for (const pin of itemsOf(plan, grid.athlete).pins) {
-    for (const effect of pin.effects) {
-      if (effect.kind !== 'week-kind') continue;
-      for (const week of grid.weeks) {
-        if (overlap(pin.range, weekRange(week))) pinned.set(week.index, { kind: effect.weekKind, span: pin.span });
-      }
-    }
-  }
-  return pinned;
-}
-
-function pinnedWeek(pin: PinnedKind, before: KindWeek | undefined): KindWeek {
-  if (before?.kind === pin.kind) return { ...before, pinnedBy: pin.span };
-  return { kind: pin.kind, pinnedBy: pin.span, ...(pin.kind === 'taper' ? { step: 1, steps: 1 } : {}) };
-}
-
-function weekRange(week: WeekCells): { readonly from: number; readonly until: number } {
-  return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+function withPin(pin: PinnedKind, before: KindWeek | undefined): KindWeek {
+  if (before?.kind === pin.value) return { ...before, pinnedBy: pin.span };
+  return { kind: pin.value, pinnedBy: pin.span, ...(pin.value === 'taper' ? { step: 1, steps: 1 } : {}) };
 }
 
 /** The kind of a week that isn't left to loading and deloads; undefined for one that is. */
@@ -136,7 +116,7 @@ function withDeloads(
 }
 
 function rhythm(book: RuleBook, week: WeekCells): Pick<LoadableWeek, 'mostInRow' | 'leastBetween'> {
-  const range = weekRange(week);
+  const range = weekFrom(week.starts);
   if (book.waiver('deload-rhythm', range) !== undefined) return { mostInRow: Infinity, leastBetween: 0 };
   return {
     mostInRow: getRuleValue(book, 'deload-rhythm', 'loading-weeks', range),
@@ -159,7 +139,7 @@ function returnInTaper(grid: AthleteGrid, phases: AthletePhases, week: WeekCells
 /** A pin lifts no rule, and the way back is one. */
 function pinOverReturn(grid: AthleteGrid, week: WeekCells, pin: PinnedKind): Diagnostic {
   return problem('schedule/pin-over-return', {
-    params: { athlete: grid.athlete.name, week: isoDate(week.starts), kind: pin.kind },
+    params: { athlete: grid.athlete.name, week: isoDate(week.starts), kind: pin.value },
     span: pin.span,
     related: [{ span: grid.athlete.span, message: 'the athlete it is for' }],
     rule: 'return-ramp',

@@ -4,11 +4,11 @@
 
 import type { Reason } from '../build/types.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
-import { overlap } from '../plan/applies.ts';
+import { overlap, weekFrom } from '../plan/applies.ts';
 import { ageOn, returnStageOn } from '../plan/athlete-facts.ts';
 import type { Competition, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
-import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
+import { isoDate } from '../util/days.ts';
 import type { AthleteGrid, AthletePhases, KindWeek, Segment, WeekCells } from './types.ts';
 
 interface Stages {
@@ -71,7 +71,7 @@ function segmentParams({ season }: Plan, { grid }: Stages, { form, from, until, 
 }
 
 function inSeasonSpans({ season }: Plan, { starts }: WeekCells): readonly Span[] {
-  const here = { from: starts, until: starts + DAYS_A_WEEK - 1 };
+  const here = weekFrom(starts);
   const now = season.inSeason.filter((range) => overlap(range, here));
   return (now.length > 0 ? now : season.inSeason.filter((range) => range.until < starts)).map((range) => range.span);
 }

@@ -12,8 +12,6 @@ import { loadPlan } from '../../plan/load-plan.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { FileHost } from '../../read/file-host.ts';
 import type { Documents } from '../../read/types.ts';
-import { renderCsv } from '../../render/csv/csv.ts';
-import { renderJsonTable } from '../../render/json/json-table.ts';
 import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedFor } from '../../report/due-sessions.ts';
 import type { DueSession } from '../../report/due-sessions.ts';
 import { selectsAthlete } from '../../report/selection.ts';
@@ -25,6 +23,7 @@ import type { RecordFile, RecordRow } from '../record-file.ts';
 import { rowsToAdd } from '../rows-to-add.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
+import { tableOrLines } from '../printed.ts';
 import type { DoneRequest } from '../file-requests.ts';
 import { failureStatus } from '../open-plan.ts';
 import { select } from '../select.ts';
@@ -190,17 +189,13 @@ function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day):
 
 function rendered({ format, plan }: DoneRequest, due: readonly DueSession[]): Iterable<string> {
   const where = plan === '.' ? '' : ` --plan ${plan}`;
-  switch (format) {
-    case 'csv':
-      return renderCsv(dueTable(due));
-    case 'json':
-      return renderJsonTable(dueTable(due));
-    case 'text':
-      return lined(
-        dueWords(due, (day, kind) => {
-          const option = kind === 'session' ? '' : ` --kind ${kind}`;
-          return `footfall done${where} --date ${isoDate(day)}${option}`;
-        }),
-      );
-  }
+  return tableOrLines(
+    format,
+    () => dueTable(due),
+    () =>
+      dueWords(due, (day, kind) => {
+        const option = kind === 'session' ? '' : ` --kind ${kind}`;
+        return `footfall done${where} --date ${isoDate(day)}${option}`;
+      }),
+  );
 }

@@ -3,12 +3,9 @@
 
 import { readTrials } from '../../language/read-trials.ts';
 import { hasErrors } from '../../diagnostics/collector.ts';
-import type { TestRowFields } from '../../language/shapes/record.ts';
+import { testRowOf } from '../../language/shapes/record.ts';
 import { groupTrials, measured, withTimes } from '../../record/trials.ts';
 import type { Trial, TrialGroup } from '../../record/trials.ts';
-import { createPalette } from '../../render/palette.ts';
-import { renderCsv } from '../../render/csv/csv.ts';
-import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderJumps } from '../../render/terminal/jump.ts';
 import { jumpTable, reportJumps } from '../../report/jump-report.ts';
 import type { JumpPage } from '../../report/jump-report.ts';
@@ -16,8 +13,9 @@ import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { failureStatus } from '../open-plan.ts';
 import type { Amount } from '../option-values.ts';
+import { canvasOf, tableOrLines } from '../printed.ts';
 import type { JumpRequest } from '../requests.ts';
-import { lined, refuse } from '../session.ts';
+import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellFindings } from '../tell-findings.ts';
 
@@ -38,23 +36,10 @@ async function jumpFile(path: string, request: JumpRequest, session: Session): P
     await tellFindings(read.diagnostics, { files: read.value.files, folder: '.' }, session);
     return failureStatus(read.diagnostics);
   }
-  const trials = withTimes(read.value.rows.map(trialOf));
+  const trials = withTimes(read.value.rows.map(testRowOf));
   if (request.mass !== undefined && new Set(trials.map(({ athlete }) => athlete)).size > 1)
     return await refuse(session, '--mass is of one athlete, and the file has several');
   return await print(request, trials, session);
-}
-
-function trialOf({ date, athlete, test, trial, value, unit, method, arms }: TestRowFields): Trial {
-  return {
-    athlete,
-    day: date,
-    test,
-    trial,
-    value,
-    unit,
-    ...(method !== undefined && { method }),
-    ...(arms !== undefined && { arms }),
-  };
 }
 
 const OPTIONS = {
@@ -156,12 +141,9 @@ function notes(groups: readonly TrialGroup[], unread: readonly Trial[]): string 
 }
 
 function rendered({ format }: JumpRequest, pages: readonly JumpPage[], { outTerminal }: Session): Iterable<string> {
-  switch (format) {
-    case 'csv':
-      return renderCsv(jumpTable(pages));
-    case 'json':
-      return renderJsonTable(jumpTable(pages));
-    case 'text':
-      return lined(renderJumps(pages, { palette: createPalette(outTerminal.colours), width: outTerminal.width }));
-  }
+  return tableOrLines(
+    format,
+    () => jumpTable(pages),
+    () => renderJumps(pages, canvasOf(outTerminal)),
+  );
 }

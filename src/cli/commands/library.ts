@@ -8,9 +8,6 @@ import { KIT_IDS } from '../../library/kit.ts';
 import type { PhaseId } from '../../library/types.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
 import type { Athlete, Plan } from '../../plan/types.ts';
-import { createPalette } from '../../render/palette.ts';
-import { renderCsv } from '../../render/csv/csv.ts';
-import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderExercise, renderLibrary } from '../../render/terminal/library.ts';
 import { libraryTable, reportLibrary } from '../../report/library-report.ts';
 import type { Judge, LibraryWishes, ReportedExercise, Verdict } from '../../report/library-report.ts';
@@ -23,9 +20,10 @@ import type { Day } from '../../util/days.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan } from '../open-plan.ts';
+import { canvasOf, tableOrLines } from '../printed.ts';
 import type { LibraryRequest } from '../requests.ts';
 import { unknown } from '../select.ts';
-import { lined, refuse } from '../session.ts';
+import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
 const NO_KIT = 'none';
@@ -131,15 +129,12 @@ function rendered(
   wanted: readonly ReportedExercise[],
   { outTerminal }: Session,
 ): Iterable<string> {
-  const canvas = { palette: createPalette(outTerminal.colours), width: outTerminal.width };
-  switch (format) {
-    case 'csv':
-      return renderCsv(libraryTable(wanted));
-    case 'json':
-      return renderJsonTable(libraryTable(wanted));
-    case 'text':
-      return lined(name === undefined ? renderLibrary(wanted, canvas) : pages(wanted, canvas));
-  }
+  const canvas = canvasOf(outTerminal);
+  return tableOrLines(
+    format,
+    () => libraryTable(wanted),
+    () => (name === undefined ? renderLibrary(wanted, canvas) : pages(wanted, canvas)),
+  );
 }
 
 type Canvas = Parameters<typeof renderExercise>[1];

@@ -2,13 +2,13 @@
 // JSON. Only that athlete is compiled.
 
 import { renderReachJson } from '../../render/json/reach.ts';
-import { createPalette } from '../../render/palette.ts';
 import { renderReach } from '../../render/terminal/reach.ts';
 import { reportReach } from '../../report/reach.ts';
 import { riseNeeded } from '../../schedule/reach.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openAthlete } from '../open-athlete.ts';
+import { canvasOf } from '../printed.ts';
 import { lined } from '../session.ts';
 import type { Session } from '../session.ts';
 import type { ReachRequest } from '../why-requests.ts';
@@ -23,7 +23,7 @@ export async function reach(request: ReachRequest, session: Session): Promise<Ex
   const told = reportReach(plan, built, contacts, (week) =>
     riseNeeded({ plan, athlete: built.athlete, asOf }, contacts, week),
   );
-  const canvas = { palette: createPalette(session.outTerminal.colours), width: session.outTerminal.width };
+  const canvas = canvasOf(session.outTerminal);
   await (request.format === 'json'
     ? session.out.write(renderReachJson(told))
     : session.out.writeAll(lined(renderReach(told, canvas))));

@@ -9,7 +9,6 @@ import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderReviewJson } from '../../render/json/review.ts';
 import { settleForLongRun } from '../../host/engine.ts';
 import { errorProgress } from '../../host/progress.ts';
-import { createPalette } from '../../render/palette.ts';
 import { renderReview } from '../../render/terminal/review.ts';
 import { renderTextTable } from '../../render/terminal/text-table.ts';
 import { createReview } from '../../report/review.ts';
@@ -21,6 +20,7 @@ import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
+import { canvasOf } from '../printed.ts';
 import type { ReviewRequest } from '../requests.ts';
 import { reviewBuilds } from '../review-builds.ts';
 import { select } from '../select.ts';
@@ -60,7 +60,7 @@ function rendered(
   found: Review,
   { outTerminal }: Session,
 ): Iterable<string> {
-  const canvas = { palette: createPalette(outTerminal.colours), width: outTerminal.width };
+  const canvas = canvasOf(outTerminal);
   switch (format) {
     case 'csv':
       return renderCsv(REVIEW_TABLES[table ?? 'weeks'](found));

@@ -1,18 +1,16 @@
 // `footfall rules [id]`: the rule table, or one rule with its sources; with a plan, what the plan changes. As text, CSV
 // or JSON; evidence marks stand in all of them.
 
-import { createPalette } from '../../render/palette.ts';
-import { renderCsv } from '../../render/csv/csv.ts';
-import { renderJsonTable } from '../../render/json/json-table.ts';
 import { renderRule, renderRules } from '../../render/terminal/rules.ts';
 import type { ReportedRule } from '../../report/rule-report.ts';
 import { reportRules, rulesTable } from '../../report/rule-report.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan } from '../open-plan.ts';
+import { canvasOf, tableOrLines } from '../printed.ts';
 import type { RulesRequest } from '../requests.ts';
 import { unknown } from '../select.ts';
-import { lined, refuse } from '../session.ts';
+import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
 /** Status 0; 1 where the plan has errors; 2 where no rule has the id. */
@@ -33,13 +31,10 @@ function rendered(
   wanted: readonly ReportedRule[],
   { outTerminal }: Session,
 ): Iterable<string> {
-  const canvas = { palette: createPalette(outTerminal.colours), width: outTerminal.width };
-  switch (format) {
-    case 'csv':
-      return renderCsv(rulesTable(wanted));
-    case 'json':
-      return renderJsonTable(rulesTable(wanted));
-    case 'text':
-      return lined(id === undefined ? renderRules(wanted, canvas) : wanted.flatMap((one) => renderRule(one, canvas)));
-  }
+  const canvas = canvasOf(outTerminal);
+  return tableOrLines(
+    format,
+    () => rulesTable(wanted),
+    () => (id === undefined ? renderRules(wanted, canvas) : wanted.flatMap((one) => renderRule(one, canvas))),
+  );
 }

@@ -2,13 +2,13 @@
 // is compiled.
 
 import { renderWhyJson } from '../../render/json/why.ts';
-import { createPalette } from '../../render/palette.ts';
 import { renderWhy } from '../../render/terminal/why.ts';
 import { findWeek, reportWhy } from '../../report/why.ts';
 import { isoDate } from '../../util/days.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openAthlete } from '../open-athlete.ts';
+import { canvasOf } from '../printed.ts';
 import type { WhyRequest } from '../why-requests.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
@@ -26,7 +26,7 @@ export async function why(request: WhyRequest, session: Session): Promise<ExitSt
     return await refuse(session, `${isoDate(request.on)} is in no week of the season, ${season}`);
   }
   const told = reportWhy(plan, built, week, request.on);
-  const canvas = { palette: createPalette(session.outTerminal.colours), width: session.outTerminal.width };
+  const canvas = canvasOf(session.outTerminal);
   await (request.format === 'json'
     ? session.out.write(renderWhyJson(told))
     : session.out.writeAll(lined(renderWhy(told, canvas))));

@@ -59,6 +59,17 @@ export const testRowShape = group({
 export type DoneFields = z.output<typeof doneShape>;
 export type TestRowFields = z.output<typeof testRowShape>;
 
+/** A row of a test by its day; what isn't written is absent, and undefined nowhere. */
+export function testRowOf({ date, method, arms, note, ...row }: TestRowFields) {
+  return {
+    day: date,
+    ...row,
+    ...(method !== undefined && { method }),
+    ...(arms !== undefined && { arms }),
+    ...(note !== undefined && { note }),
+  };
+}
+
 const columns = (needs: TableColumn['needs'], ...names: readonly string[]): readonly TableColumn[] =>
   names.map((name) => ({ name, needs, freeText: name === 'note' }));
 

@@ -4,7 +4,7 @@
 import type { TestRow } from '../../plan/types.ts';
 import { isInsideNoise, smallestWorthwhileChange, usualJumpError } from '../../record/jumps.ts';
 import { groupTrials, withTimes } from '../../record/trials.ts';
-import type { Trial, TrialGroup } from '../../record/trials.ts';
+import type { TrialGroup } from '../../record/trials.ts';
 import { REVIEW } from '../../library/review.ts';
 import { mean } from '../../util/statistics.ts';
 
@@ -24,21 +24,8 @@ export interface JumpTrend {
   readonly worthwhileOf?: number;
 }
 
-function trialOf({ athlete, day, test, trial, value, unit, method, arms }: TestRow): Trial {
-  return {
-    athlete,
-    day,
-    test,
-    trial,
-    value,
-    unit,
-    ...(method !== undefined && { method }),
-    ...(arms !== undefined && { arms }),
-  };
-}
-
 /** Groups of what is on record; times that belong to no jump are left out. */
-export const groupsOf = (rows: readonly TestRow[]): readonly TrialGroup[] => groupTrials(withTimes(rows.map(trialOf)));
+export const groupsOf = (rows: readonly TestRow[]): readonly TrialGroup[] => groupTrials(withTimes(rows));
 
 /** Groups of one test, way and athlete each, in order of day, in the order of their first trials. */
 export function byWay(groups: readonly TrialGroup[]): readonly (readonly TrialGroup[])[] {

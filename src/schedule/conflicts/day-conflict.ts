@@ -2,6 +2,7 @@
 // taking lines out and choosing days again, so it runs only where there is a conflict. Handed to ../days.ts by
 // first-stages.ts.
 
+import { weekFrom } from '../../plan/applies.ts';
 import type { RuleId } from '../../library/rules.ts';
 import type { Pin, Waiver } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
@@ -34,7 +35,7 @@ export function dayConflict(season: Season, pin: Pin, day: Day): DayConflict {
   const wish = splitPin(season, pin, day);
   const isHeld = (one: Season): boolean => jumpDays(one).has(day);
   const { facts, eachIsEnough } = linesAgainst(wish.season, wish.pin, isHeld);
-  const weekOf = { from: weekStart(season.plan, day), until: weekStart(season.plan, day) + DAYS_A_WEEK - 1 };
+  const weekOf = weekFrom(weekStart(season.plan, day));
   return {
     facts,
     eachIsEnough,

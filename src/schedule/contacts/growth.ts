@@ -1,12 +1,12 @@
 // How far a week may go over what the athlete is used to, and what the athlete is used to behind it: by the kind of the
 // week, the rules in force and what is waived. A is the adapted volume, in contacts a week. Called by week-terms.ts.
 
+import { weekFrom } from '../../plan/applies.ts';
 import { getDefault } from '../../library/rules.ts';
 import { LADDER, VOLUME } from '../../library/volume.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { DayRange } from '../../plan/types.ts';
-import { DAYS_A_WEEK } from '../../util/days.ts';
 import { PERCENT } from '../../util/units.ts';
 import type { KindWeek } from '../types.ts';
 import { changedBy } from './changed-by.ts';
@@ -79,7 +79,7 @@ export function openingPercent({ kind, book, range }: WeekFacts): number {
 function ladderRise({ kind, book, range }: WeekFacts, step: number): number {
   const { rungBefore: from } = kind;
   if (from === undefined) return PERCENT;
-  const before = ladderShare(book, step - 1, { from, until: from + DAYS_A_WEEK - 1 });
+  const before = ladderShare(book, step - 1, weekFrom(from));
   const usual = getDefault('return-ramp', rungName(step - 1));
   return Math.floor((PERCENT * ladderShare(book, step, range)) / Math.max(before, usual));
 }

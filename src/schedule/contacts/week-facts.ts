@@ -4,13 +4,13 @@
 import { getPhase } from '../../library/phases.ts';
 import type { Level, PhaseRow } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
-import { overlap } from '../../plan/applies.ts';
+import { overlap, weekFrom } from '../../plan/applies.ts';
 import { levelOn } from '../../plan/athlete-facts.ts';
 import { itemsOf } from '../../plan/items-of.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot } from '../../plan/types.ts';
-import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
+import { weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import type { Span } from '../../source/types.ts';
 import { closingLines } from '../closed-days.ts';
@@ -49,7 +49,7 @@ export function weekFacts(
   kinds: readonly KindWeek[],
   week: WeekCells,
 ): WeekFacts {
-  const range = { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
+  const range = weekFrom(week.starts);
   const phase = getPhase(phases.weeks[week.index]?.phase ?? 'closed');
   const kind = kinds[week.index] ?? { kind: 'load' };
   const usable = usableDays(plan, grid.athlete, week, range);

@@ -1,7 +1,7 @@
 // What the choice of days has to know of one athlete's season, looked up once: rules by week, competitions, matches that
 // crowd together, hard days, programmes and pins. Made by ../days.ts and read by the other files of this folder.
 
-import { holds, overlap } from '../../plan/applies.ts';
+import { holds, overlap, weekFrom } from '../../plan/applies.ts';
 import { itemsOf } from '../../plan/items-of.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
 import type { Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
@@ -53,7 +53,11 @@ const NO_DAYS_PUBLISHED: ReadonlyMap<Day, PublishedDay> = new Map();
 /** Looks all of it up for one athlete. `published` holds the days that are out, by athlete. */
 export function seasonDays(plan: Plan, input: DaysInput, published: Published): SeasonDays {
   const { athlete, weeks } = input.grid;
-  const rules = dayRules(ruleBook(plan, athlete), athlete, weeks.map(weekRange));
+  const rules = dayRules(
+    ruleBook(plan, athlete),
+    athlete,
+    weeks.map(({ starts }) => weekFrom(starts)),
+  );
   const { competitions, uses, pins } = itemsOf(plan, athlete);
   return {
     ...input,
@@ -92,15 +96,10 @@ function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {
   };
 }
 
-/** First to last day of a week of the grid. */
-export function weekRange(week: WeekCells): DayRange {
-  return { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
-}
-
 /** The day pins that reach into a week. */
 export function dayPinsIn(season: SeasonDays, week: WeekCells): readonly Pin[] {
   if (season.dayPins.length === 0) return season.dayPins;
-  return season.dayPins.filter((pin) => overlap(pin.range, weekRange(week)));
+  return season.dayPins.filter((pin) => overlap(pin.range, weekFrom(week.starts)));
 }
 
 /** The rules of a week by its index from 0; throws outside the season. */

@@ -4,7 +4,7 @@
 import { DAY_PREFERENCES, DAY_STABILITY } from '../../library/days.ts';
 import { getPhase } from '../../library/phases.ts';
 import type { PhaseRow } from '../../library/types.ts';
-import { overlap } from '../../plan/applies.ts';
+import { overlap, weekFrom } from '../../plan/applies.ts';
 import type { Pin, Slot } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
@@ -20,7 +20,7 @@ import { findLightCause } from './heavy-days.ts';
 import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
-import { dayPinsIn, getRules, isHardDay, isRestDay, weekRange } from './season-days.ts';
+import { dayPinsIn, getRules, isHardDay, isRestDay } from './season-days.ts';
 import type { SeasonDays } from './season-days.ts';
 
 export interface WeekDays {
@@ -57,7 +57,8 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
     primerDay: contacts.primer ? findPrimerDay(week.cells) : undefined,
     phase: getPhase(phase.phase),
     pins: dayPinsIn(season, week),
-    crowded: rules.crowdedLifts < Infinity && season.stretches.some((stretch) => overlap(stretch, weekRange(week))),
+    crowded:
+      rules.crowdedLifts < Infinity && season.stretches.some((stretch) => overlap(stretch, weekFrom(week.starts))),
   };
   const usual = season.usual(rules, contacts.sessions.length, liftsWanted(open));
   return Object.assign(open, { usual, toPlace: toPlace(season, open, usual) });

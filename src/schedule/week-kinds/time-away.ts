@@ -1,6 +1,7 @@
 // Time away from jumping: which empty weeks cost adapted volume, and which weeks behind them are the rungs of the ladder
 // back. Weeks of transition neither count nor use up a rung. Called by ../week-kinds.ts.
 
+import { weekFrom } from '../../plan/applies.ts';
 import { LADDER, VOLUME } from '../../library/volume.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
@@ -52,7 +53,7 @@ export function timeAway(grid: AthleteGrid, phases: AthletePhases, book: RuleBoo
 }
 
 function isBound(starts: Day, book: RuleBook): boolean {
-  return book.waiver('return-ramp', { from: starts, until: starts + DAYS_A_WEEK - 1 }) === undefined;
+  return book.waiver('return-ramp', weekFrom(starts)) === undefined;
 }
 
 /** The empty weeks in a row from a week on. */
