@@ -2,7 +2,7 @@
 // when it is called.
 
 import { Option } from 'commander';
-import { DONE_KINDS } from '../language/shapes/record.ts';
+import { DONE_KINDS } from '../language/done-kinds.ts';
 import type { Add, Options } from './declare.ts';
 import { formats } from './declare.ts';
 import type { DoneRequest } from './file-requests.ts';

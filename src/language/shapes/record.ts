@@ -4,6 +4,7 @@
 import type * as z from 'zod';
 import type { TableColumn } from '../../read/read-table.ts';
 import { date } from '../dates.ts';
+import { DONE_KINDS } from '../done-kinds.ts';
 import { group } from '../groups.ts';
 import { count, decimal } from '../numbers.ts';
 import { freeText, nameOf, text, word, yesOrNo } from '../words.ts';
@@ -15,7 +16,6 @@ const SCALE = 10;
 const MOST_TRIALS = 99;
 const MOST_VALUE = 100_000;
 
-export const DONE_KINDS = ['session', 'practice', 'match', 'test'] as const;
 export const TEST_UNITS = [
   'cm',
   'm',
