@@ -51,8 +51,9 @@ const loaded = new Map();
 function load(script) {
   const before = loaded.get(script);
   if (before !== undefined) return before;
-  const filename = join(dist, `${script}.cjs`);
-  const source = read(filename).latin1Slice();
+  const source = read(join(dist, `${script}.cjs`)).latin1Slice();
+  // Kept code holds the name it was kept under, so it is the same wherever the program is installed.
+  const filename = `dist/${script}.cjs`;
   const module = { exports: {} };
   new Script(source, { filename, cachedData: keptCode(script) }).runInThisContext()(requirePart, module);
   loaded.set(script, module.exports);

@@ -50,7 +50,7 @@ function keep() {
   process.removeListener('beforeExit', runNext);
   setFlagsFromString('--flush-bytecode');
   for (const [file, script] of scripts) {
-    const kept = file.replace(/\.cjs$/u, '.code');
+    const kept = resolve(folder, file.replace(/\.cjs$/u, '.code'));
     if (!existsSync(kept)) writeFileSync(kept, script.createCachedData());
   }
 }
