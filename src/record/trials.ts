@@ -68,50 +68,66 @@ const TIMES: Readonly<Record<string, { readonly test: string; readonly field: 'c
  * height stays a row by itself.
  */
 export function withTimes(trials: readonly Trial[]): readonly Trial[] {
+  const times = timesByJump(trials);
+  if (times.size === 0) return trials;
   const joined = new Set<Trial>();
   const jumps = trials.map((jump) => {
     if (TIMES[jump.test] !== undefined || measured(jump)?.measure !== 'height') return jump;
     let timed = jump;
-    for (const time of trials) {
-      const seconds = SECONDS[time.unit];
-      const of = TIMES[time.test];
-      if (of?.test !== jump.test || seconds === undefined || time.value <= 0 || !isSameTrial(jump, time)) continue;
-      timed = { ...timed, [of.field]: time.value * seconds };
-      joined.add(time);
+    for (const { field, seconds, row } of times.get(jumpKey(jump, jump.test)) ?? []) {
+      timed = { ...timed, [field]: seconds };
+      joined.add(row);
     }
     return timed;
   });
   return jumps.filter((one) => !joined.has(one));
 }
 
-const isSameTrial = (jump: Trial, time: Trial): boolean =>
-  jump.trial !== undefined &&
-  jump.trial === time.trial &&
-  jump.athlete === time.athlete &&
-  jump.day === time.day &&
-  jump.method === time.method &&
-  jump.arms === time.arms;
+interface JumpTime {
+  readonly field: 'contactSeconds' | 'takeOffSeconds';
+  readonly seconds: number;
+  readonly row: Trial;
+}
+
+/** Rows that hold a time, by the jump they are of. A row without the number of its trial is of none. */
+function timesByJump(trials: readonly Trial[]): ReadonlyMap<string, readonly JumpTime[]> {
+  const times = new Map<string, JumpTime[]>();
+  for (const row of trials) {
+    const of = TIMES[row.test];
+    const unit = SECONDS[row.unit];
+    if (of === undefined || unit === undefined || row.value <= 0 || row.trial === undefined) continue;
+    const key = jumpKey(row, of.test);
+    const time = { field: of.field, seconds: row.value * unit, row };
+    times.set(key, [...(times.get(key) ?? []), time]);
+  }
+  return times;
+}
+
+const jumpKey = ({ athlete, day, trial, method, arms }: Trial, test: string): string =>
+  JSON.stringify([athlete, day, test, trial, method, arms]);
 
 /** The groups in the order of their first trials; what `measured` can't read is left out. */
 export function groupTrials(trials: readonly Trial[]): readonly TrialGroup[] {
-  const groups = new Map<string, TrialGroup>();
+  const groups = new Map<string, TrialGroup & { readonly values: number[]; readonly trials: Trial[] }>();
   for (const trial of trials) {
     const found = measured(trial);
     if (found === undefined) continue;
     const { athlete, day, test, arms } = trial;
     const method = trial.method ?? (SECONDS[trial.unit] === undefined ? undefined : FLIGHT);
     const key = JSON.stringify([athlete, day, test, method, arms, found.measure]);
-    const before = groups.get(key);
-    groups.set(key, {
+    const group = groups.get(key) ?? {
       test,
       ...(athlete !== undefined && { athlete }),
       ...(day !== undefined && { day }),
       ...(method !== undefined && { method }),
       ...(arms !== undefined && { arms }),
       measure: found.measure,
-      values: [...(before?.values ?? []), found.value],
-      trials: [...(before?.trials ?? []), trial],
-    });
+      values: [],
+      trials: [],
+    };
+    groups.set(key, group);
+    group.values.push(found.value);
+    group.trials.push(trial);
   }
   return [...groups.values()];
 }
