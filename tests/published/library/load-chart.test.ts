@@ -2,30 +2,16 @@
 
 import { describe, expect, it } from 'vitest';
 import { LOAD_CHART, percentForReps, repsAtPercent } from '../../../src/library/load-chart.ts';
-
-// NSCA training load chart, read in a secondary text that quotes it (S).
-const ROWS: readonly (readonly [reps: number, percent: number])[] = [
-  [1, 100],
-  [2, 95],
-  [3, 93],
-  [4, 90],
-  [5, 87],
-  [6, 85],
-  [7, 83],
-  [8, 80],
-  [9, 77],
-  [10, 75],
-  [12, 70],
-];
+import { CHART_ROWS } from './load-chart-rows.ts';
 
 describe('the load chart', () => {
-  it.each(ROWS)('%i reps at %i %%', (reps, percent) => {
+  it.each(CHART_ROWS)('%i reps at %i %%', (reps, percent) => {
     expect(percentForReps(reps)).toBe(percent);
     expect(repsAtPercent(percent)).toBe(reps);
   });
 
   it('has these rows and no other', () => {
-    expect(LOAD_CHART.map((row) => [row.reps, row.percent])).toEqual(ROWS);
+    expect(LOAD_CHART.map((row) => [row.reps, row.percent])).toEqual(CHART_ROWS);
   });
 
   // The chart in kilos, same source (S): maximum, then the load for 2, 3, 5, 8 and 10 reps.

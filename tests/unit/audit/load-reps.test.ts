@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CHART_ROWS } from '../../published/library/load-chart-rows.ts';
 import { expectFinding, expectSilent, found } from './found.ts';
 import { lift, squatMax } from './make-build.ts';
 
@@ -9,20 +10,7 @@ describe('load-reps', () => {
     weeks: [{ sessions: [{ on: 1, lines: [lift('back-squat', 3, reps, { percent })] } as const] }],
   });
 
-  // NSCA training load chart, read in a secondary text that quotes it.
-  it.each([
-    [1, 100],
-    [2, 95],
-    [3, 93],
-    [4, 90],
-    [5, 87],
-    [6, 85],
-    [7, 83],
-    [8, 80],
-    [9, 77],
-    [10, 75],
-    [12, 70],
-  ])('allows %i reps at %i per cent', (reps, percent) => {
+  it.each(CHART_ROWS)('allows %i reps at %i per cent', (reps, percent) => {
     expectSilent(RULE, season(reps, percent));
     expectFinding(RULE, season(reps + 1, percent), 1);
     expectFinding(RULE, season(reps, percent + 0.5), 1);

@@ -15,25 +15,19 @@ import { contactsOfSets } from '../../../src/library/drill-facts.ts';
 import type { RuleId } from '../../../src/library/rules.ts';
 import { liftContacts } from '../../../src/plan/line-contacts.ts';
 import type { Span } from '../../../src/source/types.ts';
-import { parseIsoDate } from '../../../src/util/days.ts';
 import type { Day, Weekday } from '../../../src/util/days.ts';
-import { barePlan } from '../bare-plan.ts';
+import { ALWAYS, bareAthlete, barePlan, bareSlot, EVERYBODY, HERE, NO_KIT } from '../bare-plan.ts';
+import { day as dayOf } from '../date.ts';
 
 /** A place in the plan that tests can tell from others. */
 export function place(start: number): Span {
   return { file: 'season.yaml', start, end: start + 1 };
 }
 
-export const ATHLETE_PLACE = place(1);
-const HERE = place(0);
-export const EVERYBODY = { kind: 'everybody' } as const;
-export const WRITTEN = { kind: 'written', span: HERE } as const;
+export { ALWAYS, dayOf, EVERYBODY };
 
-export function dayOf(iso: string): Day {
-  const found = parseIsoDate(iso);
-  if (found === undefined) throw new Error(`${iso} is no date`);
-  return found;
-}
+export const ATHLETE_PLACE = place(1);
+export const WRITTEN = { kind: 'written', span: HERE } as const;
 
 /** A Monday. */
 export const START = dayOf('2027-01-04');
@@ -44,6 +38,7 @@ export function day(week: number, weekday: Weekday): Day {
 }
 
 export const KIT: Kit = {
+  ...NO_KIT,
   counts: new Map([
     ['racks', 4],
     ['bars', 4],
@@ -57,27 +52,12 @@ export const KIT: Kit = {
   ]),
   boxesCm: [20, 30, 40, 45, 50, 60],
   barsGrams: [15_000, 20_000],
-  smallestPlateGrams: 1250,
-  dumbbellsGrams: [],
-  kettlebellsGrams: [],
 };
 
 export const HALL: TrainingPlace = { id: 'hall', kit: KIT, span: place(2) };
-export const ALWAYS = { from: dayOf('2000-01-01'), until: dayOf('2100-01-01') };
 
-export function slot(weekday: Weekday, change: Partial<Slot> = {}): Slot {
-  return {
-    id: `slot-${weekday}`,
-    day: weekday,
-    minutes: 120,
-    place: HALL,
-    use: 'both',
-    range: ALWAYS,
-    who: EVERYBODY,
-    span: place(3),
-    ...change,
-  };
-}
+export const slot = (weekday: Weekday, change: Partial<Slot> = {}): Slot =>
+  bareSlot(HALL, { id: `slot-${weekday}`, day: weekday, span: place(3), ...change });
 
 export function competition(
   from: Day,
@@ -178,22 +158,13 @@ export function makeBuild(spec: SeasonSpec): MadeBuild {
   return { plan, built, weeks: weeks.map(({ week, starts }) => ({ week, starts })) };
 }
 
-export function makeAthlete({ athlete = {}, now = [100, 2] }: Pick<SeasonSpec, 'athlete' | 'now'>): Athlete {
-  return {
-    id: 'ada',
-    name: 'Ada',
+export const makeAthlete = ({ athlete = {}, now = [100, 2] }: Pick<SeasonSpec, 'athlete' | 'now'>): Athlete =>
+  bareAthlete({
     levels: [{ is: 'intermediate', span: HERE }],
-    levelOrigin: WRITTEN,
     now: { value: { contactsASession: now[0], sessionsAWeek: now[1] }, origin: WRITTEN },
-    lifts: new Map(),
-    cleared: new Set(),
-    limits: [],
-    returning: [],
-    away: [],
     span: ATHLETE_PLACE,
     ...athlete,
-  };
-}
+  });
 
 function makePlan({ weeks, plan = {} }: SeasonSpec, athlete: Athlete): Plan {
   return barePlan({ from: START, until: day(weeks.length, 6) }, HERE, {

@@ -28,17 +28,14 @@ import type {
   ScheduledSession,
   WeekCells,
 } from '../../../src/schedule/types.ts';
-import type { Span } from '../../../src/source/types.ts';
 import type { Day } from '../../../src/util/days.ts';
-import { barePlan } from '../bare-plan.ts';
+import { ALWAYS, bareAthlete, barePlan, bareSlot, EVERYBODY, HERE, NO_KIT } from '../bare-plan.ts';
 import { day } from '../date.ts';
 
-export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
-export const EVERYBODY = { kind: 'everybody' } as const;
+export { HERE, EVERYBODY, ALWAYS, NO_KIT };
 
 /** A monday. */
 export const START = day('2027-01-04');
-export const ALWAYS = { from: day('2000-01-01'), until: day('2100-01-01') };
 
 const FULL_COUNTS: readonly [KitId, number][] = [
   ['boxes', 5],
@@ -54,56 +51,19 @@ const FULL_COUNTS: readonly [KitId, number][] = [
 ];
 
 export const FULL_KIT: Kit = {
+  ...NO_KIT,
   counts: new Map(FULL_COUNTS),
   boxesCm: [20, 30, 40, 45, 60],
   barsGrams: [15_000, 20_000],
-  smallestPlateGrams: 1250,
-  dumbbellsGrams: [],
-  kettlebellsGrams: [],
-};
-
-export const NO_KIT: Kit = {
-  counts: new Map(),
-  boxesCm: [],
-  barsGrams: [],
-  smallestPlateGrams: 1250,
-  dumbbellsGrams: [],
-  kettlebellsGrams: [],
 };
 
 export const HALL: TrainingPlace = { id: 'hall', kit: FULL_KIT, span: HERE };
 export const FIELD: TrainingPlace = { id: 'field', kit: NO_KIT, span: HERE };
 
-export function slot(change: Partial<Slot> = {}): Slot {
-  return {
-    id: 'monday',
-    day: 0,
-    minutes: 120,
-    place: HALL,
-    use: 'both',
-    range: ALWAYS,
-    who: EVERYBODY,
-    span: HERE,
-    ...change,
-  };
-}
+export const slot = (change: Partial<Slot> = {}): Slot => bareSlot(HALL, change);
 
-export function athlete(level: Level, change: Partial<Athlete> = {}): Athlete {
-  return {
-    id: 'ada',
-    name: 'Ada',
-    levels: [{ is: level, span: HERE }],
-    levelOrigin: { kind: 'written', span: HERE },
-    now: { value: { contactsASession: 80, sessionsAWeek: 2 }, origin: { kind: 'written', span: HERE } },
-    lifts: new Map(),
-    cleared: new Set(),
-    limits: [],
-    returning: [],
-    away: [],
-    span: HERE,
-    ...change,
-  };
-}
+export const athlete = (level: Level, change: Partial<Athlete> = {}): Athlete =>
+  bareAthlete({ levels: [{ is: level, span: HERE }], ...change });
 
 export const bornOn = (iso: string): NonNullable<Athlete['born']> => ({ earliest: day(iso), latest: day(iso) });
 

@@ -1,42 +1,17 @@
 // Small plans for the tests of the scheduler's stages, with everything that a test doesn't speak of left at its plainest.
 
-import type { Athlete, Competition, Kit, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
+import type { Athlete, Competition, Plan, Slot, TrainingPlace } from '../../../src/plan/types.ts';
 import type { Level } from '../../../src/library/types.ts';
-import type { Span } from '../../../src/source/types.ts';
 import type { Weekday } from '../../../src/util/days.ts';
-import { barePlan } from '../bare-plan.ts';
+import { ALWAYS, bareAthlete, barePlan, bareSlot, EVERYBODY, HERE, NO_KIT } from '../bare-plan.ts';
 import { day } from '../date.ts';
 
-export const HERE: Span = { file: 'season.yaml', start: 0, end: 1 };
+export { HERE, EVERYBODY, ALWAYS };
 
-export const EVERYBODY = { kind: 'everybody' } as const;
+export const HALL: TrainingPlace = { id: 'hall', kit: NO_KIT, span: HERE };
 
-const KIT: Kit = {
-  counts: new Map(),
-  boxesCm: [],
-  barsGrams: [],
-  smallestPlateGrams: 1250,
-  dumbbellsGrams: [],
-  kettlebellsGrams: [],
-};
-
-export const HALL: TrainingPlace = { id: 'hall', kit: KIT, span: HERE };
-
-export const ALWAYS = { from: day('2000-01-01'), until: day('2100-01-01') };
-
-export function slot(weekday: Weekday, change: Partial<Slot> = {}): Slot {
-  return {
-    id: `slot-${weekday}`,
-    day: weekday,
-    minutes: 120,
-    place: HALL,
-    use: 'both',
-    range: ALWAYS,
-    who: EVERYBODY,
-    span: HERE,
-    ...change,
-  };
-}
+export const slot = (weekday: Weekday, change: Partial<Slot> = {}): Slot =>
+  bareSlot(HALL, { id: `slot-${weekday}`, day: weekday, ...change });
 
 export function peak(date: string, change: Partial<Competition> = {}): Competition {
   return {
@@ -50,22 +25,12 @@ export function peak(date: string, change: Partial<Competition> = {}): Competiti
   };
 }
 
-export function athlete(level: Level, contactsASession: number, change: Partial<Athlete> = {}): Athlete {
-  return {
-    id: 'ada',
-    name: 'Ada',
+export const athlete = (level: Level, contactsASession: number, change: Partial<Athlete> = {}): Athlete =>
+  bareAthlete({
     levels: [{ is: level, span: HERE }],
-    levelOrigin: { kind: 'written', span: HERE },
     now: { value: { contactsASession, sessionsAWeek: 2 }, origin: { kind: 'written', span: HERE } },
-    lifts: new Map(),
-    cleared: new Set(),
-    limits: [],
-    returning: [],
-    away: [],
-    span: HERE,
     ...change,
-  };
-}
+  });
 
 export interface Season {
   readonly starts: string;
