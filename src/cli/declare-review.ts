@@ -12,7 +12,7 @@ import type { ReviewRequest } from './requests.ts';
 export const addReview: Add = (program, session, done) => {
   program
     .command('review')
-    .description('the Monday page: what to decide, what went otherwise than written, then the numbers')
+    .description('the Monday page: what to decide, what went otherwise than written, the week ahead, then the numbers')
     .argument(...PLAN)
     .option(
       '--as-of <date>',

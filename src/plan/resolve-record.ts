@@ -17,8 +17,9 @@ import type { DoneRow, Record, TestRow } from './types.ts';
 export function resolveRecord(scope: Scope, today: Day | undefined): Record {
   const done = scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []);
   const tests = scope.authored.testRows.flatMap((item) => resolveTestRow(scope, today, item) ?? []);
-  const key = ({ day, athlete }: DoneRow | TestRow): string => `${isoDate(day)} ${athlete}`;
-  return { done: inOrder(done, key), tests: inOrder(tests, key) };
+  // The athlete comes next, as the first of what a row means otherwise.
+  const dayOf = ({ day }: DoneRow | TestRow): Day => day;
+  return { done: inOrder(done, dayOf), tests: inOrder(tests, dayOf) };
 }
 
 function isRowSound(scope: Scope, today: Day | undefined, item: Item<DoneFields> | Item<TestRowFields>): boolean {

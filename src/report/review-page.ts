@@ -1,5 +1,5 @@
 // The Monday page in its order, for whoever reads it on a terminal or on paper: what to decide, what went otherwise than
-// written, and the numbers as sections.
+// written, the week ahead, and the numbers as sections.
 
 import { dateWithYear, weekdayName } from './calendar-words.ts';
 import type { Review } from './review.ts';
@@ -7,6 +7,7 @@ import { groupSection, lastWeek, plannedAndDone } from './review/sections/load-s
 import { linesSection } from './review/sections/section.ts';
 import type { ReviewSection } from './review/sections/section.ts';
 import { bestSection, figureSection, forecastSection, trendSection } from './review/sections/test-sections.ts';
+import { inOneLine } from './review/told-item.ts';
 import type { ToldItem } from './review/told-item.ts';
 
 export interface ReviewPage {
@@ -17,15 +18,19 @@ export interface ReviewPage {
   readonly toDecide: string;
   readonly decisions: readonly ToldItem[];
   readonly exceptions: readonly ToldItem[];
+  readonly ahead: readonly ToldItem[];
   readonly sections: readonly ReviewSection[];
 }
 
 export const NO_DECISIONS = 'Nothing.';
 export const NO_EXCEPTIONS = 'Nothing: all of it went as written.';
+export const NOTHING_AHEAD = 'Nothing out of the ordinary.';
 
 /** Everything in words; sections with nothing to tell aren't there. */
 export function reviewPage(review: Review): ReviewPage {
-  const { title, day, week, mark, recorded, decisions, exceptions, waivers } = review;
+  const { title, day, week, mark, recorded, waivers } = review;
+  const order = review.athletes.map(({ id }) => id);
+  const decisions = inOneLine(review.decisions, order);
   return {
     title: `${weekdayName(day)} ${dateWithYear(day)}: ${title}`,
     facts: [
@@ -36,7 +41,8 @@ export function reviewPage(review: Review): ReviewPage {
     ],
     toDecide: decisions.length === 0 ? 'To decide' : `To decide: ${decisions.length}`,
     decisions,
-    exceptions,
+    exceptions: review.exceptions,
+    ahead: inOneLine(review.ahead, order),
     sections: [
       ...plannedAndDone(review),
       ...groupSection(review),

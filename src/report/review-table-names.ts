@@ -3,6 +3,7 @@
 export const REVIEW_TABLE_NAMES = [
   'decisions',
   'exceptions',
+  'ahead',
   'weeks',
   'tests',
   'figures',

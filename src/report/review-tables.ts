@@ -17,6 +17,7 @@ import type { Cells, Column, Table } from './table.ts';
 export const REVIEW_TABLES: Readonly<Record<ReviewTableName, (review: Review) => Table>> = {
   decisions: ({ decisions }) => itemTable('decisions', decisions),
   exceptions: ({ exceptions }) => itemTable('exceptions', exceptions),
+  ahead: ({ ahead }) => itemTable('ahead', ahead),
   weeks: ({ athletes }) => tableOf('weeks', WEEK_COLUMNS, athletes, ({ id, weeks }) => weeks.map(weekCells(id))),
   tests: ({ athletes }) => tableOf('tests', TEST_COLUMNS, athletes, ({ id, trends }) => trends.map(trendCells(id))),
   figures: ({ athletes }) => ({ ...jumpTable(athletes.flatMap(({ figures }) => figures)), name: 'figures' }),

@@ -35,6 +35,8 @@ export interface Review {
   readonly weeks: readonly BuildWeek[];
   readonly decisions: readonly ToldItem[];
   readonly exceptions: readonly ToldItem[];
+  /** What stands in the week ahead and asks for no decision. */
+  readonly ahead: readonly ToldItem[];
   readonly athletes: readonly AthleteReview[];
   /** Athletes with every session of the last week on record, of those who had some. */
   readonly recorded: { readonly complete: number; readonly of: number };
@@ -70,6 +72,7 @@ export function createReview(
     weeks: common.weeks,
     decisions: inOrderOfWeight(found.flatMap(({ decisions }) => decisions)),
     exceptions: gathered(found.flatMap(({ exceptions }) => exceptions)),
+    ahead: gathered(found.flatMap(({ ahead }) => ahead)),
     athletes,
     recorded: completeWeeks(athletes),
     ...(best !== undefined && { best }),

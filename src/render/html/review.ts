@@ -2,7 +2,7 @@
 // Called by `footfall review --format html`.
 
 import { CAUTIONS } from '../../report/cautions.ts';
-import { NO_DECISIONS, NO_EXCEPTIONS } from '../../report/review-page.ts';
+import { NO_DECISIONS, NO_EXCEPTIONS, NOTHING_AHEAD } from '../../report/review-page.ts';
 import type { ReviewPage } from '../../report/review-page.ts';
 import type { ReviewSection } from '../../report/review/sections/section.ts';
 import type { ToldItem } from '../../report/review/told-item.ts';
@@ -13,7 +13,8 @@ import type { Content, Element } from './element.ts';
 export function* reviewSections(page: ReviewPage): Iterable<Element> {
   yield h('header', {}, h('h1', {}, page.title), h('p', { class: 'facts' }, page.facts.join(' · ')));
   yield section(page.toDecide, decisions(page.decisions));
-  yield section('Otherwise than written', exceptions(page.exceptions));
+  yield section('Otherwise than written', items(page.exceptions, NO_EXCEPTIONS));
+  yield section('The week ahead', items(page.ahead, NOTHING_AHEAD));
   for (const one of page.sections) yield section(one.title, content(one));
   yield h('footer', { class: 'small' }, CAUTIONS.join(' '));
 }
@@ -41,11 +42,11 @@ function decisions(items: readonly ToldItem[]): Element {
 const placesOf = (places: readonly string[]): Content =>
   places.map((place) => [' ', h('span', { class: 'place' }, place)]);
 
-function exceptions(items: readonly ToldItem[]): Element {
-  if (items.length === 0) return h('p', {}, NO_EXCEPTIONS);
+function items(told: readonly ToldItem[], none: string): Element {
+  if (told.length === 0) return h('p', {}, none);
   return table(
     ['What', 'Who', 'How', 'Line'].map((title) => head(title, 'left')),
-    items.map(({ kind, names: who, words, places }) => [
+    told.map(({ kind, names: who, words, places }) => [
       rowHead(kind),
       h('td', { class: 'who' }, names(who)),
       cell(words, 'left'),

@@ -13,7 +13,7 @@ import { isoDate } from '../../util/days.ts';
 export const renderReviewJson = (review: Review): string => `${JSON.stringify(reviewObject(review), null, 1)}\n`;
 
 function reviewObject(review: Review): JsonObject {
-  const { title, mark, day, week, decisions, exceptions, recorded, best, waivers, sources } = review;
+  const { title, mark, day, week, decisions, exceptions, ahead, recorded, best, waivers, sources } = review;
   return {
     format: 'footfall review',
     version: 1,
@@ -24,6 +24,7 @@ function reviewObject(review: Review): JsonObject {
     recorded_last_week: { complete: recorded.complete, of: recorded.of },
     decisions: decisions.map(itemObject),
     exceptions: exceptions.map(itemObject),
+    ahead: ahead.map(itemObject),
     weeks: objectsOf(REVIEW_TABLES.weeks(review)),
     tests: objectsOf(REVIEW_TABLES.tests(review)),
     figures: objectsOf(REVIEW_TABLES.figures(review)),

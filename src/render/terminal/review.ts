@@ -1,6 +1,6 @@
 // The Monday page on a terminal, in the order of report/review-page.ts. Called by `footfall review`.
 
-import { NO_DECISIONS, NO_EXCEPTIONS } from '../../report/review-page.ts';
+import { NO_DECISIONS, NO_EXCEPTIONS, NOTHING_AHEAD } from '../../report/review-page.ts';
 import type { ReviewPage } from '../../report/review-page.ts';
 import type { ReviewSection, SectionColumn } from '../../report/review/sections/section.ts';
 import type { ToldItem } from '../../report/review/told-item.ts';
@@ -15,7 +15,8 @@ export function* renderReview(page: ReviewPage, canvas: Canvas): Iterable<string
   yield* hanging('', page.title, width).map(palette.strong);
   yield* hanging('', page.facts.join(' · '), width).map(palette.quiet);
   yield* titled(page.toDecide, decisions(page.decisions, canvas), canvas);
-  yield* titled('Otherwise than written', exceptions(page.exceptions, canvas), canvas);
+  yield* titled('Otherwise than written', items(page.exceptions, NO_EXCEPTIONS, canvas), canvas);
+  yield* titled('The week ahead', items(page.ahead, NOTHING_AHEAD, canvas), canvas);
   for (const section of page.sections) yield* titled(section.title, sectionLines(section, canvas), canvas);
   yield '';
   yield* renderCautions(canvas);
@@ -38,14 +39,14 @@ function decisions(items: readonly ToldItem[], { palette, width }: Canvas): read
   ]);
 }
 
-function exceptions(items: readonly ToldItem[], { palette, width }: Canvas): readonly string[] {
-  if (items.length === 0) return [NO_EXCEPTIONS];
+function items(told: readonly ToldItem[], none: string, { palette, width }: Canvas): readonly string[] {
+  if (told.length === 0) return [none];
   const columns: readonly LayoutColumn<ToldItem>[] = [
     { title: '', align: 'left', text: ({ kind }) => kind },
     { title: '', align: 'left', text: ({ names, words }) => `${names.join(', ')}: ${words}`, wrapAt: LEAST_WORDS },
     { title: '', align: 'left', text: ({ places }) => places.join(', '), spare: 1, paint: palette.quiet },
   ];
-  return layOut(items, columns, width, palette.quiet).slice(1);
+  return layOut(told, columns, width, palette.quiet).slice(1);
 }
 
 const LEAST_WORDS = 24;

@@ -27,6 +27,7 @@ import { programmeForecasts } from './programme-forecast.ts';
 import type { ProgrammeForecast } from './programme-forecast.ts';
 import type { Subject } from './subject.ts';
 import type { ToldItem } from './told-item.ts';
+import { weekAhead } from './week-ahead.ts';
 import { GRAMS_A_KILO } from '../../util/units.ts';
 
 export interface ReviewBuilds {
@@ -68,6 +69,7 @@ export interface Reviewed {
   readonly review: AthleteReview;
   readonly decisions: readonly ToldItem[];
   readonly exceptions: readonly ToldItem[];
+  readonly ahead: readonly ToldItem[];
 }
 
 /**
@@ -110,6 +112,7 @@ export function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
     },
     decisions,
     exceptions: exceptionsAbout(subject),
+    ahead: weekAhead(subject),
   };
 }
 

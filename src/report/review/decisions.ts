@@ -7,8 +7,7 @@ import { newMaximum, staleMaxima } from './decisions/maxima.ts';
 import { missingRecord } from './decisions/missing-record.ts';
 import { painDecision } from './decisions/pain.ts';
 import { returnStage } from './decisions/return-stage.ts';
-import { testDecisions } from './decisions/tests.ts';
-import { weekAhead } from './decisions/week-ahead.ts';
+import { missingTests } from './decisions/missing-tests.ts';
 import type { NewMaximum } from './new-maxima.ts';
 import type { Subject } from './subject.ts';
 import { gathered } from './told-item.ts';
@@ -23,9 +22,8 @@ export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]):
     ...returnStage(subject),
     ...maxima.map((found) => newMaximum(subject, found)),
     ...staleMaxima(subject, new Set(maxima.map(({ max }) => max.lift))),
-    ...testDecisions(subject),
+    ...missingTests(subject),
     ...endingLimits(subject),
-    ...weekAhead(subject),
   ];
 }
 
@@ -39,7 +37,6 @@ const ORDER = [
   'new maximum',
   'old maximum',
   'test missing',
-  'test due',
 ];
 
 const rank = ({ kind }: ToldItem): number => (ORDER.includes(kind) ? ORDER.indexOf(kind) : ORDER.length);

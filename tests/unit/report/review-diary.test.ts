@@ -11,8 +11,8 @@ import { filesOf, planWith } from './example-plans.ts';
 const plan = planWith(filesOf('harbour-diary'));
 const on = (date: string): Review => createReview(reviewBuilds(plan, day(date)), EVERYTHING, day(date));
 
-const told = ({ decisions }: Review): readonly string[] =>
-  decisions.map(({ kind, athletes }) => `${kind}: ${athletes.join(', ')}`);
+const told = ({ decisions, ahead }: Review): readonly string[] =>
+  [...decisions, ...ahead].map(({ kind, athletes }) => `${kind}: ${athletes.join(', ')}`);
 const otherwise = ({ exceptions }: Review): readonly string[] =>
   exceptions.map(({ kind, athletes, words }) => `${kind}: ${athletes.join(', ')}: ${words}`);
 

@@ -7,10 +7,12 @@ import type { BuiltDay } from '../../../src/build/types.ts';
 import type { DoneRow, Plan } from '../../../src/plan/types.ts';
 import { createReview } from '../../../src/report/review.ts';
 import type { Review } from '../../../src/report/review.ts';
+import { reviewPage } from '../../../src/report/review-page.ts';
 import { otherJumpsDone } from '../../../src/report/review/all-jumps.ts';
 import { feltWeek } from '../../../src/report/review/felt-week.ts';
 import { sessionsDone } from '../../../src/report/review/planned-and-done.ts';
 import { dayOfReview } from '../../../src/report/review/review-day.ts';
+import type { ToldItem } from '../../../src/report/review/told-item.ts';
 import { EVERYTHING } from '../../../src/report/selection.ts';
 import { day } from '../date.ts';
 import { HERE } from '../schedule/make-plan.ts';
@@ -272,13 +274,16 @@ describe('decisions', () => {
     expect(kinds(reviewOf(plan, '2027-01-11'))).toEqual([]);
   });
 
-  it('name a test without a result, and one that is due', () => {
+  it('name a test without a result; one that is due is announced', () => {
     const more =
       'tests: [{ date: 2027-01-06, what: [countermovement-jump], contacts: 10 }, { date: 2027-01-13, what: [back-squat] }]\n';
     const review = reviewOf(season({ done: WEEK_1, more }), '2027-01-11');
-    expect(kinds(review)).toEqual(['test missing', 'test due']);
+    expect(kinds(review)).toEqual(['test missing']);
+    expect(review.ahead).toMatchObject([
+      { kind: 'test due', words: expect.stringMatching(/^Wed 13 Jan: back squat\. No jump session that day/u) },
+    ]);
     const tested = season({ done: WEEK_1, more, tests: ['2027-01-06,mira,countermovement-jump,1,33,cm,mat,no,'] });
-    expect(kinds(reviewOf(tested, '2027-01-11'))).toEqual(['test due']);
+    expect(kinds(reviewOf(tested, '2027-01-11'))).toEqual([]);
   });
 
   it('wait for the signature of a stage, and speak of a limit that ends', () => {
@@ -298,6 +303,23 @@ describe('decisions', () => {
     expect(found?.words).toContain('900');
     expect(found?.changes).toBe('no sheets for the week of 18 Jan until it is put right or waived');
     expect(found?.places).toEqual(['season.yaml:10']);
+  });
+
+  it('are one line of the page for several athletes, with what differs told of each', () => {
+    const athletes = ['ada', 'bea', 'mira'].map((id) => `${id}: { ${ADULT} }`).join(', ');
+    const done = ['2027-01-05,mira,session,,,,,', '2027-01-07,mira,session,,,,,', '2027-01-05,bea,session,,,,,'];
+    const more = 'tests: [{ date: 2027-01-06, what: [countermovement-jump, back-squat], contacts: 10 }]\n';
+    const tests = ['2027-01-06,bea,back-squat,1,80,kg,,,'];
+    const review = reviewOf(season({ athletes, done, more, tests }), '2027-01-11');
+    const page = reviewPage(review);
+    const told = ({ kind, names, words }: ToldItem): string => `${kind}: ${names.join(', ')}: ${words}`;
+    expect(page.decisions.map(told).filter((words) => words.startsWith('test missing'))).toEqual([
+      'test missing: ada, bea, mira: no result of the test on Wed 6 Jan: back squat, counter-movement jump (ada, mira); ' +
+        'counter-movement jump (bea)',
+    ]);
+    expect(page.toDecide).toBe(`To decide: ${page.decisions.length}`);
+    const inTable = review.decisions.flatMap(({ kind, athletes: ids }) => (kind === 'test missing' ? ids : []));
+    expect(inTable).toEqual(['ada', 'mira', 'bea']);
   });
 
   it('are told once where they are the same for several', () => {

@@ -4,6 +4,7 @@ import { dayWords } from '../../calendar-words.ts';
 import { counted } from '../../quantities.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
+import { inParts } from '../told-item.ts';
 import type { ToldItem } from '../told-item.ts';
 
 /** One at most, for all sessions together, with what the schedule takes in their place. */
@@ -19,7 +20,11 @@ export function missingRecord(subject: Subject): readonly ToldItem[] {
     {
       kind: 'record missing',
       ...whoOf(subject),
-      words: `${counted(missing.length, 'session')} since ${dayWords(first.day)} not on record: done, less, or missed?`,
+      ...inParts(
+        '',
+        `${counted(missing.length, 'session')} since ${dayWords(first.day)}`,
+        ' not on record: done, less, or missed?',
+      ),
       changes: changesOf(empty.length, overdue),
       places: [places.words(athlete.span)],
     },

@@ -1,23 +1,20 @@
-// Tests: those that are due, and those that were and have no result on record. Called by ../decisions.ts.
+// Tests that were and have no result on record. Called by ../decisions.ts.
 
-import { REVIEW } from '../../../library/review.ts';
 import { appliesTo, holds } from '../../../plan/applies.ts';
 import type { TestDay } from '../../../plan/types.ts';
 import { dayWords } from '../../calendar-words.ts';
 import { testNames } from '../../card.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
+import { inParts } from '../told-item.ts';
 import type { ToldItem } from '../told-item.ts';
 
 /** Those of the weeks looked back on without a result, then those of the days ahead. */
-export function testDecisions(subject: Subject): readonly ToldItem[] {
+export function missingTests(subject: Subject): readonly ToldItem[] {
   const { plan, athlete, day, behind } = subject;
   const from = behind[0]?.starts ?? day;
   const mine = plan.tests.filter(({ who }) => appliesTo(who, athlete));
-  return [
-    ...mine.filter((test) => from <= test.day && test.day < day).flatMap((test) => withoutResult(subject, test)),
-    ...mine.filter((test) => day <= test.day && test.day < day + REVIEW.daysAhead).map((test) => due(subject, test)),
-  ];
+  return mine.filter((test) => from <= test.day && test.day < day).flatMap((test) => withoutResult(subject, test));
 }
 
 function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
@@ -31,17 +28,9 @@ function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
     {
       kind: 'test missing',
       ...whoOf(subject),
-      words: `no result of the test on ${dayWords(test.day)}: ${testNames(plan, missing)}`,
+      ...inParts(`no result of the test on ${dayWords(test.day)}: `, testNames(plan, missing), ''),
       changes: 'kilos and the jump trend stand on the test before it',
       places: [places.words(test.span)],
     },
   ];
 }
-
-const due = (subject: Subject, test: TestDay): ToldItem => ({
-  kind: 'test due',
-  ...whoOf(subject),
-  words: `test on ${dayWords(test.day)}: ${testNames(subject.plan, test.what)}`,
-  changes: `no jump session that day, ${test.contacts} contacts of its own`,
-  places: [subject.places.words(test.span)],
-});
