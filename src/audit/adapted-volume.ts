@@ -7,12 +7,11 @@ import { holds, overlap } from '../plan/applies.ts';
 import { lastPainBefore } from '../plan/done-by.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
 import type { RuleId } from '../library/rules.ts';
-import { VOLUME } from '../library/volume.ts';
+import { LADDER, VOLUME } from '../library/volume.ts';
 import { planIndex } from './plan-index.ts';
-import type { Parameter, Parameters } from './parameters.ts';
+import type { Parameters } from './parameters.ts';
 import type { AdaptedWeek, RunAway, WeekReading } from './season-reading.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../util/units.ts';
 
 const share = (percent: number, of: number): number => Math.floor((percent * of) / PERCENT);
 
@@ -134,15 +133,12 @@ interface Ladders {
 function readLadders({ parameter }: Parameters): Ladders {
   const shortFrom = parameter('return-ramp', 'short-from');
   const longFrom = parameter('return-ramp', 'long-from');
-  const percents: readonly Parameter<number>[] = ['first', 'second', 'third', 'fourth'].map((name) =>
-    parameter('return-ramp', name),
-  );
-  const SHORT_STEPS = 2;
+  const percents = LADDER.rungs.map((name) => parameter('return-ramp', name));
   return {
     behind: (run) => {
       const weeksAway = run.counted;
       if (weeksAway >= longFrom(run)) return { weeksAway, steps: percents.length, taken: 0 };
-      return weeksAway >= shortFrom(run) ? { weeksAway, steps: SHORT_STEPS, taken: 0 } : undefined;
+      return weeksAway >= shortFrom(run) ? { weeksAway, steps: LADDER.short, taken: 0 } : undefined;
     },
     percent: (step, week) => percents[step]?.(week) ?? PERCENT,
   };

@@ -21,6 +21,7 @@ import type { Ladder } from './ladders.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
 import { writtenDrafts } from './written-lines.ts';
+import { SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export interface AddedLines {
   readonly drafts: readonly Draft[];
@@ -47,8 +48,6 @@ export interface AddTask {
   readonly pins: DayPins;
   readonly written: WrittenContext;
 }
-
-const SECONDS = 60;
 
 /** Drafts in the order of the plan, their contacts together, and why what is left out is left out. */
 export function addedLines(task: AddTask): AddedLines {
@@ -172,6 +171,6 @@ function spreadMinutes(drafts: Draft[], first: number, minutes: number | undefin
   for (let index = first; index < drafts.length; index += 1) {
     const draft = drafts[index];
     if (draft !== undefined)
-      drafts[index] = { ...draft, numbered: [], seconds: index === first ? minutes * SECONDS : 0 };
+      drafts[index] = { ...draft, numbered: [], seconds: index === first ? minutes * SECONDS_A_MINUTE : 0 };
   }
 }

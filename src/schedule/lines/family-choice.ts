@@ -4,6 +4,7 @@
 
 import { FAMILIES, FAMILY_COST } from '../../library/families.ts';
 import type { DirectionShares, Range } from '../../library/types.ts';
+import { PERCENT } from '../../util/units.ts';
 
 /** A family as the members of a group would do it. */
 export interface FamilyOption {
@@ -118,12 +119,12 @@ function mixtureCost(set: readonly Likely[], weights: readonly number[], aim: Fa
     const option = set[index]?.option;
     const weight = weights[index] ?? 0;
     if (option === undefined) continue;
-    vertical += (option.direction.vertical * weight) / HUNDRED;
-    horizontal += (option.direction.horizontal * weight) / HUNDRED;
+    vertical += (option.direction.vertical * weight) / PERCENT;
+    horizontal += (option.direction.horizontal * weight) / PERCENT;
     if (option.fast) fast += weight;
     if (option.onlyHigh) high += weight;
   }
-  const lateral = HUNDRED - vertical - horizontal;
+  const lateral = PERCENT - vertical - horizontal;
   const directions =
     (vertical - aim.directions.vertical) ** 2 +
     (horizontal - aim.directions.horizontal) ** 2 +
@@ -132,11 +133,9 @@ function mixtureCost(set: readonly Likely[], weights: readonly number[], aim: Fa
   return directions * FAMILY_COST.directionPoint + outside ** 2 * FAMILY_COST.fastPoint;
 }
 
-const HUNDRED = 100;
-
 /** Shares in points that add up to a hundred, each at least one step, for sets of each size. */
 const MIXTURES: readonly (readonly (readonly number[])[])[] = Array.from({ length: FAMILIES.most + 1 }, (_, parts) =>
-  parts === 0 ? [] : compositions(HUNDRED / FAMILY_COST.mixtureStep, parts).filter(isMixed),
+  parts === 0 ? [] : compositions(PERCENT / FAMILY_COST.mixtureStep, parts).filter(isMixed),
 );
 
 function isMixed(shares: readonly number[]): boolean {

@@ -5,6 +5,7 @@
 import { MINUTES } from '../../library/minutes.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { Draft } from './draft.ts';
+import { SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export interface Fitted {
   readonly drafts: readonly Draft[];
@@ -15,8 +16,6 @@ export interface Fitted {
   readonly setsCut: number;
 }
 
-const SECONDS = 60;
-
 /** Seconds before the first set, and of the lighter sets before the first main lift. */
 function opening(drafts: readonly Draft[]): number {
   let warmUp: number = MINUTES.liftWarmUp;
@@ -25,7 +24,7 @@ function opening(drafts: readonly Draft[]): number {
     if (draft.line.contacts > 0) warmUp = VOLUME.warmUpMinutes;
     if (draft.role === 'main') lighter = MINUTES.lighterSetsMinutes;
   }
-  return (warmUp + lighter) * SECONDS;
+  return (warmUp + lighter) * SECONDS_A_MINUTE;
 }
 
 /** How long a session of these lines takes in seconds, from the beginning of its warm-up. */

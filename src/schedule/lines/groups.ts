@@ -16,6 +16,7 @@ import type { Ladders, Rung } from './ladders.ts';
 import { setWaiting } from './minutes.ts';
 import type { Standing } from './standing.ts';
 import { gateValues, standingOn } from './standing.ts';
+import { PERCENT } from '../../util/units.ts';
 
 /** The families of one squad at one place in one phase, in the order they are done. */
 export interface Group {
@@ -165,14 +166,12 @@ function familyOptions(
   for (const family of chooser.plan.library.families.keys()) {
     const usual = usualRung(chooser, family, members, place, phase);
     if (usual === undefined) continue;
-    const able = (usual.able * HUNDRED) / people;
+    const able = (usual.able * PERCENT) / people;
     if (able < FAMILY_COST.leastMembers) continue;
     rows.push({ drill: usual.drill, option: optionOf(family, usual, able, people, place, phase) });
   }
   return rows.sort((a, b) => ease(a.drill) - ease(b.drill)).map((row) => row.option);
 }
-
-const HUNDRED = 100;
 
 /** Easier drills first, and of one tier the slow ones. */
 const ease = (drill: Drill): number => TIERS.indexOf(drill.tier) * 2 + (drill.cycle === 'fast' ? 1 : 0);
@@ -186,7 +185,7 @@ function optionOf(
   phase: PhaseRow,
 ): FamilyOption {
   const { drill } = usual;
-  const leftOut = Math.floor((HUNDRED - able) / FAMILY_COST.memberStep) * FAMILY_COST.memberStep;
+  const leftOut = Math.floor((PERCENT - able) / FAMILY_COST.memberStep) * FAMILY_COST.memberStep;
   const cost =
     leftOut * FAMILY_COST.memberLeftOut +
     (usualFamilies(phase.id).includes(family) ? 0 : FAMILY_COST.unusual) +

@@ -29,6 +29,7 @@ import { findMax } from './maxima.ts';
 import { liftSeconds } from './minutes.ts';
 import type { MadeLoad } from './plates.ts';
 import { makeLoad, plateStep } from './plates.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export interface LiftSession {
   readonly athlete: Athlete;
@@ -128,8 +129,6 @@ interface Load extends MadeLoad {
   readonly percent: number;
   readonly heldBy?: string;
 }
-
-const PERCENT = 100;
 
 function loadOf(lift: Lift, wanted: Prescription, max: UsableMax, session: LiftSession): Load | undefined {
   const percent = wanted.percent ?? 0;

@@ -6,6 +6,7 @@ import type { LoadStep, PhaseLifting, ReserveStep } from '../../library/lifting.
 import { getLoadStep, LIFTING } from '../../library/lifting.ts';
 import { percentForReps, repsAtPercent } from '../../library/load-chart.ts';
 import type { Standing } from './standing.ts';
+import { PERCENT } from '../../util/units.ts';
 
 /** What a session and its week ask of the lifting. */
 export interface LiftDay {
@@ -35,8 +36,6 @@ export interface Prescription {
 type Clamped = Pick<Lift, 'reps'>;
 
 const clamp = (lift: Clamped, reps: number): number => Math.max(lift.reps.from, Math.min(lift.reps.to, reps));
-
-const PERCENT = 100;
 
 /** The sets of an easy day: the library's share of the usual ones, one at least. C. */
 export function easySets(sets: number, day: LiftDay): number {

@@ -6,6 +6,7 @@ import type { Athlete, LiftMax } from '../../plan/types.ts';
 import type { Lift } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export interface UsableMax {
   readonly max: LiftMax;
@@ -22,8 +23,6 @@ export interface StaleRule {
   readonly awayWeeks: number;
   readonly share: number;
 }
-
-const PERCENT = 100;
 
 /**
  * The maximum of a lift on a day, or undefined when none is known. `returns` are the days training began again after an

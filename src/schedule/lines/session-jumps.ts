@@ -19,8 +19,7 @@ import { fillIn, sessionPicks } from './session-picks.ts';
 import type { Tally } from './tally.ts';
 import { tallyKey } from './tally.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
-
-const PERCENT = 100;
+import { PERCENT } from '../../util/units.ts';
 
 export interface SessionJumps {
   readonly drafts: readonly Draft[];

@@ -5,6 +5,7 @@
 import type { BuiltLine, BuiltSession, Reason } from '../../build/types.ts';
 import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
 import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
+import type { PhaseLifting } from '../../library/lifting.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { ScheduledSession } from '../types.ts';
 import type { AddedLines } from './added-lines.ts';
@@ -17,6 +18,7 @@ import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
 import type { Fitted } from './fit.ts';
 import type { Ladder } from './ladders.ts';
 import { liftDrafts, sharePlaces } from './lift-lines.ts';
+import type { SharedPlace } from './lift-lines.ts';
 import type { LiftSession } from './lift-draft.ts';
 import type { LiftDay } from './lift-scheme.ts';
 import { reportBarred } from './barred-wishes.ts';
@@ -28,6 +30,7 @@ import { addDrill, addLoadedJump } from './tally.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
 import { writtenDrafts } from './written-lines.ts';
+import { PERCENT, SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export interface SessionPlace {
   readonly session: ScheduledSession;
@@ -45,9 +48,6 @@ export interface MadeSession {
   readonly built: BuiltSession;
   readonly tally: Tally;
 }
-
-const SECONDS = 60;
-const PERCENT = 100;
 
 /** A session as a programme writes it: its own contacts, nothing cut. */
 export function writtenSession(
@@ -93,7 +93,7 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
   trainee.known.note(added.drills.map((one) => one.drill));
   const contacts = session.contacts - added.contacts - loaded;
-  const most = Math.floor((session.slot.minutes * (PERCENT + week.rules.minutesOver)) / PERCENT) * SECONDS;
+  const most = Math.floor((session.slot.minutes * (PERCENT + week.rules.minutesOver)) / PERCENT) * SECONDS_A_MINUTE;
   const jumps =
     contacts > 0
       ? sessionJumps({
@@ -128,7 +128,7 @@ function leftReasons(left: readonly LeftOut[]): readonly Reason[] {
 /** Behind the warm-up, and before the lifting that a session of both is planned with. */
 function mostJumping(mostSeconds: number, session: ScheduledSession): number {
   const lifting = session.lifts ? VOLUME.liftingMinutes : 0;
-  return mostSeconds - (VOLUME.warmUpMinutes + lifting) * SECONDS;
+  return mostSeconds - (VOLUME.warmUpMinutes + lifting) * SECONDS_A_MINUTE;
 }
 
 function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
@@ -148,7 +148,7 @@ function writtenContext(trainee: Trainee, week: TrainingWeek, session: Scheduled
 function liftingOf(
   trainee: Trainee,
   week: TrainingWeek,
-  { session, liftIndex, liftSessions }: SessionPlace,
+  place: SessionPlace,
   ladder: Ladder,
   pins: DayPins,
   added: AddedLines,
@@ -156,23 +156,14 @@ function liftingOf(
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];
-  const { kind, step } = week.kind;
-  const { rules } = week;
-  const liftDay: LiftDay = {
-    scheme,
-    loadingWeek: week.loadingWeek,
-    easy: kind === 'deload' || kind === 'taper' || (kind === 'return' && (step ?? 1) === 1),
-    heavyAllowed: session.heavyAllowed && ladder.standing.stage === undefined,
-    heavyFrom: rules.heavyFrom,
-    leastReserve: rules.leastReserve,
-  };
+  const { session } = place;
   const lifting: LiftSession = {
     athlete: trainee.athlete,
     day: session.day,
     phase: week.phase,
     ladder,
-    liftDay,
-    rules,
+    liftDay: liftDayOf(week, session, ladder, scheme),
+    rules: week.rules,
     pins,
     returns: trainee.returns,
     history: trainee.history,
@@ -183,16 +174,41 @@ function liftingOf(
     barred: (exercise, bars, pin) => reportBarred(trainee, week, { exercise, bars, span: pin.span }, ladder),
     left: (exercise, pin) => left.push({ exercise, pin }),
   };
+  return liftDrafts(liftPlaces(trainee, week, place, lifting), lifting);
+}
+
+function liftDayOf(
+  { kind: { kind, step }, loadingWeek, rules }: TrainingWeek,
+  session: ScheduledSession,
+  ladder: Ladder,
+  scheme: PhaseLifting,
+): LiftDay {
+  return {
+    scheme,
+    loadingWeek,
+    easy: kind === 'deload' || kind === 'taper' || (kind === 'return' && (step ?? 1) === 1),
+    heavyAllowed: session.heavyAllowed && ladder.standing.stage === undefined,
+    heavyFrom: rules.heavyFrom,
+    leastReserve: rules.leastReserve,
+  };
+}
+
+/** The places of the session's pattern with what may fill them: the same for all who stand alike, and so kept by a key. */
+function liftPlaces(
+  { groups, people }: Trainee,
+  { phase, index }: TrainingWeek,
+  { session, liftIndex, liftSessions }: SessionPlace,
+  lifting: LiftSession,
+): readonly SharedPlace[] {
+  const { loadingWeek, easy, heavyAllowed, heavyFrom, leastReserve } = lifting.liftDay;
   const short = session.shortLift === true;
-  const turn = liftSessions <= 1 ? week.index % 2 : liftIndex;
-  const day = `${week.phase}|${liftDay.loadingWeek}|${liftDay.easy}|${liftDay.heavyAllowed}|${liftDay.heavyFrom}|${liftDay.leastReserve}`;
-  const key = `${ladder.number}|${trainee.people}|${day}|${liftSessions}|${turn}|${short}`;
-  const places = trainee.groups.lifting(key, () => {
-    const all = sessionPatterns(week.phase, liftSessions, liftIndex, week.index);
+  const turn = liftSessions <= 1 ? index % 2 : liftIndex;
+  const day = `${phase}|${loadingWeek}|${easy}|${heavyAllowed}|${heavyFrom}|${leastReserve}`;
+  return groups.lifting(`${lifting.ladder.number}|${people}|${day}|${liftSessions}|${turn}|${short}`, () => {
+    const all = sessionPatterns(phase, liftSessions, liftIndex, index);
     const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : all;
-    return sharePlaces(patterns, trainee.groups.lifts, lifting);
+    return sharePlaces(patterns, groups.lifts, lifting);
   });
-  return liftDrafts(places, lifting);
 }
 
 const NONE_THERE: ReadonlySet<string> = new Set();
@@ -217,7 +233,7 @@ function lay(week: TrainingWeek, session: ScheduledSession, fitted: Fitted, reas
   const { drafts, seconds, leftOut, setsCut } = fitted;
   const lines = numbered(drafts);
   const contacts = lines.reduce((sum, line) => sum + line.contacts, 0);
-  const minutes = Math.ceil(seconds / SECONDS);
+  const minutes = Math.ceil(seconds / SECONDS_A_MINUTE);
   const cut = leftOut.length > 0 || setsCut > 0;
   return {
     day: session.day,

@@ -9,6 +9,7 @@ import { ageOn, levelOn, limitsOn, returnStageOn } from '../../plan/athlete-fact
 import type { RuleId } from '../../library/rules.ts';
 import type { Level } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
+import { GRAMS_A_KILO, PERCENT } from '../../util/units.ts';
 
 export interface Standing {
   /** Equal for athletes and days whose gates are equal. */
@@ -48,8 +49,6 @@ export interface GateValues {
   readonly youthLeastReps: number;
 }
 
-const GRAMS = 1000;
-const PERCENT = 100;
 /** The lift whose maximum the strength for drops is measured by. */
 const STRENGTH_LIFT = 'back-squat';
 
@@ -90,7 +89,7 @@ export function standingOn(athlete: Athlete, day: Day, values: GateValues): Stan
   const years = ageOn(athlete, day);
   const age = ageBand(years, values);
   const youngLifter = years !== undefined && years < values.youthUnder;
-  const heavy = athlete.massGrams === undefined || athlete.massGrams > values.dropMassOverKg * GRAMS;
+  const heavy = athlete.massGrams === undefined || athlete.massGrams > values.dropMassOverKg * GRAMS_A_KILO;
   const strength = strengthBand(athlete, values);
   const limits = limitsOn(athlete, day);
   const stage = returnStageOn(athlete, day);

@@ -11,9 +11,7 @@ import type { ScheduledSession } from '../types.ts';
 import type { Draft } from './draft.ts';
 import { fitSession } from './fit.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
-
-const SECONDS = 60;
-const PERCENT = 100;
+import { PERCENT, SECONDS_A_MINUTE } from '../../util/units.ts';
 
 interface Long {
   readonly drafts: readonly Draft[];
@@ -41,10 +39,10 @@ export function reportTooLong(
         athlete: athlete.id,
         days: days.map(isoDate),
         lines: blocks.length,
-        found: Math.ceil(found / SECONDS),
-        most: Math.floor(most / SECONDS),
+        found: Math.ceil(found / SECONDS_A_MINUTE),
+        most: Math.floor(most / SECONDS_A_MINUTE),
         slot: slot.minutes,
-        wanted: Math.ceil((Math.ceil(found / SECONDS) * PERCENT) / share),
+        wanted: Math.ceil((Math.ceil(found / SECONDS_A_MINUTE) * PERCENT) / share),
       },
       span: first,
       related: [

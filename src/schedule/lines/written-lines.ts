@@ -16,6 +16,7 @@ import { isHeavy } from './heavy.ts';
 import { findMax } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
 import { makeLoad } from './plates.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export interface WrittenContext {
   readonly athlete: Athlete;
@@ -129,8 +130,6 @@ function usualRest(lift: Lift, context: WrittenContext): number {
 
 type LoadFields = Pick<LineDraft, 'estimated'> &
   Partial<Pick<LineDraft, 'loadGrams' | 'perSideGrams' | 'barGrams' | 'percent' | 'reserve'>>;
-
-const PERCENT = 100;
 
 /** The load as written, or the share of the maximum as the plates make it. */
 function loadOf(line: WrittenLine, lift: Lift, context: WrittenContext): LoadFields {
