@@ -77,99 +77,120 @@ const manyLines: ReadonlySet<TokenKind> = new Set(['plain', 'single-quoted', 'do
 /** The tokens of a text; after the last one `end`, again and again. */
 export const tokenStream = (text: string): TokenStream => {
   const lexemes = new Lexer().lex(text);
-  const touchingComments: number[] = [];
-  const tabs: number[] = [];
-  let offset = 0;
-  let line = 0;
-  let lineStart = 0;
-  let first = true;
-  let tabAt = -1;
-  let scalarNext = false;
-  let inHeader = false;
-
-  const startLine = (at: number): void => {
-    line += 1;
-    lineStart = at;
-    first = true;
-    tabAt = -1;
-  };
-
-  const token = (kind: TokenKind, lexeme: string): Token => {
-    if (first && tabAt !== -1 && kind !== 'end') tabs.push(tabAt);
-    const start = offset;
-    const startLine = line;
-    const column = start - lineStart;
-    const isFirst = first;
-    const tab = tabAt;
-    offset = start + lexeme.length;
-    first = false;
-    if (manyLines.has(kind)) passLines(lexeme, start);
-    return { kind, start, end: offset, line: startLine, endLine: line, column, first: isFirst, tabAt: tab };
-  };
-
-  const passLines = (lexeme: string, start: number): void => {
-    for (let at = lexeme.indexOf('\n'); at !== -1; at = lexeme.indexOf('\n', at + 1)) {
-      line += 1;
-      lineStart = start + at + 1;
-      first = at + 1 === lexeme.length;
-      tabAt = -1;
-    }
-  };
-
-  const take = (lexeme: string): Token | undefined => {
-    if (scalarNext) {
-      scalarNext = false;
-      const kind = inHeader ? 'block-text' : 'plain';
-      inHeader = false;
-      return lexeme === '' && kind === 'plain' ? undefined : token(kind, lexeme);
-    }
-    const type = CST.tokenType(lexeme);
-    switch (type) {
-      case 'scalar':
-        scalarNext = true;
-        return undefined;
-      case 'doc-mode':
-        return undefined;
-      case 'newline':
-        if (lexeme === '') return undefined;
-        offset += lexeme.length;
-        startLine(offset);
-        return undefined;
-      case 'space':
-        if (first && tabAt === -1 && lexeme.includes('\t')) tabAt = offset + lexeme.indexOf('\t');
-        offset += lexeme.length;
-        return undefined;
-      case 'comment':
-        if (!first && !/[ \t\n\r]/u.test(text.charAt(offset - 1))) touchingComments.push(offset);
-        offset += lexeme.length;
-        return undefined;
-      case 'flow-error-end':
-        return {
-          kind: 'flow-break',
-          start: offset,
-          end: offset,
-          line,
-          endLine: line,
-          column: offset - lineStart,
-          first,
-          tabAt,
-        };
-      default: {
-        if (inHeader) return token('stray', lexeme);
-        inHeader = type === 'block-scalar-header';
-        return token(type === null ? 'stray' : (kinds[type] ?? 'stray'), lexeme);
-      }
-    }
-  };
-
+  const place = startOf(text);
   const next = (): Token => {
     for (;;) {
       const { done, value } = lexemes.next();
-      if (done === true) return token('end', '');
-      const taken = take(value);
+      if (done === true) return token(place, 'end', '');
+      const taken = take(place, value);
       if (taken !== undefined) return taken;
     }
   };
-
-  return { next, touchingComments, tabs };
+  return { next, touchingComments: place.touchingComments, tabs: place.tabs };
 };
+
+/** How far the text is read, and what is known of the line it is read to. */
+interface Place {
+  readonly text: string;
+  offset: number;
+  line: number;
+  lineStart: number;
+  first: boolean;
+  tabAt: number;
+  /** The lexer has said that the next lexeme is a text. */
+  scalarNext: boolean;
+  /** Between the header of a text block and the block. */
+  inHeader: boolean;
+  readonly touchingComments: number[];
+  readonly tabs: number[];
+}
+
+const startOf = (text: string): Place => ({
+  text,
+  offset: 0,
+  line: 0,
+  lineStart: 0,
+  first: true,
+  tabAt: -1,
+  scalarNext: false,
+  inHeader: false,
+  touchingComments: [],
+  tabs: [],
+});
+
+/** The token of a lexeme; undefined where it says nothing by itself. */
+const take = (place: Place, lexeme: string): Token | undefined => {
+  if (place.scalarNext) return takeScalar(place, lexeme);
+  const type = CST.tokenType(lexeme);
+  switch (type) {
+    case 'scalar':
+      place.scalarNext = true;
+      return undefined;
+    case 'doc-mode':
+      return undefined;
+    case 'newline':
+    case 'space':
+    case 'comment':
+      pass(place, type, lexeme);
+      return undefined;
+    case 'flow-error-end':
+      return flowBreak(place);
+    default:
+      if (place.inHeader) return token(place, 'stray', lexeme);
+      place.inHeader = type === 'block-scalar-header';
+      return token(place, type === null ? 'stray' : (kinds[type] ?? 'stray'), lexeme);
+  }
+};
+
+const takeScalar = (place: Place, lexeme: string): Token | undefined => {
+  const kind = place.inHeader ? 'block-text' : 'plain';
+  place.scalarNext = false;
+  place.inHeader = false;
+  return lexeme === '' && kind === 'plain' ? undefined : token(place, kind, lexeme);
+};
+
+const token = (place: Place, kind: TokenKind, lexeme: string): Token => {
+  const { offset: start, line, lineStart, first, tabAt } = place;
+  if (first && tabAt !== -1 && kind !== 'end') place.tabs.push(tabAt);
+  const end = start + lexeme.length;
+  place.offset = end;
+  place.first = false;
+  if (manyLines.has(kind)) passLines(place, lexeme, start);
+  return { kind, start, end, line, endLine: place.line, column: start - lineStart, first, tabAt };
+};
+
+const passLines = (place: Place, lexeme: string, start: number): void => {
+  for (let at = lexeme.indexOf('\n'); at !== -1; at = lexeme.indexOf('\n', at + 1)) {
+    startLine(place, start + at + 1);
+    place.first = at + 1 === lexeme.length;
+  }
+};
+
+const startLine = (place: Place, at: number): void => {
+  place.line += 1;
+  place.lineStart = at;
+  place.first = true;
+  place.tabAt = -1;
+};
+
+/** Goes on behind what is no token: spaces, a comment, the end of a line. */
+const pass = (place: Place, type: 'newline' | 'space' | 'comment', lexeme: string): void => {
+  const { text, offset, first } = place;
+  if (type === 'space' && first && place.tabAt === -1 && lexeme.includes('\t')) {
+    place.tabAt = offset + lexeme.indexOf('\t');
+  }
+  if (type === 'comment' && !first && !/[ \t\n\r]/u.test(text.charAt(offset - 1))) place.touchingComments.push(offset);
+  place.offset += lexeme.length;
+  if (type === 'newline' && lexeme !== '') startLine(place, place.offset);
+};
+
+const flowBreak = ({ offset, line, lineStart, first, tabAt }: Place): Token => ({
+  kind: 'flow-break',
+  start: offset,
+  end: offset,
+  line,
+  endLine: line,
+  column: offset - lineStart,
+  first,
+  tabAt,
+});
