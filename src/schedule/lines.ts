@@ -13,7 +13,7 @@ import type { PhaseId, PhaseRow } from '../library/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { weekStart } from './grid.ts';
-import type { Aim } from './lines/allot.ts';
+import type { Aim } from './lines/allot-target.ts';
 import { linePins } from './lines/day-pins.ts';
 import { knownDrills } from './lines/known-drills.ts';
 import { lineRules } from './lines/line-rules.ts';

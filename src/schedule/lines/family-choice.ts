@@ -45,11 +45,12 @@ export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim)
   const likely = likeliest(options, aim);
   let best: readonly Likely[] = likely.slice(0, FAMILIES.least);
   let bestCost = Number.POSITIVE_INFINITY;
-  const visit = (from: number, set: readonly Likely[], soFar: number): void => {
+  const set: Likely[] = [];
+  const visit = (from: number, soFar: number): void => {
     if (set.length >= FAMILIES.least) {
       const cost = costOf(set, soFar, aim, bestCost);
       if (cost < bestCost) {
-        best = set;
+        best = [...set];
         bestCost = cost;
       }
     }
@@ -57,10 +58,12 @@ export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim)
     for (let index = from; index < likely.length; index += 1) {
       const one = likely[index];
       if (one === undefined || soFar + one.own >= bestCost) return;
-      visit(index + 1, [...set, one], soFar + one.own);
+      set.push(one);
+      visit(index + 1, soFar + one.own);
+      set.pop();
     }
   };
-  visit(0, [], 0);
+  visit(0, 0);
   const chosen = new Set(best.map((one) => one.option));
   return options.filter((option) => chosen.has(option)).map((option) => option.family);
 }
@@ -90,11 +93,14 @@ function costOf(set: readonly Likely[], own: number, aim: FamilyAim, bound: numb
   let onlyHigh = 0;
   let high = false;
   let drop = false;
-  for (const { option, change } of set) {
-    if (change) changes += 1;
-    if (option.onlyHigh) onlyHigh += 1;
-    high ||= option.high;
-    drop ||= option.drop;
+  // Tens of thousands of sets are looked at, and walking one by its index makes nothing that is thrown away.
+  for (let index = 0; index < set.length; index += 1) {
+    const one = set[index];
+    if (one === undefined) continue;
+    if (one.change) changes += 1;
+    if (one.option.onlyHigh) onlyHigh += 1;
+    high ||= one.option.high;
+    drop ||= one.option.drop;
   }
   cost += Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
   cost += Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;

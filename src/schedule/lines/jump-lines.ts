@@ -4,8 +4,9 @@
 import type { Reason } from '../../build/types.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
 import type { Drill } from '../../library/types.ts';
-import type { Aim, Candidate } from './allot.ts';
 import { allot } from './allot.ts';
+import type { Candidate } from './allot-search.ts';
+import type { Aim } from './allot-target.ts';
 import type { Choice } from './choices.ts';
 import type { Draft, LineDraft } from './draft.ts';
 import { drillSeconds } from './minutes.ts';

@@ -7,7 +7,7 @@ import type { RuleBook } from '../../plan/rule-book.ts';
 import type { PhaseId, PhaseRow } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
 import type { ContactsWeek, DaysWeek, KindWeek } from '../types.ts';
-import type { Aim } from './allot.ts';
+import type { Aim } from './allot-target.ts';
 import type { Groups } from './workshop.ts';
 import type { KnownDrills } from './known-drills.ts';
 import type { LineRules } from './line-rules.ts';
