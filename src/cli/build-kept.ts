@@ -14,7 +14,7 @@ import type { BuildHooks, BuildOutcome, ToBuild } from './build-once.ts';
 import type { BuildRequest } from './requests.ts';
 import type { Session } from './session.ts';
 import { createFindings, walkAthletes } from './walk.ts';
-import { createRows, writeTables } from './write-tables.ts';
+import { createKeptRows, writeTables } from './write-tables.ts';
 import type { AthleteRows } from './write-tables.ts';
 
 /** What a watch keeps of a compiled athlete. */
@@ -34,14 +34,23 @@ export function createSheets(
   plan: Plan,
   selection: Selection,
 ): (built: BuiltAthlete) => KeptSheets {
-  const rowsOf = writesTables(request) ? createRows({ plan, selection }) : undefined;
-  return (built) => ({
-    weeks: sheetOf(built).filter((week) => selectsWeek(selection, week)),
-    ...(rowsOf !== undefined && { rows: rowsOf(built) }),
-  });
+  const rowsOf = writesTables(request) ? createKeptRows({ plan, selection }) : undefined;
+  const weeksOf = (built: BuiltAthlete): KeptSheets['weeks'] =>
+    sheetOf(built).filter((week) => selectsWeek(selection, week));
+  const known = new WeakMap<BuiltAthlete['weeks'], KeptSheets['weeks']>();
+  // Who has the very same weeks is kept with the same sheets, but where findings, which are an athlete's own, block some.
+  const sharedWeeks = (built: BuiltAthlete): KeptSheets['weeks'] => {
+    if (built.blocked.size > 0) return weeksOf(built);
+    const weeks = known.get(built.weeks) ?? weeksOf(built);
+    known.set(built.weeks, weeks);
+    return weeks;
+  };
+  return (built) => ({ weeks: sharedWeeks(built), ...(rowsOf !== undefined && { rows: rowsOf(built) }) });
 }
 
 interface Hooks extends Pick<BuildHooks, 'breathe'> {
+  /** Nobody's season is kept yet. */
+  readonly isFirst: boolean;
   readonly round: Round<KeptSheets>;
   /** Given each athlete on the way. */
   readonly pass: (season: KeptSeason<KeptSheets>) => void;
@@ -52,7 +61,7 @@ export async function buildKept(
   request: BuildRequest,
   { compiled, selection }: ToBuild,
   session: Session,
-  { round, pass, breathe }: Hooks,
+  { round, pass, breathe, isFirst }: Hooks,
 ): Promise<BuildOutcome> {
   const { plan } = compiled.build;
   const findings = createFindings();
@@ -65,8 +74,11 @@ export async function buildKept(
   if (request.out === undefined) for (const _ of walked.athletes) await breathe?.();
   else {
     const rows = mapped(walked.athletes, ({ made }) => rowsIn(made));
-    await fillFolder(request.out, (folder, progress) =>
-      writeTables(folder, { rows, athletes: plan.athletes.length, headed: true, progress, ...breathing }),
+    const athletes = plan.athletes.length;
+    await fillFolder(
+      request.out,
+      (folder, progress) => writeTables(folder, { rows, athletes, headed: true, progress, ...breathing }),
+      !isFirst,
     );
   }
   findings.add(walked.planFindings());

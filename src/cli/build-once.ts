@@ -95,10 +95,11 @@ async function writeFolder(path: string, job: Job): Promise<void> {
   await fillFolder(path, (folder, progress) => write(folder, job, progress));
 }
 
-/** Has a folder written whole or not at all, and tells on a terminal how far it is. */
+/** Has a folder written whole or not at all, and tells on a terminal how far it is. Throws OutputFailed. */
 export async function fillFolder(
   path: string,
   fill: (folder: OutputFolder, progress: Progress) => Promise<void>,
+  isFilledAtOnce = false,
 ): Promise<void> {
   const [{ writeOutputFolder }, { errorProgress }] = await Promise.all([
     import('../host/output-folder.ts'),
@@ -106,7 +107,7 @@ export async function fillFolder(
   ]);
   const progress = errorProgress('athletes');
   try {
-    await writeOutputFolder(path, (folder) => fill(folder, progress));
+    await writeOutputFolder(path, (folder) => fill(folder, progress), isFilledAtOnce);
   } finally {
     progress.end();
   }

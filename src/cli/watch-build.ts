@@ -101,7 +101,7 @@ async function buildRound(
   const make = createSheets(request, compiled.build.plan, selection);
   const round = memory.open(compiled.build, make, { from, until });
   const isPrinted = request.out === undefined ? isFirst : !writesTables(request);
-  if (!isPrinted) return await buildKept(request, toBuild, session, { round, breathe, pass });
+  if (!isPrinted) return await buildKept(request, toBuild, session, { round, breathe, pass, isFirst });
   return await buildOnce(request, toBuild, session, {
     breathe,
     pass: (built) => {

@@ -33,27 +33,34 @@ export async function watchPlan({ plan, out, standing }: Watched, session: Sessi
   const watching = await watchFiles({ folder, plan, ...(out !== undefined && { leaveOut: out }) });
   let status: ExitStatus | undefined;
   try {
-    let before = compiled();
-    status = await round(before, watching.breathe);
+    let before: Read | undefined;
+    // A function of its own, so that a build is let go when its round is over.
+    const turn = async (): Promise<ExitStatus | undefined> => {
+      const now = compiled();
+      if (before !== undefined && isSame(before, now)) return undefined;
+      before = { plan: now.plan, diagnostics: now.diagnostics };
+      return await round(now, watching.breathe);
+    };
+    status = await turn();
     if (status === WRONG_COMMAND) return status;
     await session.err.write(`footfall: watching ${folder}; Ctrl-C ends it\n`);
-    while ((await watching.next()) === 'saved') {
-      const now = compiled();
-      if (isSame(before, now)) continue;
-      before = now;
-      status = await round(now, watching.breathe);
-    }
-    return status;
+    while ((await watching.next()) === 'saved') status = (await turn()) ?? status;
+    return status ?? (await refuse(session, NOTHING_BUILT));
   } catch (error) {
     if (!(error instanceof WatchEnded)) throw error;
-    return status ?? (await refuse(session, 'ended before the first build was done'));
+    return status ?? (await refuse(session, NOTHING_BUILT));
   } finally {
     await watching.close();
   }
 }
 
+const NOTHING_BUILT = 'ended before the first build was done';
+
+/** What a save is told from. */
+type Read = Pick<Compiled, 'plan' | 'diagnostics'>;
+
 /** The same files with the same texts, and as far readable. */
-function isSame(before: Compiled, now: Compiled): boolean {
+function isSame(before: Read, now: Read): boolean {
   const areAlike = <T>(was: readonly T[], is: readonly T[], alike: (a: T, b: T) => boolean): boolean =>
     was.length === is.length && was.every((one, at) => is[at] !== undefined && alike(one, is[at]));
   return (

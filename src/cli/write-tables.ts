@@ -13,7 +13,7 @@ import { TABLES } from '../report/tables.ts';
 import { tableRows } from './table-rows.ts';
 
 /** An athlete's rows of each table, as they stand in its file. */
-export type AthleteRows = Readonly<Record<TableName, string>>;
+export type AthleteRows = Readonly<Record<TableName, string | Uint8Array>>;
 
 export interface TablesToWrite {
   /** Of those who are asked for, to be walked once. */
@@ -47,6 +47,17 @@ export function createRows(context: TableContext): (built: BuiltAthlete) => Athl
   const sessions = tableRows(TABLES.sessions, context);
   const lines = tableRows(TABLES.lines, context);
   return (built) => ({ season: season(built), weeks: weeks(built), sessions: sessions(built), lines: lines(built) });
+}
+
+/** The same as bytes, for who writes them more than once: text would be made bytes each time. */
+export function createKeptRows(context: TableContext): (built: BuiltAthlete) => AthleteRows {
+  const rowsOf = createRows(context);
+  const bytes = (text: string | Uint8Array): Uint8Array =>
+    typeof text === 'string' ? Buffer.from(text, 'utf8') : text;
+  return (built) => {
+    const { season, weeks, sessions, lines } = rowsOf(built);
+    return { season: bytes(season), weeks: bytes(weeks), sessions: bytes(sessions), lines: bytes(lines) };
+  };
 }
 
 /** Begins one table's file, and gives what adds an athlete's rows to it. */

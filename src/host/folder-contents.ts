@@ -3,7 +3,7 @@
 // the form of `sha256sum`, which can check a folder too.
 
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { closeSync, openSync, readdirSync, readFileSync, readSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 
@@ -59,4 +59,17 @@ function readList(folder: string): ReadonlyMap<string, string> | undefined {
   return new Map(pairs.map((pair) => [pair?.[2] ?? '', pair?.[1] ?? '']));
 }
 
-const digestOf = (path: string): string => createHash('sha256').update(readFileSync(path)).digest('hex');
+const PIECE_BYTES = 256 * 1024;
+
+/** Read piece by piece into the same memory: that of a whole file costs more than its digest. */
+function digestOf(path: string): string {
+  const hash = createHash('sha256');
+  const piece = Buffer.allocUnsafe(PIECE_BYTES);
+  const file = openSync(path, 'r');
+  try {
+    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) hash.update(piece.subarray(0, read));
+  } finally {
+    closeSync(file);
+  }
+  return hash.digest('hex');
+}

@@ -16,8 +16,11 @@ import { clearLeftovers, nameBeside } from './unfinished-folders.ts';
 export interface OutputFolder {
   /** What a file of the last build held; undefined when there was none. `path` as in `append`. */
   readonly readLast: (path: string) => string | undefined;
-  /** Adds to the end of a file. `path` is below the folder, with forward slashes; folders on it are made. */
-  readonly append: (path: string, text: string) => void;
+  /**
+   * Adds to the end of a file; bytes are those of text in UTF-8. `path` is below the folder, with forward slashes; folders
+   * on it are made.
+   */
+  readonly append: (path: string, text: string | Uint8Array) => void;
 }
 
 /** Text is kept back until so many characters are there. */
@@ -25,10 +28,15 @@ const MOST_PENDING = 256 * 1024;
 
 /**
  * Has `fill` write the folder anew and puts it in place with a list of what was written; when anything throws, all stays
- * as it was. Throws OutputFailed when the folder can't be written, or holds what footfall didn't write.
+ * as it was. Throws OutputFailed when the folder can't be written, or holds what footfall didn't write: before `fill` is
+ * called, so that nobody waits in vain, and once more behind it; only behind it where it `isFilledAtOnce`.
  */
-export async function writeOutputFolder(path: string, fill: (folder: OutputFolder) => Promise<void>): Promise<void> {
-  const { target, fresh, mode } = inWords(path, () => openFolder(path));
+export async function writeOutputFolder(
+  path: string,
+  fill: (folder: OutputFolder) => Promise<void>,
+  isFilledAtOnce = false,
+): Promise<void> {
+  const { target, fresh, mode } = inWords(path, () => openFolder(path, isFilledAtOnce));
   try {
     const folder = createFolder(path, target, fresh);
     await fill(folder);
@@ -52,10 +60,10 @@ interface Opened {
   readonly mode?: number;
 }
 
-function openFolder(path: string): Opened {
+function openFolder(path: string, isFilledAtOnce: boolean): Opened {
   const target = finalPath(path);
   clearLeftovers(target);
-  refuseForeign(path, target);
+  if (!isFilledAtOnce) refuseForeign(path, target);
   const fresh = nameBeside(target);
   mkdirSync(fresh);
   const there = statSync(target, { throwIfNoEntry: false });
@@ -93,9 +101,23 @@ function lookedAtWhole(target: string, before: number): Foreign | undefined {
   return lookedAtWhole(target, numberNow());
 }
 
+const NO_BYTES = new Uint8Array();
+
 interface Pending {
   readonly hash: Hash;
+  /** What stands before the text. */
+  bytes: Uint8Array[];
   text: string;
+}
+
+function addTo(pending: Pending, text: string | Uint8Array): void {
+  if (typeof text === 'string') {
+    pending.text += text;
+    return;
+  }
+  if (pending.text !== '') pending.bytes.push(Buffer.from(pending.text, 'utf8'));
+  pending.text = '';
+  if (text.length > 0) pending.bytes.push(text);
 }
 
 function createFolder(path: string, target: string, fresh: string): OutputFolder & { readonly finish: () => void } {
@@ -103,19 +125,19 @@ function createFolder(path: string, target: string, fresh: string): OutputFolder
   let pendingCharacters = 0;
   const flush = (): void => {
     for (const [name, pending] of files) {
-      if (pending.text === '') continue;
-      const bytes = Buffer.from(pending.text, 'utf8');
+      addTo(pending, NO_BYTES);
+      if (pending.bytes.length === 0) continue;
       mkdirSync(dirname(join(fresh, name)), { recursive: true });
-      appendTo(join(fresh, name), bytes);
-      pending.hash.update(bytes);
-      pending.text = '';
+      appendTo(join(fresh, name), pending.bytes);
+      for (const bytes of pending.bytes) pending.hash.update(bytes);
+      pending.bytes = [];
     }
     pendingCharacters = 0;
   };
-  const append = (name: string, text: string): void => {
-    const pending = files.get(name) ?? { hash: createHash('sha256'), text: '' };
+  const append = (name: string, text: string | Uint8Array): void => {
+    const pending = files.get(name) ?? { hash: createHash('sha256'), bytes: [], text: '' };
     files.set(name, pending);
-    pending.text += text;
+    addTo(pending, text);
     pendingCharacters += text.length;
     if (pendingCharacters >= MOST_PENDING) inWords(path, flush);
   };
@@ -123,7 +145,7 @@ function createFolder(path: string, target: string, fresh: string): OutputFolder
     flush();
     const names = [...files.keys()].toSorted();
     const list = names.map((name) => listLine(files.get(name)?.hash.digest('hex') ?? '', name));
-    appendTo(join(fresh, LIST_NAME), Buffer.from(list.join(''), 'utf8'));
+    appendTo(join(fresh, LIST_NAME), [Buffer.from(list.join(''), 'utf8')]);
   };
   return { readLast: (name) => findText(join(target, name)), append, finish };
 }
@@ -136,10 +158,11 @@ function findText(path: string): string | undefined {
   }
 }
 
-function appendTo(path: string, bytes: Uint8Array): void {
+function appendTo(path: string, pieces: readonly Uint8Array[]): void {
   const file = openSync(path, 'a');
   try {
-    for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
+    for (const bytes of pieces)
+      for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
   } finally {
     closeSync(file);
   }

@@ -26,8 +26,8 @@ export async function writtenFiles(
   const files = new Map<string, string>();
   const folder = {
     readLast: (path: string) => last.get(path),
-    append: (path: string, text: string) => {
-      files.set(path, (files.get(path) ?? '') + text);
+    append: (path: string, text: string | Uint8Array) => {
+      files.set(path, (files.get(path) ?? '') + (typeof text === 'string' ? text : new TextDecoder().decode(text)));
     },
   };
   await writeBuild(folder, { build, selection: EVERYTHING, paper, findings: () => [], progress: SILENT });
