@@ -13,7 +13,7 @@ export const addDone: Add = (program, session, done) => {
   program
     .command('done')
     .description('record what was done; without --date, the sheet of what is still to confirm')
-    .argument('[exceptions...]', 'what was not as written: mira=40, mira=0, mira.pain=3')
+    .argument('[exceptions...]', 'what was not as written: mira=40, mira=0, mira.pain=3; with --test the trials')
     .option('--date <date>', 'what was planned for this day was done as written, but for the exceptions', parseDate)
     .addOption(
       new Option(
@@ -21,6 +21,10 @@ export const addDone: Add = (program, session, done) => {
         'what was done; without it sessions are recorded, and the sheet lists everything',
       ).choices(DONE_KINDS),
     )
+    .option('--test <name>', 'trials of this drill, lift or test are recorded instead')
+    .option('--method <name>', 'with --test: how it was measured')
+    .option('--arms', 'with --test: the arms were swung')
+    .option('--no-arms', 'with --test: the hands were on the hips')
     .option('--plan <plan>', "the plan's folder, or its entry file", '.')
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
@@ -51,8 +55,12 @@ note. An athlete with nothing planned that day, and contacts, trained besides; p
 --kind practice, match or test records what the sport itself does, with the jumps that the plan
 counts for it.
 
+--test adds trials to the file under record: tests:, each with its unit; --method and --arms or --no-arms
+say how all of them were measured.
+
   footfall done --plan season
   footfall done --plan season --date 2027-02-02
   footfall done --plan season --date 2027-02-02 tuva=0 mira=40 mira.pain=4 everybody.effort=6
   footfall done --plan season --date 2027-03-06 --kind match mira=45 everybody.effort=8
+  footfall done --plan season --date 2027-03-09 --test countermovement-jump --no-arms "mira=33 cm, 34 cm"
   footfall done --plan season --date 2027-02-02 --squad juniors "lin.note=left early"`;

@@ -22,7 +22,12 @@ export interface DoneRequest {
   readonly date?: Day;
   /** What was done; absent: sessions are recorded, and everything is listed. */
   readonly kind?: 'session' | 'practice' | 'match' | 'test';
-  /** As they were typed: `mira=40`, `mira.pain=3`. */
+  /** A drill, lift or test whose trials are recorded instead. */
+  readonly test?: string;
+  /** How it was measured, and whether the arms were swung. */
+  readonly method?: string;
+  readonly arms?: boolean;
+  /** As they were typed: `mira=40`, `mira.pain=3`; with a test `mira=33 cm,34 cm`. */
   readonly exceptions: readonly string[];
   readonly athletes: readonly string[];
   readonly squads: readonly string[];

@@ -1,13 +1,19 @@
-// The file of what was done, as a plan names it: where it is, what is in it, and how it would read with rows added. So
-// that rows are judged by the reading of the plan itself before any of them is written.
+// A file of the record, of what was done or of tests, as a plan names it: where it is, what is in it, and how it would read
+// with rows added. So that rows are judged by the reading of the plan itself before any of them is written.
 
 import { recordPath } from '../language/read-documents.ts';
-import { DONE_COLUMNS } from '../language/shapes/record.ts';
+import { DONE_COLUMNS, TEST_COLUMNS } from '../language/shapes/record.ts';
 import type { FileHost } from '../read/file-host.ts';
 import { parsePlanPath } from '../read/plan-path.ts';
 import type { Documents } from '../read/types.ts';
 
+/** As the plan's `record:` names them. */
+export type RecordKey = 'done' | 'tests';
+
+const COLUMNS = { done: DONE_COLUMNS, tests: TEST_COLUMNS };
+
 export interface RecordFile {
+  readonly key: RecordKey;
   /** As the plan calls it. */
   readonly path: string;
   /** Where it is, for the host. */
@@ -19,25 +25,30 @@ export interface RecordFile {
 const EMPTY = new Uint8Array();
 
 /** Undefined where the plan names none, or none that can be read: the reading has told why. */
-export function findRecordFile(documents: Documents, folder: string, files: FileHost): RecordFile | undefined {
-  const written = recordPath(documents, 'done');
+export function findRecordFile(
+  documents: Documents,
+  key: RecordKey,
+  folder: string,
+  files: FileHost,
+): RecordFile | undefined {
+  const written = recordPath(documents, key);
   if (written === undefined) return undefined;
   const path = parsePlanPath(written.text, written.span);
   if (!('kind' in path)) return undefined;
   const location = `${folder}/${path.path}`;
   const read = files.stat(location).kind === 'missing' ? { ok: true as const, value: EMPTY } : files.readFile(location);
-  return read.ok ? { path: path.path, location, bytes: read.value } : undefined;
+  return read.ok ? { key, path: path.path, location, bytes: read.value } : undefined;
 }
 
 /** The cells of one row, by column. */
 export type RecordRow = Readonly<Partial<Record<string, string>>>;
 
 /** What has to be added to the file for the rows to stand below the others: in its columns and with its line ends. */
-export function addition({ bytes }: RecordFile, rows: readonly RecordRow[]): string {
+export function addition({ key, bytes }: RecordFile, rows: readonly RecordRow[]): string {
   const text = new TextDecoder('utf-8').decode(bytes);
   const isNew = text.trim() === '';
   const end = text.includes('\r\n') ? '\r\n' : '\n';
-  const header = isNew ? DONE_COLUMNS.map(({ name }) => name) : headerOf(text);
+  const header = isNew ? COLUMNS[key].map(({ name }) => name) : headerOf(text);
   const lines = [...(isNew ? [header.join(',')] : []), ...rows.map((row) => lineOf(row, header))];
   const before = text === '' || /[\r\n]$/u.test(text) ? '' : end;
   return before + lines.map((line) => line + end).join('');

@@ -205,6 +205,69 @@ squads:`;
   });
 });
 
+describe('trials of a test', () => {
+  const trials = (): string => readFileSync(join(folder, 'record/tests.csv'), 'utf8');
+  const HEAD = 'date,athlete,test,trial,value,unit,method,arms,note\n';
+  beforeEach(async () => {
+    writeFileSync(join(folder, 'season.yaml'), PLAN.replace('done.csv }', 'done.csv, tests: record/tests.csv }'));
+    await shell(`mkdir ${folder}/record && echo '${HEADER}' > ${folder}/record/done.csv`);
+  });
+
+  test('are rows of the record of tests, one for each; the file is made where there is none', async () => {
+    const typed = `--date 2024-01-30 --test countermovement-jump --method mat --no-arms 'ada=33.5 cm, 34 cm' bea-k=28cm`;
+    const { out, err, status } = await done(typed);
+    expect([status, out]).toEqual([0, 'ada: trial 1, 33.5 cm\nada: trial 2, 34 cm\nbea-k: trial 1, 28 cm\n']);
+    expect(err).toBe('footfall: 2024-01-30: 3 trials of countermovement-jump added to record/tests.csv\n');
+    expect(trials()).toBe(
+      `${HEAD}2024-01-30,ada,countermovement-jump,1,33.5,cm,mat,no,\n` +
+        '2024-01-30,ada,countermovement-jump,2,34,cm,mat,no,\n2024-01-30,bea-k,countermovement-jump,1,28,cm,mat,no,\n',
+    );
+    expect(rows()).toEqual([]);
+    expect((await shell(`$f check ${folder} --quiet`)).status).toBe(0);
+  });
+
+  test('that are on the record already are not added again, also by two at once', async () => {
+    const both = await Promise.all([1, 2].map(() => done('--date 2024-01-30 --test back-squat "cleo=60 kg"')));
+    expect(both.map(({ status }) => String(status)).toSorted()).toEqual(['0', '2']);
+    expect(both.map(({ err }) => err).join('')).toContain('cleo has trials of back-squat on the record for 2024-01-30');
+    expect(trials()).toBe(`${HEAD}2024-01-30,cleo,back-squat,1,60,kg,,,\n`);
+  });
+
+  test('of a test that is not known are told with their line and the nearest name, and nothing is written', async () => {
+    const { err, status } = await done('--date 2024-01-30 --test back-sqat "ada=33 kg"');
+    expect(status).toBe(1);
+    expect(err).toMatch(/record\/tests\.csv:2:16: error: .*back-sqat/u);
+    expect(err).toContain('did you mean "back-squat"?');
+    expect(err).toContain('nothing was added to the record');
+    expect(existsSync(join(folder, 'record/tests.csv'))).toBe(false);
+  });
+
+  test.each([
+    ['--test back-squat ada=60', '"60" is no trial: each has its unit'],
+    ['--test back-squat "ada=60,5 kg"', '"60" is no trial: each has its unit, and a point for decimals'],
+    ['--test back-squat', 'whose trials?'],
+    ['--test back-squat ada', '"ada" is no trial'],
+    ['--test back-squat "adda=60 kg"', 'there is no athlete "adda"; did you mean "ada"?'],
+    ['--test back-squat "ada=60 kg" "ada=61 kg"', 'ada is given twice'],
+    ['--test back-squat --athlete cleo "ada=60 kg"', 'ada is not among those named'],
+    ['--test back-squat --kind test "ada=60 kg"', '--test records trials'],
+    ['--method mat', 'name it with --test'],
+    ['--no-arms ada=0', 'name it with --test'],
+  ])('%s is refused in words', async (args, words) => {
+    const { err, status } = await done(`--date 2024-01-30 ${args}`);
+    expect([status, err]).toEqual([2, expect.stringContaining(words)]);
+    expect(existsSync(join(folder, 'record/tests.csv'))).toBe(false);
+    expect(rows()).toEqual([]);
+  });
+
+  test('want their day, and a plan that names a file for them', async () => {
+    expect((await done('--test back-squat "ada=60 kg"')).err).toContain('say which day the test was');
+    writeFileSync(join(folder, 'season.yaml'), PLAN);
+    const { err, status } = await done('--date 2024-01-30 --test back-squat "ada=60 kg"');
+    expect([status, err]).toEqual([2, expect.stringContaining('record: { tests: record/tests.csv }')]);
+  });
+});
+
 describe('what is in the file', () => {
   test('stays byte for byte; a line without its end gets one, columns and line ends are the file’s own', async () => {
     await done('--date 2024-01-02 --athlete ada');

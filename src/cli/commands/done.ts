@@ -1,35 +1,27 @@
-// `footfall done`: prints what is over and not on the record, or adds a day's sessions, practice, match or tests to it.
-// While rows are added no other footfall adds any, so that a day confirmed by two at once is confirmed once.
+// `footfall done`: prints what is over and not on the record, or adds a day's sessions, practice, match or tests to it, or
+// with `--test` the trials of a test. While rows are added no other footfall adds any, so that a day confirmed by two at
+// once is confirmed once.
 
 import type { Build } from '../../build/types.ts';
 import { compile } from '../../compile.ts';
-import { hasErrors } from '../../diagnostics/collector.ts';
-import type { Diagnostic } from '../../diagnostics/types.ts';
-import { appendText } from '../../host/append-text.ts';
-import { whileLocked } from '../../host/file-lock.ts';
-import { readDocuments } from '../../language/read-documents.ts';
-import { loadPlan } from '../../plan/load-plan.ts';
-import type { Plan } from '../../plan/types.ts';
-import type { FileHost } from '../../read/file-host.ts';
-import type { Documents } from '../../read/types.ts';
 import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedFor } from '../../report/due-sessions.ts';
 import type { DueSession } from '../../report/due-sessions.ts';
 import { selectsAthlete } from '../../report/selection.ts';
 import type { Selection } from '../../report/selection.ts';
 import { DAYS_A_WEEK, isoDate, startOfWeek } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
-import { addition, findRecordFile, withAddition } from '../record-file.ts';
 import type { RecordFile, RecordRow } from '../record-file.ts';
+import { appendRows, openRecord, withRecord } from '../add-to-record.ts';
+import type { Opened } from '../add-to-record.ts';
+import { recordTest } from '../record-test.ts';
 import { rowsToAdd } from '../rows-to-add.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { tableOrLines } from '../printed.ts';
 import type { DoneRequest } from '../file-requests.ts';
-import { failureStatus } from '../open-plan.ts';
 import { select } from '../select.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
-import { folderOf, tellFindings } from '../tell-findings.ts';
 
 const SHEET_DAYS = 28;
 
@@ -38,68 +30,23 @@ const SHEET_DAYS = 28;
  * refused, and nothing is written then.
  */
 export async function recordDone(request: DoneRequest, session: Session): Promise<ExitStatus> {
-  const { date, exceptions, from, format } = request;
+  const { date, exceptions, from, format, test, method, arms } = request;
+  if (test === undefined && (method !== undefined || arms !== undefined))
+    return await refuse(session, '--method and --arms say how a test was measured: name it with --test');
   if (date === undefined) {
+    if (test !== undefined) return await refuse(session, 'say which day the test was: --date 2027-02-02');
     if (exceptions.length > 0) return await refuse(session, 'say which day it was: --date 2027-02-02');
     return await printSheet(request, session);
   }
   if (from !== undefined) return await refuse(session, '--from is for the sheet, which is printed without --date');
   if (format !== 'text') return await refuse(session, '--format is for the sheet, which is printed without --date');
   if (date > session.today) return await refuse(session, `${isoDate(date)} is still to come: nothing is done yet`);
-  const named = await openRecord(request.plan, session);
-  if (!named.ok) return named.status;
-  return await whileLocked(named.record.location, async () => {
-    const opened = await openRecord(request.plan, session);
-    return opened.ok ? await addRows(date, request, opened, session) : opened.status;
-  });
-}
-
-interface Opened {
-  readonly ok: true;
-  readonly record: RecordFile;
-  readonly documents: Documents;
-  readonly plan: Plan;
-  readonly folder: string;
-}
-
-type Record = Opened | { readonly ok: false; readonly status: ExitStatus };
-
-/** The plan with its record; one that isn't there yet is as good as one without rows. */
-async function openRecord(path: string, session: Session): Promise<Record> {
-  const folder = folderOf(path, session);
-  const named = findRecordFile(readDocuments(path, session.files).value, folder, session.files);
-  const files = named === undefined ? session.files : withAddition(session.files, named, folder, headerFor(named));
-  const read = readPlan(path, files, session.today);
-  if (read.plan === undefined) {
-    await tellFindings(read.diagnostics, { files: read.documents.files, folder }, session);
-    return { ok: false, status: failureStatus(read.diagnostics) };
-  }
-  if (named === undefined)
-    return { ok: false, status: await refuse(session, `${folder} names no record: ${WAY_TO_RECORD}`) };
-  return { ok: true, record: named, documents: read.documents, plan: read.plan, folder };
-}
-
-const WAY_TO_RECORD = 'write  record: { done: record/done.csv }  in its entry file';
-
-const headerFor = (record: RecordFile): string => (record.bytes.length === 0 ? addition(record, []) : '');
-
-interface ReadPlan {
-  readonly documents: Documents;
-  /** Absent where there are errors. */
-  readonly plan?: Plan;
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-function readPlan(path: string, files: FileHost, today: Day): ReadPlan {
-  const documents = readDocuments(path, files);
-  const loaded = loadPlan(documents.value, today);
-  const diagnostics = [...documents.diagnostics, ...loaded.diagnostics];
-  const plan = hasErrors(diagnostics) ? undefined : loaded.value;
-  return { documents: documents.value, diagnostics, ...(plan !== undefined && { plan }) };
+  if (test !== undefined) return await recordTest({ ...request, date, test }, session);
+  return await withRecord(request.plan, 'done', session, (opened) => addRows(date, request, opened, session));
 }
 
 async function addRows(date: Day, request: DoneRequest, opened: Opened, session: Session): Promise<ExitStatus> {
-  const { plan, record, folder } = opened;
+  const { plan, record } = opened;
   const chosen = select(request, plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
   const { kind = 'session' } = request;
@@ -107,14 +54,8 @@ async function addRows(date: Day, request: DoneRequest, opened: Opened, session:
   const planned = all.filter((one) => one.kind === kind);
   const found = rowsToAdd({ date, kind, plan, planned, selection: chosen.selection, typed: request.exceptions });
   if (!found.ok) return await refuse(session, found.problem);
-  const text = addition(record, found.rows);
-  const checked = readPlan(request.plan, withAddition(session.files, record, folder, text), session.today);
-  if (checked.plan === undefined) {
-    await tellFindings(checked.diagnostics, { files: checked.documents.files, folder }, session);
-    await session.err.write('footfall: nothing was added to the record\n');
-    return failureStatus(checked.diagnostics);
-  }
-  if (found.rows.length > 0) appendText(record.location, text, record.bytes.length);
+  const failed = await appendRows(request.plan, opened, found.rows, session);
+  if (failed !== undefined) return failed;
   await session.out.writeAll(lined(found.rows.map(rowWords)));
   await session.err.write(`footfall: ${toldWords(found.rows.length, found.recorded, record, date)}\n`);
   return DONE;
@@ -158,7 +99,7 @@ function sessionsOf(
 }
 
 async function printSheet(request: DoneRequest, session: Session): Promise<ExitStatus> {
-  const opened = await openRecord(request.plan, session);
+  const opened = await openRecord(request.plan, 'done', session);
   if (!opened.ok) return opened.status;
   const chosen = select(request, opened.plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
