@@ -5,6 +5,7 @@ import { diffSheets } from './diff-sheets.ts';
 import { diffPlans } from './edits.ts';
 import { renamedPlan } from './renamed-plan.ts';
 import type { AthleteSheet, SheetAthlete, Side } from './side.ts';
+import type { Day } from '../util/days.ts';
 import type { AthleteChange, BuildDiff, SheetTotals } from './types.ts';
 
 /** Everything that differs; nothing for equal builds. The sheets of both are walked once. */
@@ -30,11 +31,13 @@ export function diffBuilds(before: Side, after: Side): BuildDiff {
   }
   for (const { athlete, weeks } of come.values())
     athletes.push({ ...naming(athlete), kind: 'added', weeks: diffSheets([], weeks) });
+  const over = new Set([...old.over, ...fresh.over]);
   return {
     ...planDiff(before, after, renamed),
     athletes: athletes.toSorted((a, b) => (a.athlete < b.athlete ? -1 : 1)),
-    before: old.totals(),
-    after: fresh.totals(),
+    before: old.totals(over),
+    after: fresh.totals(over),
+    underWay: over.size > 0,
   };
 }
 
@@ -46,24 +49,33 @@ function planDiff(before: Side, after: Side, renamed: ReadonlyMap<string, string
 
 interface Count {
   readonly sheets: () => Iterable<AthleteSheet>;
-  /** Of what has been walked. */
-  readonly totals: () => SheetTotals;
+  /** First days of the weeks that are over, of what has been walked. */
+  readonly over: ReadonlySet<Day>;
+  /** Of what has been walked, sessions of all weeks but those. */
+  readonly totals: (over: ReadonlySet<Day>) => SheetTotals;
 }
 
 function createCount({ sheets }: Side): Count {
-  const sums = { athletes: 0, sessions: 0, contacts: 0 };
+  const sums = { athletes: 0, contacts: 0 };
+  const sessionsIn = new Map<Day, number>();
+  const isOver = new Set<Day>();
   return {
+    over: isOver,
     *sheets() {
       for (const sheet of sheets) {
         sums.athletes += 1;
-        for (const { sessions, contacts } of sheet.weeks) {
-          sums.sessions += sessions.length;
+        for (const { starts, done, sessions, contacts } of sheet.weeks) {
+          sessionsIn.set(starts, (sessionsIn.get(starts) ?? 0) + sessions.length);
+          if (done) isOver.add(starts);
           sums.contacts += contacts;
         }
         yield sheet;
       }
     },
-    totals: () => sums,
+    totals: (over) => {
+      const counts = [...sessionsIn].map(([starts, count]) => (over.has(starts) ? 0 : count));
+      return { ...sums, sessions: counts.reduce((sum, count) => sum + count, 0) };
+    },
   };
 }
 

@@ -140,6 +140,7 @@ export interface AthleteChange {
 
 export interface SheetTotals {
   readonly athletes: number;
+  /** In weeks that are over on neither side: a week that is over has contacts and no sessions. */
   readonly sessions: number;
   readonly contacts: number;
 }
@@ -153,4 +154,6 @@ export interface BuildDiff {
   readonly athletes: readonly AthleteChange[];
   readonly before: SheetTotals;
   readonly after: SheetTotals;
+  /** Whether some weeks are over on either side. */
+  readonly underWay: boolean;
 }

@@ -54,7 +54,7 @@ export interface DiffReport {
   readonly people: readonly string[];
   readonly printAgain: readonly DiffSection[];
   readonly after: readonly DiffSection[];
-  readonly totals: Pick<BuildDiff, 'before' | 'after'>;
+  readonly totals: Pick<BuildDiff, 'before' | 'after' | 'underWay'>;
 }
 
 export interface DiffFacts {
@@ -85,7 +85,7 @@ export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | unde
     people,
     printAgain: sectionsOf(told.filter(isOut)),
     after: sectionsOf(told.filter((one) => !isOut(one))),
-    totals: { before: diff.before, after: diff.after },
+    totals: { before: diff.before, after: diff.after, underWay: diff.underWay },
   };
 }
 

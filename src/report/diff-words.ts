@@ -70,10 +70,11 @@ export function whoWords({ names }: DiffGroup): string {
 }
 
 /** `contacts 12450 → 12610 (+160), sessions 96 → 97 (+1), athletes 12`. */
-export function totalWords({ before, after }: DiffReport['totals']): string {
-  const total = (name: keyof SheetTotals): string =>
+export function totalWords({ before, after, underWay }: DiffReport['totals']): string {
+  const total = (name: keyof SheetTotals, words: string = name): string =>
     before[name] === after[name]
-      ? `${name} ${after[name]}`
-      : `${name} ${before[name]} → ${after[name]} (${signed(after[name] - before[name])})`;
-  return `In all: ${total('contacts')}, ${total('sessions')}, ${total('athletes')}.`;
+      ? `${words} ${after[name]}`
+      : `${words} ${before[name]} → ${after[name]} (${signed(after[name] - before[name])})`;
+  const sessions = total('sessions', underWay ? 'sessions of weeks still to come' : 'sessions');
+  return `In all: ${total('contacts')}, ${sessions}, ${total('athletes')}.`;
 }

@@ -16,7 +16,7 @@ export function renderDiffJson(report: DiffReport): string {
     people,
     print_again: printAgain.map(sectionObject),
     after: after.map(sectionObject),
-    totals,
+    totals: { before: totals.before, after: totals.after },
   };
   return `${JSON.stringify(object, null, 1)}\n`;
 }
