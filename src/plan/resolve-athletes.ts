@@ -68,9 +68,26 @@ function resolveAthlete(
     scope.report(problem('plan/now-needed', { ...at(item), params: { athlete: id } }));
     return undefined;
   }
-  const athlete: Athlete = {
+  const athlete = athleteOf(id, item, fields, levels, now);
+  left.push({
+    item,
     id,
-    name: item.value.name ?? id,
+    level: fields.levels === undefined,
+    now: fields.now === undefined ? levelOn(athlete, scope.frame.from) : undefined,
+  });
+  return athlete;
+}
+
+function athleteOf(
+  id: string,
+  { value: { name = id, squad }, span }: AthleteItem,
+  fields: Fields,
+  levels: readonly LevelStep[],
+  now: Sourced<Volume>,
+): Athlete {
+  return {
+    id,
+    name,
     ...(squad !== undefined && { squad }),
     ...known(fields),
     levels,
@@ -81,15 +98,8 @@ function resolveAthlete(
     limits: fields.limits,
     returning: fields.returning ?? [],
     away: fields.away,
-    span: item.span,
+    span,
   };
-  left.push({
-    item,
-    id,
-    level: fields.levels === undefined,
-    now: fields.now === undefined ? levelOn(athlete, scope.frame.from) : undefined,
-  });
-  return athlete;
 }
 
 function layered(own: Fields, squad: Fields): Fields {

@@ -63,7 +63,7 @@ export function draftWithout(lift: Lift, place: PatternPlace, session: LiftSessi
   const wanted = prescribe(lift, place, session, undefined);
   if (wanted === undefined) return undefined;
   const reasons = [patternReason(place), ...loadReasons(lift, wanted, undefined, undefined)];
-  return layDraft(lift, place, session, wanted, undefined, undefined, reasons);
+  return layDraft(lift, place, session, { prescription: wanted, load: undefined, max: undefined, reasons });
 }
 
 const patternReason = (place: PatternPlace): Reason => ({
@@ -92,7 +92,7 @@ export function draftOf(
     ...loadReasons(lift, prescription, max, load),
     ...pinReasons(lift, session),
   ];
-  return layDraft(lift, place, session, prescription, load, max, reasons);
+  return layDraft(lift, place, session, { prescription, load, max, reasons });
 }
 
 function prescribe(
@@ -199,23 +199,24 @@ const NO_MAX: Reason = { about: 'load', by: 'no-max', params: {}, spans: [] };
 /** Of a lift that is done by feel, or with the body's own weight. */
 const WITHOUT_MAX: Reason = { about: 'load', by: 'reserve', params: {}, spans: [] };
 
+interface Worked {
+  readonly prescription: Prescription;
+  readonly load: Load | undefined;
+  readonly max: UsableMax | undefined;
+  readonly reasons: readonly Reason[];
+}
+
 function layDraft(
   lift: Lift,
   place: PatternPlace,
   session: LiftSession,
-  prescription: Prescription,
-  load: Load | undefined,
-  max: UsableMax | undefined,
-  reasons: readonly Reason[],
+  { prescription: { sets, reps, reserve }, load, max, reasons }: Worked,
 ): Draft {
-  const pinnedLoad = session.pins.loads.get(lift.id);
-  const made = pinnedLoad === undefined ? load : pinnedOn(lift, session, pinnedLoad.value);
-  if (made !== undefined && pinnedLoad === undefined) session.history.note(lift.id, made.loadGrams);
-  const { sets, reps, reserve } = prescription;
+  const pinned = session.pins.loads.get(lift.id);
+  const made = pinned === undefined ? load : pinnedOn(lift, session, pinned.value);
+  if (made !== undefined && pinned === undefined) session.history.note(lift.id, made.loadGrams);
   const percent =
-    pinnedLoad === undefined || max === undefined
-      ? load?.percent
-      : Math.floor((pinnedLoad.value * PERCENT) / max.wholeGrams);
+    pinned === undefined || max === undefined ? load?.percent : Math.floor((pinned.value * PERCENT) / max.wholeGrams);
   const restSeconds = restOf(place, session.liftDay);
   const heavy = isHeavy(lift, session.rules.heavyFrom, percent, reps, made === undefined ? reserve : undefined);
   const draft = (count: number): Draft => ({
@@ -235,8 +236,8 @@ function layDraft(
       ...(load !== undefined || reserve === undefined ? {} : { reserve }),
       restSeconds,
       own: false,
-      estimated: max?.max.estimated === true && pinnedLoad === undefined,
-      origin: pinnedLoad === undefined ? DERIVED : { kind: 'written', span: pinnedLoad.pin.span },
+      estimated: max?.max.estimated === true && pinned === undefined,
+      origin: pinned === undefined ? DERIVED : { kind: 'written', span: pinned.pin.span },
       reasons,
     },
     seconds: liftSeconds(lift, { sets: count, reps, restSeconds }, session.ladder.place, session.people),

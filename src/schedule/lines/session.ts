@@ -87,7 +87,7 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const written = writtenContext(trainee, week, session);
   const added = addedLines({ trainee, week, session, ladder, pins, written });
   const left: LeftOut[] = [];
-  const lifting = session.lifts ? liftingOf(trainee, week, place, ladder, pins, added, left) : [];
+  const lifting = session.lifts ? liftingOf(trainee, week, place, { ladder, pins, added, left }) : [];
   const loaded = lifting.reduce((sum, draft) => sum + draft.line.contacts, 0);
   let next = loaded === 0 ? tally : addLoadedJump(tally, loaded);
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
@@ -145,14 +145,20 @@ function writtenContext(trainee: Trainee, week: TrainingWeek, session: Scheduled
   };
 }
 
+interface LiftCircumstances {
+  readonly ladder: Ladder;
+  readonly pins: DayPins;
+  /** What the coach has put into the session. */
+  readonly added: AddedLines;
+  /** Gathers the lifts that pins leave out. */
+  readonly left: LeftOut[];
+}
+
 function liftingOf(
   trainee: Trainee,
   week: TrainingWeek,
   place: SessionPlace,
-  ladder: Ladder,
-  pins: DayPins,
-  added: AddedLines,
-  left: LeftOut[],
+  { ladder, pins, added, left }: LiftCircumstances,
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];

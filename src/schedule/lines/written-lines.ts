@@ -52,15 +52,19 @@ function writtenDraft(
   because: Reason,
   context: WrittenContext,
 ): Draft {
-  const contacts = exerciseContacts(line, sets, context.library);
-  const drill = line.exercise.kind === 'drill' ? context.library.drills.get(line.exercise.id) : undefined;
-  if (drill !== undefined) return drillDraft(line, drill, sets, contacts, part, because, context);
-  const lift = context.library.lifts.get(line.exercise.id);
-  if (lift === undefined) throw new Error(`no exercise ${line.exercise.id} in the library`);
-  return liftDraft(line, lift, sets, contacts, part, because, context);
+  const { id, kind } = line.exercise;
+  const basis = basisOf(line, sets, exerciseContacts(line, sets, context.library), because);
+  const drill = kind === 'drill' ? context.library.drills.get(id) : undefined;
+  if (drill !== undefined) return drillDraft(line, drill, basis, part, context);
+  const lift = context.library.lifts.get(id);
+  if (lift === undefined) throw new Error(`no exercise ${id} in the library`);
+  return liftDraft(line, lift, basis, part, context);
 }
 
-function shared(line: WrittenLine, sets: number, contacts: number, because: Reason) {
+/** What a line of a drill and one of a lift have in common. */
+type Basis = Omit<LineDraft, 'part' | 'restSeconds' | 'estimated'>;
+
+function basisOf(line: WrittenLine, sets: number, contacts: number, because: Reason): Basis {
   return {
     exercise: line.exercise.id,
     kind: line.exercise.kind,
@@ -70,7 +74,7 @@ function shared(line: WrittenLine, sets: number, contacts: number, because: Reas
     ...(line.tempo === undefined ? {} : { tempo: line.tempo }),
     ...(line.note === undefined ? {} : { note: line.note }),
     own: false,
-    origin: { kind: 'written', span: line.span } as const,
+    origin: { kind: 'written', span: line.span },
     reasons: [{ ...because, spans: [...because.spans, line.span] }],
   };
 }
@@ -78,48 +82,40 @@ function shared(line: WrittenLine, sets: number, contacts: number, because: Reas
 function drillDraft(
   line: WrittenLine,
   drill: Drill,
-  sets: number,
-  contacts: number,
+  basis: Basis,
   part: Part | undefined,
-  because: Reason,
   context: WrittenContext,
 ): Draft {
   const dropCm = line.dropCm ?? drill.dropCm;
   const draft: LineDraft = {
-    ...shared(line, sets, contacts, because),
+    ...basis,
     part: part ?? 'jumps',
     ...(dropCm === undefined ? {} : { dropCm }),
     restSeconds: line.restSeconds ?? drill.restSeconds,
     family: drill.family,
     estimated: false,
   };
-  return {
-    line: draft,
-    seconds: drillSeconds(drill, sets, line.reps, context.place, context.people),
-    role: 'fixed',
-    heavy: false,
-    numbered: [],
-  };
+  const seconds = drillSeconds(drill, basis.sets, line.reps, context.place, context.people);
+  return { line: draft, seconds, role: 'fixed', heavy: false, numbered: [] };
 }
 
 function liftDraft(
   line: WrittenLine,
   lift: Lift,
-  sets: number,
-  contacts: number,
+  basis: Basis,
   part: Part | undefined,
-  because: Reason,
   context: WrittenContext,
 ): Draft {
   const restSeconds = line.restSeconds ?? usualRest(lift, context);
   const draft: LineDraft = {
-    ...shared(line, sets, contacts, because),
+    ...basis,
     part: part ?? (lift.role === 'trunk' ? 'trunk' : 'lifts'),
     ...loadOf(line, lift, context),
     restSeconds,
   };
-  const seconds = liftSeconds(lift, { sets, reps: line.reps, restSeconds }, context.place, context.people);
-  const heavy = isHeavy(lift, context.heavyFrom, draft.percent, draft.reps, draft.reserve);
+  const { sets, reps } = basis;
+  const seconds = liftSeconds(lift, { sets, reps, restSeconds }, context.place, context.people);
+  const heavy = isHeavy(lift, context.heavyFrom, draft.percent, reps, draft.reserve);
   return { line: draft, seconds, role: 'fixed', heavy, numbered: [] };
 }
 
