@@ -18,7 +18,7 @@ import type { At } from './reading.ts';
 import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes } from './sections.ts';
 import type { ListKey, MapKey } from './sections.ts';
 import { doneShape, testRowShape } from './shapes/record.ts';
-import { ruleShapes } from './shapes/rules.ts';
+import { RULE_IDS, ruleShapeOf } from './shapes/rules.ts';
 import type { RuleFields } from './shapes/rules.ts';
 import { filesShape, rosterShape, VERSION, versionShape } from './shapes/season.ts';
 
@@ -246,7 +246,7 @@ function decodeRules(sections: Sections, diagnostics: Diagnostic[]): readonly Ru
 }
 
 function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]): readonly RuleItem[] {
-  const shape = ruleShapes.get(key);
+  const shape = ruleShapeOf(key);
   const path = `rules.${key}`;
   if (shape === undefined) {
     diagnostics.push(
@@ -254,7 +254,7 @@ function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]
         params: { found: key },
         span: keySpan,
         path,
-        ...didYouMean(key, ruleShapes.keys()),
+        ...didYouMean(key, RULE_IDS),
       }),
     );
     return [];

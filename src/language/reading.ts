@@ -37,7 +37,8 @@ export function leaf<T>(read: (scalar: ScalarNode) => Reading<T>, json: JsonShap
       context.issues.push({ code: 'custom', input: scalar, params: { refused: reading.refused } });
       return z.NEVER;
     })
-    .meta(json);
+    // Where `meta` would make a second shape to say it of.
+    .register(z.globalRegistry, json);
 }
 
 /** The words that would fit where a leaf of a fixed choice is missing. */

@@ -7,7 +7,7 @@ import { group } from './groups.ts';
 import { drillName, exerciseName, liftName } from './known-names.ts';
 import type { JsonShape } from './reading.ts';
 import { listShapes, mapShapes } from './sections.ts';
-import { ruleShapes } from './shapes/rules.ts';
+import { RULE_IDS, ruleShapeOf } from './shapes/rules.ts';
 import { filesShape, recordShape, rosterShape, seasonShape, VERSION } from './shapes/season.ts';
 import { oneOrMore, TEXT_DEFINITION } from './words.ts';
 
@@ -48,7 +48,12 @@ function fileShape(): z.ZodType {
     const value = key === 'squads' || key === 'athletes' || key === 'places' ? orNothing(shape) : shape;
     return [key, orNothing(z.record(z.string().meta({ pattern: ID_PATTERN }), value)).describe(describe(key))];
   });
-  const rules = Object.fromEntries([...ruleShapes].map(([id, shape]) => [id, oneOrMore(shape).optional()]));
+  const rules = Object.fromEntries(
+    RULE_IDS.flatMap((id) => {
+      const shape = ruleShapeOf(id);
+      return shape === undefined ? [] : [[id, oneOrMore(shape).optional()]];
+    }),
+  );
   const optional = Object.fromEntries(
     [...lists, ...maps].map(([key, shape]) => [key, (shape as z.ZodType).optional()]),
   );

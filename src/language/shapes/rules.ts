@@ -77,10 +77,22 @@ function ruleShape(rule: RuleRow): z.ZodType<RuleFields> {
   return group({ ...parameters, ...narrowing }).meta({ id: `rule-${rule.id}`, description: rule.holds });
 }
 
-/** One change of each rule, by id of the rule. */
-export const ruleShapes: ReadonlyMap<string, z.ZodType<RuleFields>> = new Map(
-  RULES.map((rule) => [rule.id, ruleShape(rule)]),
-);
+/** The rules by their id. */
+const ROWS: ReadonlyMap<string, RuleRow> = new Map(RULES.map((rule) => [rule.id, rule]));
+
+const shapesMade = new Map<string, z.ZodType<RuleFields>>();
+
+/** The ids of the rules that may be changed. */
+export const RULE_IDS: readonly string[] = [...ROWS.keys()];
+
+/** One change of a rule, by its id; undefined of what is no rule. A plan changes few of them, so each is made when it is. */
+export function ruleShapeOf(id: string): z.ZodType<RuleFields> | undefined {
+  const rule = ROWS.get(id);
+  if (rule === undefined) return undefined;
+  const shape = shapesMade.get(id) ?? ruleShape(rule);
+  shapesMade.set(id, shape);
+  return shape;
+}
 
 const WAIVABLE: readonly RuleId[] = RULES.filter((rule) => rule.waivable).map((rule) => rule.id);
 
