@@ -29,16 +29,18 @@ export type JsonShape = Readonly<Record<string, unknown>>;
 
 /** A shape for one scalar: `read` gives its value or refuses it, `json` says the same to an editor. */
 export function leaf<T>(read: (scalar: ScalarNode) => Reading<T>, json: JsonShape): z.ZodType<T> {
-  return z
-    .custom<ScalarNode>(isScalar, { params: { wanted: 'scalar', words: json['enum'] } })
-    .transform((scalar, context): T => {
-      const reading = read(scalar);
-      if ('value' in reading) return reading.value;
-      context.issues.push({ code: 'custom', input: scalar, params: { refused: reading.refused } });
-      return z.NEVER;
-    })
-    // Where `meta` would make a second shape to say it of.
-    .register(z.globalRegistry, json);
+  return (
+    z
+      .custom<ScalarNode>(isScalar, { params: { wanted: 'scalar', words: json['enum'] } })
+      .transform((scalar, context): T => {
+        const reading = read(scalar);
+        if ('value' in reading) return reading.value;
+        context.issues.push({ code: 'custom', input: scalar, params: { refused: reading.refused } });
+        return z.NEVER;
+      })
+      // Where `meta` would make a second shape to say it of.
+      .register(z.globalRegistry, json)
+  );
 }
 
 /** The words that would fit where a leaf of a fixed choice is missing. */

@@ -8,12 +8,14 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import * as esbuild from 'esbuild';
 
 const ENTRY = 'src/cli/main.ts';
 /** What the usual runs load late: all of it makes up `season`. */
 const USUAL = ['src/cli/commands/build.ts', 'src/cli/commands/check.ts', 'src/render/csv/csv.ts'];
+
+const require = createRequire(import.meta.url);
 
 /** @type {esbuild.BuildOptions} */
 const COMMON = { bundle: true, platform: 'node', target: 'node20', legalComments: 'none', logLevel: 'warning' };
@@ -32,10 +34,31 @@ const loadedLate = {
         : { path: path.replace(/^(?:node:)?/u, 'node:'), namespace: 'loaded-late' },
     );
     bundler.onLoad({ filter: /.*/, namespace: 'loaded-late' }, ({ path }) => {
-      const names = Object.keys(createRequire(import.meta.url)(path));
+      const names = Object.keys(require(path));
       const getters = names.map((name) => `get ${name}(){return require('${path}').${name}}`);
       return { contents: `module.exports={${getters.join(',')}}`, loader: 'js' };
     });
+  },
+};
+
+/**
+ * Of some packages there is more than a run needs: of `yaml` the writer, which only `footfall format` uses and is kept in one
+ * file with the lexer, and of chalk the look at the machine's terminal, which src/host takes itself.
+ * @type {esbuild.Plugin}
+ */
+const whatIsUsed = {
+  name: 'what is used',
+  setup: (bundler) => {
+    const yaml = join(dirname(require.resolve('yaml/package.json')), 'browser/dist');
+    const lexer = "export * as CST from './parse/cst.js'; export { Lexer } from './parse/lexer.js';";
+    bundler.onResolve({ filter: /^yaml$/ }, ({ importer }) =>
+      importer.endsWith('tidy-yaml.ts') ? { path: join(yaml, 'index.js') } : { path: 'yaml', namespace: 'lexer' },
+    );
+    bundler.onLoad({ filter: /.*/, namespace: 'lexer' }, () => ({ contents: lexer, resolveDir: yaml }));
+    bundler.onResolve({ filter: /^#supports-color$/ }, ({ path }) => ({ path, namespace: 'unasked' }));
+    bundler.onLoad({ filter: /.*/, namespace: 'unasked' }, () => ({
+      contents: 'export default { stdout: false, stderr: false }',
+    }));
   },
 };
 
@@ -50,7 +73,7 @@ async function split(/** @type {string} */ folder) {
     splitting: true,
     format: 'esm',
     minifySyntax: true,
-    plugins: [loadedLate],
+    plugins: [loadedLate, whatIsUsed],
     metafile: true,
   });
   /** @type {Map<string, Part>} */
