@@ -14,7 +14,7 @@ import type { DiffReport } from '../report/diff-report.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import type { Standing } from './open-plan.ts';
-import { canvasOf } from './printed.ts';
+import { canvasOf } from './canvas.ts';
 import type { DiffRequest } from './requests.ts';
 import { lined } from './session.ts';
 import type { Session } from './session.ts';

@@ -17,7 +17,7 @@ import { createSheets } from '../report/session-sheet.ts';
 import { TABLES } from '../report/tables.ts';
 import type { TableName } from '../report/table-names.ts';
 import type { Terminal } from '../host/terminal.ts';
-import { canvasOf } from './printed.ts';
+import { canvasOf } from './canvas.ts';
 
 export interface PageRequest {
   readonly table?: TableName;

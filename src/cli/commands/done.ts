@@ -17,7 +17,7 @@ import { recordTest } from '../record-test.ts';
 import { rowsToAdd } from '../rows-to-add.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { tableOrLines } from '../printed.ts';
+import { tableOrLines } from '../table-or-lines.ts';
 import type { DoneRequest } from '../file-requests.ts';
 import { select } from '../select.ts';
 import { lined, refuse } from '../session.ts';

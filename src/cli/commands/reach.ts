@@ -8,7 +8,7 @@ import { riseNeeded } from '../../schedule/reach.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openAthlete } from '../open-athlete.ts';
-import { canvasOf } from '../printed.ts';
+import { canvasOf } from '../canvas.ts';
 import { lined } from '../session.ts';
 import type { Session } from '../session.ts';
 import type { ReachRequest } from '../why-requests.ts';

@@ -20,7 +20,7 @@ import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
-import { canvasOf } from '../printed.ts';
+import { canvasOf } from '../canvas.ts';
 import type { ReviewRequest } from '../requests.ts';
 import { reviewBuilds } from '../review-builds.ts';
 import { select } from '../select.ts';

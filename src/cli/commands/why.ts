@@ -8,7 +8,7 @@ import { isoDate } from '../../util/days.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openAthlete } from '../open-athlete.ts';
-import { canvasOf } from '../printed.ts';
+import { canvasOf } from '../canvas.ts';
 import type { WhyRequest } from '../why-requests.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';

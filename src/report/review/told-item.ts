@@ -18,6 +18,7 @@ export interface ToldItem {
   readonly places: readonly string[];
 }
 
+/** The words of an item in three parts: what stands before, what is the athlete's own, and what stands behind. */
 export const inParts = (...parts: Parts): Required<Pick<ToldItem, 'words' | 'parts'>> => ({
   words: parts.join(''),
   parts,

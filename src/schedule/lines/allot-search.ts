@@ -4,7 +4,8 @@
 
 import { ALLOTTING } from '../../library/families.ts';
 import type { Drill, Range } from '../../library/types.ts';
-import { directionCost, fastCost, PERCENT } from './allot-target.ts';
+import { PERCENT } from '../../util/units.ts';
+import { directionCost, fastCost } from './allot-target.ts';
 import type { Target } from './allot-target.ts';
 import type { Choice } from './choices.ts';
 

@@ -4,6 +4,7 @@
 import { ALLOTTING } from '../../library/families.ts';
 import type { DirectionShares, Range } from '../../library/types.ts';
 import type { Tally } from './tally.ts';
+import { PERCENT } from '../../util/units.ts';
 
 /** What a week aims at: shares in whole per cents. */
 export interface Aim {
@@ -28,8 +29,6 @@ export interface Target {
   /** The week ends with this session, so that rules will look at what it comes to. */
   readonly last: boolean;
 }
-
-export const PERCENT = 100;
 
 /** What this session of so many contacts would have to hold for the week so far to meet its shares. */
 export function targetOf(week: Tally, contacts: number, aim: Aim): Target {

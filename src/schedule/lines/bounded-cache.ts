@@ -14,6 +14,7 @@ export interface BoundedMemory<T> {
   readonly keep: (key: string, value: T) => T;
 }
 
+/** A memory of `most` keys with nothing in it. */
 export function boundedMemory<T>(most: number): BoundedMemory<T> {
   const values = new Map<string, T>();
   return {
