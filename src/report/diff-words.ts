@@ -4,8 +4,8 @@
 import type { SheetTotals } from '../diff/types.ts';
 import { NONE } from './diff-points.ts';
 import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
-import { counted } from './quantities.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
+import { counted } from '../util/counted.ts';
 
 /** `follows from competition County cup final`, `follows from rule weekly-rise and practice on monday together`. */
 export function causeWords({ cause, how, edits }: DiffSection, report: DiffReport): string {

@@ -3,8 +3,8 @@
 
 import type { Edit, EditGroup, EditSection, FieldChange } from '../diff/types.ts';
 import { dateWithYear } from './calendar-words.ts';
-import { counted } from './quantities.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
+import { counted } from '../util/counted.ts';
 
 const SECTIONS: Readonly<Record<EditSection, string>> = {
   season: 'the season',

@@ -39,10 +39,5 @@ export function restWords(seconds: number): string {
   return rest === 0 ? `${minutes} min` : `${minutes}:${String(rest).padStart(2, '0')} min`;
 }
 
-/** `1 session`, `2 sessions`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
 /** To the gram, unlike the tables. */
 export const exactKilos = (grams: number): number => Math.round(grams) / GRAMS_A_KILO;

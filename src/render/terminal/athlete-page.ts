@@ -3,10 +3,10 @@
 
 import { dateWords, dayWords, timeWords } from '../../report/calendar-words.ts';
 import type { AthletePage, SessionEntry, WeekEntry } from '../../report/athlete-page.ts';
-import { counted } from '../../report/quantities.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
+import { counted } from '../../util/counted.ts';
 
 /** Below this width the reason has no room beside the numbers. */
 const ROOM_FOR_REASONS = 84;

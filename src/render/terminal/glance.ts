@@ -3,11 +3,11 @@
 
 import { dateWithYear, dayOfMonth, dayWords, shortMonthName, weekdayName } from '../../report/calendar-words.ts';
 import type { EventRow, Glance, GlanceCell, GlanceGroup, GlanceRow, GlanceWeek, PhaseId } from '../../report/glance.ts';
-import { counted } from '../../report/quantities.ts';
 import { displayWidth, shortened } from '../../util/display-width.ts';
 import type { Palette } from '../palette.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, pad } from './layout.ts';
+import { counted } from '../../util/counted.ts';
 
 /** What stands behind a number, and what it means. */
 const MARKS: Readonly<Record<GlanceCell['kind'], { readonly mark: string; readonly says: string }>> = {

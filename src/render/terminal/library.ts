@@ -3,10 +3,11 @@
 import type { Drill, Lift } from '../../report/library-report.ts';
 import { directionWords, rangeWords } from '../../report/library-report.ts';
 import type { ReportedExercise, Verdict } from '../../report/library-report.ts';
-import { counted, restWords } from '../../report/quantities.ts';
+import { restWords } from '../../report/quantities.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
+import { counted } from '../../util/counted.ts';
 
 /** Drills, then lifts, a line each. */
 export function renderLibrary(exercises: readonly ReportedExercise[], canvas: Canvas): readonly string[] {

@@ -1,11 +1,11 @@
 // Sessions to read out, on a terminal: exercise by exercise, the dose first and then who does it.
 
 import { longDayWords, timeWords } from '../../report/calendar-words.ts';
-import { counted } from '../../report/quantities.ts';
 import type { Dose, DosePerson, SessionSheet, SheetExercise } from '../../report/session-sheet.ts';
 import { displayWidth } from '../../util/display-width.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, pad } from './layout.ts';
+import { counted } from '../../util/counted.ts';
 
 const INSET = '  ';
 const DOSE_INSET = '     ';

@@ -2,7 +2,6 @@
 // change it, and the sessions.
 
 import { dateWithYear, dayWords, timeWords } from '../../report/calendar-words.ts';
-import { counted } from '../../report/quantities.ts';
 import type { Advice } from '../../report/why/advice.ts';
 import type { BoundTold } from '../../report/why/bounds-told.ts';
 import type { LineTold, SessionTold } from '../../report/why/sessions-told.ts';
@@ -10,6 +9,7 @@ import type { Told } from '../../report/why/told.ts';
 import type { Why } from '../../report/why.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging } from './layout.ts';
+import { counted } from '../../util/counted.ts';
 
 const INSET = '  ';
 const LABEL = 10;

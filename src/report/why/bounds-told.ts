@@ -3,9 +3,9 @@
 
 import type { Bound, BoundRule, BuiltWeek } from '../../build/types.ts';
 import type { Places } from '../places.ts';
-import { counted } from '../quantities.ts';
 import { numberOf, placesOf, ruleMark } from './told.ts';
 import type { Params, Told } from './told.ts';
+import { counted } from '../../util/counted.ts';
 
 export interface BoundTold extends Told {
   readonly by: string;

@@ -4,10 +4,10 @@
 import type { Reason } from '../../build/types.ts';
 import { parseIsoDate } from '../../util/days.ts';
 import { dayWords } from '../calendar-words.ts';
-import { counted } from '../quantities.ts';
 import { numberOf } from './told.ts';
 import type { Params } from './told.ts';
 import { barredWords } from './week-chain.ts';
+import { counted } from '../../util/counted.ts';
 
 /** Throws for a reason it has no words for. */
 export function sessionReasonWords(

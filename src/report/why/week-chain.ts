@@ -7,10 +7,10 @@ import { levelOn } from '../../plan/athlete-facts.ts';
 import { parseIsoDate } from '../../util/days.ts';
 import { dateWithYear } from '../calendar-words.ts';
 import type { Places } from '../places.ts';
-import { counted } from '../quantities.ts';
 import { kindWords, whyContacts } from '../week-words.ts';
 import { numberOf, placesOf, ruleMark } from './told.ts';
 import type { Params, Told } from './told.ts';
+import { counted } from '../../util/counted.ts';
 
 /**
  * The steps in the order in which one follows from the other. Of a week that is over what was wished for isn't told.

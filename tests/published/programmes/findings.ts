@@ -2,9 +2,9 @@
 
 import type { BuiltAthlete } from '../../../src/build/types.ts';
 import type { Diagnostic } from '../../../src/diagnostics/types.ts';
-import { counted } from '../../../src/report/quantities.ts';
 import { NOT_WRITTEN, PRINTED } from './printed.ts';
 import type { Printed } from './printed.ts';
+import { counted } from '../../../src/util/counted.ts';
 
 export interface Audited {
   readonly printed: Printed;

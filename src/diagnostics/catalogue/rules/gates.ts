@@ -1,8 +1,8 @@
 // Findings of the rules of who may: age, mass, strength, clearance, level, limits and pain. Joined by ../rules.ts.
 
 import type { Entries } from '../../entry.ts';
-import { counted } from './words.ts';
 import type { At, On } from './words.ts';
+import { counted } from '../../../util/counted.ts';
 
 export const gateFindings = {
   'rule/youth-ceiling': {

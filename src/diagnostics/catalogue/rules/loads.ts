@@ -2,8 +2,8 @@
 // Joined by ../rules.ts.
 
 import type { Entries } from '../../entry.ts';
-import { counted } from './words.ts';
 import type { On } from './words.ts';
+import { counted } from '../../../util/counted.ts';
 
 const reps = (count: number): string => counted(count, 'rep', 'reps');
 

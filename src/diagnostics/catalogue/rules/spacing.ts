@@ -1,8 +1,8 @@
 // Findings of the rules of when: days between sessions, and between sessions and matches. Joined by ../rules.ts.
 
 import type { Entries } from '../../entry.ts';
-import { counted } from './words.ts';
 import type { At, On } from './words.ts';
+import { counted } from '../../../util/counted.ts';
 
 const days = (count: number): string => counted(count, 'day', 'days');
 

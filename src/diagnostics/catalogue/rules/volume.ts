@@ -2,8 +2,8 @@
 // Joined by ../rules.ts.
 
 import type { Entries } from '../../entry.ts';
-import { counted } from './words.ts';
 import type { At, On } from './words.ts';
+import { counted } from '../../../util/counted.ts';
 
 const contacts = (count: number): string => counted(count, 'contact', 'contacts');
 

@@ -1,10 +1,5 @@
 // Small words the messages of the rules share. Used by the files beside this one.
 
-/** `1 contact`, `2 contacts`. */
-export function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
 /** What every finding of a rule says: the athlete's id and the first date of the week. */
 export type At = { readonly athlete: string; readonly week: string };
 

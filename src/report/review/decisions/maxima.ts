@@ -6,12 +6,13 @@ import { REVIEW } from '../../../library/review.ts';
 import { DAYS_A_WEEK, isoDate } from '../../../util/days.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { exerciseName } from '../../exercise-words.ts';
-import { counted, loadWords } from '../../quantities.ts';
+import { loadWords } from '../../quantities.ts';
 import type { KiloChange, NewMaximum } from '../new-maxima.ts';
 import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import type { ToldItem } from '../told-item.ts';
+import { counted } from '../../../util/counted.ts';
 
 /** One for a tested maximum, with the line to write and what changes with it; loads in the plan's units. */
 export function newMaximum(subject: Subject, found: NewMaximum): ToldItem {

@@ -1,11 +1,11 @@
 // Sessions that are over and of which the record says nothing: they are not taken for done. Called by ../decisions.ts.
 
 import { dayWords } from '../../calendar-words.ts';
-import { counted } from '../../quantities.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import { inParts } from '../told-item.ts';
 import type { ToldItem } from '../told-item.ts';
+import { counted } from '../../../util/counted.ts';
 
 /** One at most, for all sessions together, with what the schedule takes in their place. */
 export function missingRecord(subject: Subject): readonly ToldItem[] {
