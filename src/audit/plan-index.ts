@@ -31,11 +31,12 @@ function makeIndex(plan: Plan): PlanIndex {
   const done = groupByAthlete(plan.record.done);
   const tests = groupByAthlete(plan.record.tests);
   const alike = new Map<Slot, ReadonlyMap<string, number>>();
+  const bySquad = groupBySquad(plan.athletes);
   return {
     doneBy: (athlete) => done.get(athlete) ?? [],
     testsBy: (athlete) => tests.get(athlete) ?? [],
     alike: (slot, athlete) => {
-      const counts = alike.get(slot) ?? countAlike(plan, slot);
+      const counts = alike.get(slot) ?? countAlike(mayBeMeant(plan, bySquad, slot), slot);
       alike.set(slot, counts);
       return counts.get(likeness(athlete)) ?? 0;
     },
@@ -52,9 +53,27 @@ function groupByAthlete<T extends { readonly athlete: string }>(rows: readonly T
   return groups;
 }
 
-function countAlike(plan: Plan, slot: Slot): ReadonlyMap<string, number> {
+type Squads = ReadonlyMap<string | undefined, readonly Athlete[]>;
+
+function groupBySquad(athletes: readonly Athlete[]): Squads {
+  const groups = new Map<string | undefined, Athlete[]>();
+  for (const athlete of athletes) {
+    const group = groups.get(athlete.squad);
+    if (group === undefined) groups.set(athlete.squad, [athlete]);
+    else group.push(athlete);
+  }
+  return groups;
+}
+
+/** Everybody a slot is for is among them. Of a slot for one squad of hundreds only its members are looked at. */
+function mayBeMeant({ athletes }: Plan, squads: Squads, { who }: Slot): readonly Athlete[] {
+  if (who.kind === 'everybody' || who.athletes.length > 0) return athletes;
+  return [...new Set(who.squads)].flatMap((squad) => squads.get(squad) ?? []);
+}
+
+function countAlike(athletes: readonly Athlete[], slot: Slot): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  for (const athlete of plan.athletes) {
+  for (const athlete of athletes) {
     if (!appliesTo(slot.who, athlete) || isHeldBack(athlete)) continue;
     const key = likeness(athlete);
     counts.set(key, (counts.get(key) ?? 0) + 1);

@@ -3,8 +3,8 @@
 import type { Athlete, Competition, Plan } from '../plan/types.ts';
 import type { BuiltAthlete, BuiltDay, BuiltWeek } from '../build/types.ts';
 import type { Day } from '../util/days.ts';
-import { appliesTo } from '../plan/applies.ts';
 import { ageOn, levelOn } from '../plan/athlete-facts.ts';
+import { itemsOf } from '../plan/items-of.ts';
 import { getPhase } from '../library/phases.ts';
 import { getRule } from '../library/rules.ts';
 import { adaptedWeeks } from './adapted-volume.ts';
@@ -25,15 +25,14 @@ import { DAYS_A_WEEK } from '../util/days.ts';
 export function readSeason(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): SeasonReading {
   const { athlete } = built;
   const parameters = readParameters(plan, athlete);
-  const competitions = plan.competitions.filter((one) => appliesTo(one.who, athlete));
+  const { competitions, slots, pins, waivers: written } = itemsOf(plan, athlete);
   const weeks = readWeeks(plan, built, parameters);
   const sessions = weeks.flatMap((week) => week.sessions);
   const days = readDays(built, competitions, sessions);
   const first = built.weeks[0]?.starts ?? 0;
   const byDay: (DayReading | undefined)[] = [];
   for (const day of days) byDay[day.day - first] = day;
-  const slots = plan.slots.filter((slot) => appliesTo(slot.who, athlete));
-  const waivers = plan.waivers.filter((one) => appliesTo(one.who, athlete) && getRule(one.rule).waivable);
+  const waivers = written.filter((one) => getRule(one.rule).waivable);
   const runs = runsAway(plan, athlete, slots, weeks);
   return {
     plan,
@@ -46,7 +45,7 @@ export function readSeason(plan: Plan, built: BuiltAthlete, unwritten: ReadonlyS
     days,
     competitions,
     slots,
-    pins: plan.pins.filter((pin) => appliesTo(pin.who, athlete)),
+    pins,
     waivers,
     adapted: adaptedWeeks({ plan, athlete, weeks, runs, competitions, waivers, parameters, unwritten }),
     runsAway: runs,

@@ -32,12 +32,13 @@ interface Asked {
   /** One object for all who have the same slots, competitions, rules, pins and waivers. */
   readonly items: AthleteItems;
   readonly facts: string;
-  readonly massGrams: number | undefined;
 }
 
 interface Known {
   readonly asked: Asked;
   readonly verdict: Verdict;
+  /** Absent where no rule asked for it. */
+  readonly massGrams?: number | undefined;
 }
 
 const known = new WeakMap<BuiltAthlete['weeks'], Known[]>();
@@ -47,12 +48,12 @@ export function sharedVerdict(plan: Plan, built: BuiltAthlete, make: () => Verdi
   if (!isLikeOthers(plan, built)) return make();
   const { athlete, days, weeks } = built;
   const items = itemsOf(plan, athlete);
-  const asked = { plan, days, items, facts: factsOf(plan, athlete, items), massGrams: athlete.massGrams };
+  const asked = { plan, days, items, facts: factsOf(plan, athlete, items) };
   const verdicts = known.get(weeks) ?? [];
-  const same = verdicts.find((one) => isSame(one, asked));
+  const same = verdicts.find((one) => isSame(one, asked, athlete));
   if (same !== undefined) return same.verdict;
   const verdict = make();
-  verdicts.push({ asked, verdict });
+  verdicts.push({ asked, verdict, ...(verdict.asksMass && { massGrams: athlete.massGrams }) });
   known.set(weeks, verdicts);
   return verdict;
 }
@@ -64,13 +65,13 @@ function isLikeOthers(plan: Plan, { athlete, diagnostics }: BuiltAthlete): boole
   return index.doneBy(athlete.id).length === 0 && index.testsBy(athlete.id).length === 0;
 }
 
-function isSame({ asked: one, verdict }: Known, other: Asked): boolean {
+function isSame({ asked: one, verdict, massGrams }: Known, other: Asked, athlete: Athlete): boolean {
   return (
     one.plan === other.plan &&
     one.days === other.days &&
     one.items === other.items &&
     one.facts === other.facts &&
-    (!verdict.asksMass || one.massGrams === other.massGrams)
+    (!verdict.asksMass || massGrams === athlete.massGrams)
   );
 }
 

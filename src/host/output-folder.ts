@@ -25,6 +25,11 @@ export interface OutputFolder {
 
 /** Text is kept back until so many characters are there. */
 const MOST_PENDING = 256 * 1024;
+/** Shorter texts are put together. Long ones aren't: one text of many long ones would be copied once more. */
+const SHORT = 1024;
+
+/** Text, or text as it stands in a file. */
+type Piece = string | Uint8Array;
 
 /**
  * Has `fill` write the folder anew and puts it in place with a list of what was written; when anything throws, all stays
@@ -101,51 +106,35 @@ function lookedAtWhole(target: string, before: number): Foreign | undefined {
   return lookedAtWhole(target, numberNow());
 }
 
-const NO_BYTES = new Uint8Array();
-
 interface Pending {
   readonly hash: Hash;
-  /** What stands before the text. */
-  bytes: Uint8Array[];
-  text: string;
-}
-
-function addTo(pending: Pending, text: string | Uint8Array): void {
-  if (typeof text === 'string') {
-    pending.text += text;
-    return;
-  }
-  if (pending.text !== '') pending.bytes.push(Buffer.from(pending.text, 'utf8'));
-  pending.text = '';
-  if (text.length > 0) pending.bytes.push(text);
+  readonly pieces: Piece[];
 }
 
 function createFolder(path: string, target: string, fresh: string): OutputFolder & { readonly finish: () => void } {
   const files = new Map<string, Pending>();
   let pendingCharacters = 0;
   const flush = (): void => {
-    for (const [name, pending] of files) {
-      addTo(pending, NO_BYTES);
-      if (pending.bytes.length === 0) continue;
+    for (const [name, { pieces, hash }] of files) {
+      if (pieces.length === 0) continue;
       mkdirSync(dirname(join(fresh, name)), { recursive: true });
-      appendTo(join(fresh, name), pending.bytes);
-      for (const bytes of pending.bytes) pending.hash.update(bytes);
-      pending.bytes = [];
+      appendTo(join(fresh, name), pieces, hash);
+      pieces.length = 0;
     }
     pendingCharacters = 0;
   };
-  const append = (name: string, text: string | Uint8Array): void => {
-    const pending = files.get(name) ?? { hash: createHash('sha256'), bytes: [], text: '' };
+  const append = (name: string, piece: Piece): void => {
+    const pending = files.get(name) ?? { hash: createHash('sha256'), pieces: [] };
     files.set(name, pending);
-    addTo(pending, text);
-    pendingCharacters += text.length;
+    addPiece(pending.pieces, piece);
+    pendingCharacters += piece.length;
     if (pendingCharacters >= MOST_PENDING) inWords(path, flush);
   };
   const finish = (): void => {
     flush();
     const names = [...files.keys()].toSorted();
     const list = names.map((name) => listLine(files.get(name)?.hash.digest('hex') ?? '', name));
-    appendTo(join(fresh, LIST_NAME), [Buffer.from(list.join(''), 'utf8')]);
+    appendTo(join(fresh, LIST_NAME), list);
   };
   return { readLast: (name) => findText(join(target, name)), append, finish };
 }
@@ -158,14 +147,45 @@ function findText(path: string): string | undefined {
   }
 }
 
-function appendTo(path: string, pieces: readonly Uint8Array[]): void {
+function addPiece(pieces: Piece[], piece: Piece): void {
+  const last = pieces.at(-1);
+  if (typeof piece === 'string' && typeof last === 'string' && last.length < SHORT)
+    pieces[pieces.length - 1] = last + piece;
+  else if (piece.length > 0) pieces.push(piece);
+}
+
+/** Adds pieces to the end of a file, and to its hash. */
+function appendTo(path: string, pieces: readonly Piece[], hash?: Hash): void {
   const file = openSync(path, 'a');
   try {
-    for (const bytes of pieces)
+    for (const bytes of encoded(pieces)) {
+      hash?.update(bytes);
       for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
+    }
   } finally {
     closeSync(file);
   }
+}
+
+/** Texts are encoded into the same few bytes each time: new ones for every text would cost more than what is written. */
+const scratch = Buffer.allocUnsafeSlow(MOST_PENDING);
+/** At most, of a UTF-16 unit. */
+const UTF8_BYTES = 3;
+
+/** Pieces as bytes, in their order. Those that are given stand until the next are asked for. */
+function* encoded(pieces: readonly Piece[]): Iterable<Uint8Array> {
+  let filled = 0;
+  for (const piece of pieces) {
+    const fits = typeof piece === 'string' && piece.length * UTF8_BYTES <= scratch.length - filled;
+    if (!fits && filled > 0) {
+      yield scratch.subarray(0, filled);
+      filled = 0;
+    }
+    if (typeof piece !== 'string') yield piece;
+    else if (piece.length * UTF8_BYTES > scratch.length) yield Buffer.from(piece, 'utf8');
+    else filled += scratch.write(piece, filled, 'utf8');
+  }
+  if (filled > 0) yield scratch.subarray(0, filled);
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -2,6 +2,7 @@
 // who differ by name, birthday and mass alone. Called by build-athlete.ts for each athlete.
 
 import { itemsOf } from '../plan/items-of.ts';
+import type { AthleteItems } from '../plan/items-of.ts';
 import { maximaText } from '../plan/maxima-text.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
@@ -36,9 +37,22 @@ function numberOf(days: AthleteSchedule['days']): number {
 
 /** Bands of age, mass and strength where they are the same from end to end of the season, else the numbers themselves. */
 function bodyKey(plan: Plan, { usualRules }: Groups, athlete: Athlete, { from, until }: DayRange): string {
+  const items = itemsOf(plan, athlete);
   const own = `${athlete.born?.latest ?? ''}/${athlete.massGrams ?? ''}`;
-  if (itemsOf(plan, athlete).ruleChanges.length > 0) return own;
+  if (items.ruleChanges.length > 0) return own;
   const { gates } = usualRules(() => lineRules(ruleBook(plan, athlete), { from, until: from }));
-  const first = standingOn(athlete, from, gates).key;
-  return first === standingOn(athlete, until, gates).key ? first : `${first}|${own}`;
+  const asked = mayDrop(athlete, items) ? athlete : { ...athlete, massGrams: ANY_MASS_GRAMS };
+  const first = standingOn(asked, from, gates).key;
+  return first === standingOn(asked, until, gates).key ? first : `${first}|${own}`;
 }
+
+/**
+ * Mass and strength are asked of drops alone, and after the clearance for them: of somebody who is cleared for nothing,
+ * for whom nothing is written by hand and nothing waived, they say nothing.
+ */
+function mayDrop({ cleared }: Athlete, { pins, always, uses, waivers }: AthleteItems): boolean {
+  return cleared.size + pins.length + always.length + uses.length + waivers.length > 0;
+}
+
+/** The same for all of whom it isn't asked. */
+const ANY_MASS_GRAMS = 1;

@@ -2,7 +2,7 @@
 // command line, which writes the lines as they come, so that a table of millions of rows is never in memory. Text that a
 // spreadsheet would turn into something else is made harmless.
 
-import type { Cell, Column, Row, Table } from '../../report/table.ts';
+import type { Cell, Column, Table } from '../../report/table.ts';
 import { harmless } from './harmless.ts';
 
 /** Names and exercises come again and again, notes don't: remembered up to here, then from anew. */
@@ -11,16 +11,21 @@ const NEEDS_QUOTES = /[",\r\n]/u;
 
 /** The file line by line, each with its end; `headed` is false where it goes on from another. */
 export function* renderCsv(table: Table, headed = true): Iterable<string> {
-  if (headed) yield `${table.columns.map(({ name }) => name).join(',')}${LINE_END}`;
-  for (const line of csvLines(table.columns, table.rows)) yield `${line}${LINE_END}`;
+  const { columns, rows } = table;
+  const encodeText = createTextEncoder();
+  if (headed) yield lineOf(columns.map(({ name }) => name));
+  for (const row of rows) yield lineOf(columns.map((column, index) => encodeCell(row[index], column, encodeText)));
 }
 
-export const LINE_END = '\r\n';
+/** One cell of a column, as it stands in a line. */
+export function csvCell(cell: Cell, column: Column): string {
+  return encodeCell(cell, column, encode);
+}
 
-/** The rows as lines without their ends. */
-export function* csvLines(columns: readonly Column[], rows: Iterable<Row>): Iterable<string> {
-  const encodeText = createTextEncoder();
-  for (const row of rows) yield columns.map((column, index) => encodeCell(row[index], column, encodeText)).join(',');
+/** Joined in one go, end and all: put together piece by piece a line would keep all its pieces for as long as it is kept. */
+function lineOf(cells: string[]): string {
+  cells.push(`${cells.pop() ?? ''}\r\n`);
+  return cells.join(',');
 }
 
 function encodeCell(cell: Cell, column: Column, encodeText: (text: string) => string): string {
@@ -50,10 +55,14 @@ function createTextEncoder(): (text: string) => string {
   return (text) => {
     const known = remembered.get(text);
     if (known !== undefined) return known;
-    const safe = harmless(text);
-    const encoded = NEEDS_QUOTES.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+    const encoded = encode(text);
     if (remembered.size >= MOST_REMEMBERED) remembered.clear();
     remembered.set(text, encoded);
     return encoded;
   };
+}
+
+function encode(text: string): string {
+  const safe = harmless(text);
+  return NEEDS_QUOTES.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -52,6 +52,7 @@ export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
     members,
     groups: new Map(),
     chosen: boundedCache(CHOICES_KEPT),
+    options: boundedCache(CHOICES_KEPT),
     numbers: new Map(),
   };
   return {
@@ -73,6 +74,8 @@ interface Chooser {
   readonly members: (squad: string | undefined) => ReadonlyMap<string, Member>;
   readonly groups: Map<string, Group>;
   readonly chosen: (key: string, make: () => readonly string[]) => readonly string[];
+  /** What members who stand alike, as many of each, can choose from at a place in a phase. */
+  readonly options: (key: string, make: () => readonly FamilyOption[]) => readonly FamilyOption[];
   /** The same families in the same order have one number. */
   readonly numbers: Map<string, number>;
 }
@@ -160,7 +163,18 @@ function familyOptions(
   place: TrainingPlace,
   phase: PhaseRow,
 ): readonly FamilyOption[] {
-  const members = [...chooser.members(squad).values()];
+  const members = chooser.members(squad);
+  const alike = [...members].map(([key, { count }]) => `${count} ${key}`);
+  const key = [place.id, phase.id, ...alike].join('|');
+  return chooser.options(key, () => makeOptions(chooser, [...members.values()], place, phase));
+}
+
+function makeOptions(
+  chooser: Chooser,
+  members: readonly Member[],
+  place: TrainingPlace,
+  phase: PhaseRow,
+): readonly FamilyOption[] {
   const people = members.reduce((sum, member) => sum + member.count, 0);
   const rows: { readonly option: FamilyOption; readonly drill: Drill }[] = [];
   for (const family of chooser.plan.library.families.keys()) {

@@ -12,6 +12,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createHash } from 'node:crypto';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { writeOutputFolder } from '../../../src/host/output-folder.ts';
 import { OutputFailed } from '../../../src/host/output.ts';
@@ -43,6 +44,19 @@ test('is there with all that was written, and nothing stays beside it', async ()
   await write('one');
   expect([read('index.html'), read('athletes/mira.html')]).toEqual(['one', 'one, again']);
   expect(readdirSync(parent)).toEqual(['sheets']);
+});
+
+test('holds pieces of any length in their order, letters of several bytes among them, and its list knows what it holds', async () => {
+  const pieces = [1, 1000, 30_000, 5, 90_000, 400_000, 2, 270_000].map((length, index) =>
+    `${'é→a'[index % 3]}`.repeat(length),
+  );
+  await writeOutputFolder(folder, async ({ append }) => {
+    for (const piece of pieces) for (const name of ['one.csv', 'two/two.csv']) append(name, piece);
+  });
+  for (const name of ['one.csv', 'two/two.csv']) {
+    expect(read(name)).toBe(pieces.join(''));
+    expect(read('.footfall')).toContain(createHash('sha256').update(pieces.join('')).digest('hex'));
+  }
 });
 
 test('takes the place of the last one, whose files that are no more are gone', async () => {
