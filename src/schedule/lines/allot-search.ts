@@ -50,7 +50,8 @@ export function search(
   const reach = furthest(options);
   const rests = restsOf(candidates);
   const evenPart = contacts / candidates.length;
-  const ahead = cheapestLines(candidates, options, evenPart);
+  const uneven = options.map((of) => of.map((choice) => unevenCost(choice.contacts, evenPart)));
+  const ahead = cheapestLines(candidates, options, uneven);
   const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
   let best: Found | undefined;
   let bestCost = most;
@@ -59,7 +60,7 @@ export function search(
   const finish: Step = (_, left, vertical, horizontal, fast, cost) => {
     const choice = finalOptions[left];
     if (choice === undefined && (left > 0 || mustStay)) return;
-    const own = choice === undefined ? cost + ALLOTTING.leftOut : costWith(choice, cost, evenPart);
+    const own = choice === undefined ? cost + ALLOTTING.leftOut : cost + choice.cost + unevenCost(left, evenPart);
     if (own >= bestCost) return;
     const lateral = PERCENT * (contacts - left) - vertical - horizontal;
     const { direction, cycle } = drill;
@@ -84,6 +85,7 @@ export function search(
     const isNextLast = index + 1 === last;
     const next = isNextLast ? finish : visit;
     const own = options[index] ?? [];
+    const ownUneven = uneven[index] ?? [];
     for (let at = 0; at < own.length; at += 1) {
       const choice = own[at];
       if (choice === undefined || choice.contacts > left) break;
@@ -96,7 +98,7 @@ export function search(
         vertical + direction.vertical * part,
         horizontal + direction.horizontal * part,
         fast + (cycle === 'fast' ? part : 0),
-        costWith(choice, cost, evenPart),
+        cost + choice.cost + (ownUneven[at] ?? 0),
       );
     }
     chosen[index] = undefined;
@@ -113,21 +115,22 @@ function byContacts(options: readonly Choice[]): readonly (Choice | undefined)[]
   return by;
 }
 
-/** What a line costs on top of those before it. */
-const costWith = (choice: Choice, before: number, evenPart: number): number =>
-  before + choice.cost + (choice.contacts - evenPart) ** 2 * ALLOTTING.even;
+/** What a line of so many contacts costs for being no equal part. */
+const unevenCost = (contacts: number, evenPart: number): number => (contacts - evenPart) ** 2 * ALLOTTING.even;
 
 /** No more than the lines of the drills from each index on cost, whatever they are; without a way for one, without end. */
 function cheapestLines(
   candidates: readonly Candidate[],
   options: readonly (readonly Choice[])[],
-  evenPart: number,
+  uneven: readonly (readonly number[])[],
 ): readonly number[] {
   const ahead: number[] = [];
   let sum = 0;
   for (let index = candidates.length - 1; index >= 0; index -= 1) {
     let cheapest: number = candidates[index]?.keep === true ? Number.POSITIVE_INFINITY : ALLOTTING.leftOut;
-    for (const choice of options[index] ?? []) cheapest = Math.min(cheapest, costWith(choice, 0, evenPart));
+    options[index]?.forEach((choice, at) => {
+      cheapest = Math.min(cheapest, choice.cost + (uneven[index]?.[at] ?? 0));
+    });
     sum += cheapest;
     ahead[index] = sum;
   }
