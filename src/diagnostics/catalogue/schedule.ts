@@ -120,7 +120,7 @@ export const scheduleEntries = {
       days: readonly string[];
       why: string;
     }) =>
-      `${programme} has ${days.length === 1 ? 'a session' : `${String(days.length)} sessions`} on ${days.join(' and ')} that ${athlete} won't have: ${barredWords(why)}`,
+      `${programme} has ${days.length === 1 ? 'a session' : `${String(days.length)} sessions`} ${onDays(days)} that ${athlete} won't have: ${barredWords(why)}`,
     help: () => 'move it to an open day if it is to be done',
   },
   'schedule/sessions-not-held': {
@@ -260,6 +260,14 @@ const BARRED_WORDS: Readonly<Record<string, string>> = {
   congested: 'match days crowd together',
   limit: 'a limit stops the jumps of that week',
 };
+
+const MOST_DAYS_NAMED = 3;
+
+/** `on tuesday 2027-03-16 and thursday 2027-03-18`; of many the first and the last. */
+function onDays(days: readonly string[]): string {
+  if (days.length <= MOST_DAYS_NAMED) return `on ${days.join(' and ')}`;
+  return `between ${days[0] ?? ''} and ${days.at(-1) ?? ''}`;
+}
 
 function barredWords(why: string): string {
   return BARRED_WORDS[why] ?? why;

@@ -29,7 +29,7 @@ export type ExplainDays = (pin: Pin, day: Day) => Against;
 
 const UNEXPLAINED: Against = { against: [], each: false, instead: [], waivers: [] };
 
-/** The problems of a season, in order of week. */
+/** The problems of a season, each kind in order of week. */
 export function dayProblems(
   season: SeasonDays,
   weeks: readonly WeekDays[],
@@ -38,9 +38,10 @@ export function dayProblems(
 ): readonly Diagnostic[] {
   return [
     ...pinProblems(season, weeks, placed, explain),
+    ...writtenProblems(season, weeks),
     ...weeks.flatMap((days, index) => {
       const chosen = placed[index];
-      return chosen === undefined ? [] : [...writtenProblems(season, days), ...shortProblems(season, days, chosen)];
+      return chosen === undefined ? [] : shortProblems(season, days, chosen);
     }),
   ];
 }

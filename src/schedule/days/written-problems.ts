@@ -1,5 +1,5 @@
 // Sessions written by hand that the athlete won't have: no slot, or something closes the day. Called by day-problems.ts;
-// what closes a day closes it for all its sessions of the week, and is told once.
+// what closes the days of several weeks on end is told once.
 
 import { problem } from '../../diagnostics/problem.ts';
 import type { Diagnostic } from '../../diagnostics/types.ts';
@@ -15,20 +15,27 @@ interface Closing {
   readonly span: Span | undefined;
 }
 
-/** A warning for each day without a slot; a notice for each line of the plan that closes days. */
-export function writtenProblems(season: SeasonDays, days: WeekDays): readonly Diagnostic[] {
+/** A session left out, in its week. */
+interface Left {
+  readonly days: WeekDays;
+  readonly day: WrittenDay;
+}
+
+/** A warning for each day without a slot; a notice for each line of the plan that closes days of a programme. */
+export function writtenProblems(season: SeasonDays, weeks: readonly WeekDays[]): readonly Diagnostic[] {
   if (season.uses.length === 0) return [];
-  const left = leftOut(season, days);
-  const closed = new Map<string, WrittenDay[]>();
-  for (const day of left) {
-    if (day.cell.barred === 'no-slot') continue;
-    const key = keyOf(closingOf(days, day));
-    closed.set(key, [...(closed.get(key) ?? []), day]);
+  const without: Diagnostic[] = [];
+  const closed = new Map<string, Left[]>();
+  for (const days of weeks) {
+    for (const day of leftOut(season, days)) {
+      if (day.cell.barred === 'no-slot') without.push(withoutSlot(season, days, day));
+      else {
+        const key = `${day.use.programme.id} ${keyOf(closingOf(days, day))}`;
+        closed.set(key, [...(closed.get(key) ?? []), { days, day }]);
+      }
+    }
   }
-  return [
-    ...left.filter(({ cell }) => cell.barred === 'no-slot').map((day) => withoutSlot(season, days, day)),
-    ...[...closed.values()].map((together) => closedDays(season, days, together)),
-  ];
+  return [...without, ...[...closed.values()].map((together) => closedDays(season, together))];
 }
 
 /** In a week that is closed as a whole nothing stands, whatever is open. */
@@ -63,18 +70,18 @@ function withoutSlot(
   });
 }
 
-function closedDays(
-  { grid: { athlete } }: SeasonDays,
-  days: WeekDays,
-  [first, ...others]: readonly WrittenDay[],
-): Diagnostic {
-  if (first === undefined) throw new Error('a group without a day');
-  const { why, span } = closingOf(days, first);
+/** Told of the last of its weeks, so that it is told until all of them are over. */
+function closedDays({ grid: { athlete } }: SeasonDays, together: readonly Left[]): Diagnostic {
+  const [found] = together;
+  const last = together.at(-1);
+  if (found === undefined || last === undefined) throw new Error('a group without a day');
+  const { day: first } = found;
+  const { why, span } = closingOf(found.days, first);
   return problem('schedule/programme-day-closed', {
     params: {
       athlete: athlete.name,
       programme: first.use.programme.id,
-      days: [first, ...others].map(({ cell }) => `${weekdayNameOf(cell.day)} ${isoDate(cell.day)}`),
+      days: together.map(({ day: { cell } }) => `${weekdayNameOf(cell.day)} ${isoDate(cell.day)}`),
       why,
     },
     span: first.written.span,
@@ -83,6 +90,6 @@ function closedDays(
       ...(span === undefined ? [] : [{ span, message: 'this closes it' }]),
     ],
     athlete: athlete.id,
-    week: days.week.starts,
+    week: last.days.week.starts,
   });
 }

@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { compilePlan } from '../../../src/compile.ts';
 import { watchWishes } from '../../../src/idle-wishes.ts';
+import { day } from '../date.ts';
 import { planOf } from '../plan/loaded.ts';
 
 const session = (contacts: number): string => `[{ drill: pogo, sets: ${contacts / 10}, reps: 10 }]`;
@@ -133,5 +134,31 @@ use: [{ programme: agility, from: 2027-01-04 }]`);
     expect(after?.sessions.filter(({ contacts }) => contacts > 0)).toEqual([]);
     const told = built?.diagnostics.filter(({ code }) => code === 'schedule/programme-day-closed') ?? [];
     expect(told.map(({ week }) => week)).toContain(after?.starts);
+  });
+
+  it('are told once of a long absence, with the first and the last of them, until it is over', () => {
+    const weeks = [1, 2, 3, 4, 5].map((week) => `{ week: ${week}, monday: ${session(40)}, thursday: ${session(40)} }`);
+    const plan = planOf(`footfall: 1
+season: { title: Away, starts: 2027-01-04, ends: 2027-02-28 }
+places: { hall: { surface: wood } }
+slots: [{ day: monday, minutes: 90, place: hall }, { day: thursday, minutes: 90, place: hall }]
+athletes:
+  mira:
+    level: advanced
+    now: { contacts-a-session: 90, sessions-a-week: 2 }
+    away: [{ from: 2027-01-11, until: 2027-01-31, because: ill, trained: none }]
+competitions: [{ name: Cup, date: 2027-02-27, prepare: through }]
+programmes: { agility: [${weeks.join(', ')}] }
+use: [{ programme: agility, from: 2027-01-04 }]`);
+    const told = (asOf?: string) =>
+      [...compilePlan(plan, asOf === undefined ? {} : { asOf: day(asOf) }).athletes]
+        .flatMap(({ diagnostics }) => diagnostics)
+        .filter(({ code }) => code === 'schedule/programme-day-closed')
+        .map(({ message }) => message);
+    const words =
+      "agility has 6 sessions between monday 2027-01-11 and thursday 2027-01-28 that mira won't have: the athlete is away";
+    expect(told()).toEqual([words]);
+    expect(told('2027-01-25')).toEqual([words]);
+    expect(told('2027-02-01')).toEqual([]);
   });
 });
