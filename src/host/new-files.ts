@@ -34,7 +34,7 @@ export function writeNewFiles(folder: string, files: readonly NewFile[]): void {
     }
   } catch (error) {
     for (const target of written) rmSync(target, { force: true });
-    throw new OutputFailed(`${folder} can't be written: ${reasonOf(error)}; nothing was left in it`, { cause: error });
+    throw new OutputFailed(`${folder}: ${reasonOf(error)}; nothing was left in it`, { cause: error });
   }
 }
 
@@ -45,13 +45,21 @@ function writeWhole(file: number, text: string): void {
 }
 
 function refuseWhatIsThere(folder: string, files: readonly NewFile[]): void {
-  const there = statSync(folder, { throwIfNoEntry: false });
-  if (there?.isDirectory() === false) throw new OutputFailed(`${folder} is a file, and a folder is wanted`);
+  if (isNoFolder(folder)) throw new OutputFailed(`${folder} is a file, and a folder is wanted`);
   const taken = files.find(({ path }) => isThere(join(folder, path)));
   if (taken === undefined) return;
   throw new OutputFailed(
     `${join(folder, taken.path)} is there already, and no file is written over; nothing was written`,
   );
+}
+
+/** Something that isn't a folder. Throws OutputFailed where it can't be looked at, as below a file. */
+function isNoFolder(path: string): boolean {
+  try {
+    return statSync(path, { throwIfNoEntry: false })?.isDirectory() === false;
+  } catch (error) {
+    throw new OutputFailed(`${path}: ${reasonOf(error)}; nothing was written`, { cause: error });
+  }
 }
 
 /** Something stands at the path, or on the way to it where a folder would have to be. */

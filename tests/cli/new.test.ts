@@ -34,6 +34,14 @@ const filesBelow = (path: string): readonly string[] =>
     .map((entry) => join(entry.parentPath, entry.name).slice(path.length + 1))
     .toSorted();
 
+test('says once what keeps it from writing', async () => {
+  writeFileSync(join(folder, 'file'), '');
+  const { status, err } = await footfall(['new', join(folder, 'file', 'season'), ...STARTS]);
+  expect(status).toBe(2);
+  expect(err).toMatch(/^footfall: the output can't be written: \S*season: E[A-Z]+: .*; nothing was written\n$/u);
+  expect(err.match(/can't be written/gu)).toHaveLength(1);
+});
+
 describe('a folder to start from', () => {
   test('builds at once, without a warning', async () => {
     const plan = join(folder, 'spring');
