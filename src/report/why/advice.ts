@@ -8,6 +8,7 @@ import type { Athlete, Plan } from '../../plan/types.ts';
 import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 import { dateWithYear } from '../calendar-words.ts';
 import type { Places } from '../places.ts';
+import { counted } from '../quantities.ts';
 import { placesOf } from './told.ts';
 import { barredWords } from './week-chain.ts';
 
@@ -125,7 +126,8 @@ const OWN: Readonly<Record<string, (asked: Asked, bound: Bound) => string>> = {
     `it opens with age, over ${params?.['to'] ?? 0}, or after the first weeks of jumping; it can't be waived`,
   'slot-minutes': (_, { params }) => `a slot of more than ${params?.['minutes'] ?? 0} minutes holds more`,
   'open-days': () => 'an open day in the week, in `slots:` or by ending what closes it, makes room',
-  'session-rise': ({ week }) => `another of the ${week.possible + 1} days it takes makes room for one more session`,
+  'session-rise': ({ week }) =>
+    `the week can hold ${counted(week.possible, 'jump session')}: one more day open to jumps, far enough from the others, makes room for another`,
   'last-week': () => 'only a primer fits before the event: an open day further from it makes room for a session',
   budget: () => 'the budget itself is yours to change',
   'return-ramp': ({ week }) => `the way back goes on by itself in the week after ${dateWithYear(week.starts)}`,
