@@ -3,7 +3,7 @@
 
 import { parseDate } from './option-values.ts';
 import type { Add, Options } from './declare.ts';
-import { asOf, formats } from './declare.ts';
+import { asOf, formats, helpBelow } from './declare.ts';
 import type { DiffRequest } from './requests.ts';
 
 /** `footfall diff [old] [new]`, the old side HEAD and the new one the plan as it is where they aren't named. */
@@ -22,7 +22,7 @@ export const addDiff: Add = (program, session, done) => {
     .addOption(asOf())
     .option('--exit-code', 'end with status 1 where something changed')
     .addOption(formats('text', 'json', 'markdown'))
-    .addHelpText('after', diffHelp)
+    .addHelpText('after', helpBelow(session, diffHelp))
     .action(async (old: string, fresh: string | undefined, options: Options<DiffRequest, 'old' | 'fresh'>) => {
       const { diff } = await import('./commands/diff.ts');
       const request: DiffRequest = {

@@ -4,7 +4,7 @@
 import { Option } from 'commander';
 import { DONE_KINDS } from '../language/done-kinds.ts';
 import type { Add, Options } from './declare.ts';
-import { formats } from './declare.ts';
+import { formats, helpBelow } from './declare.ts';
 import type { DoneRequest } from './file-requests.ts';
 import { parseDate, parseNames } from './option-values.ts';
 
@@ -30,7 +30,7 @@ export const addDone: Add = (program, session, done) => {
     .option('--squad <id>', 'only this squad; likewise', parseNames)
     .option('--from <date>', 'the sheet begins here; otherwise four weeks ago', parseDate)
     .addOption(formats('text', 'csv', 'json'))
-    .addHelpText('after', doneHelp)
+    .addHelpText('after', helpBelow(session, doneHelp))
     .action(async (exceptions: readonly string[], { athlete = [], squad = [], ...options }: DoneOptions) => {
       const { recordDone } = await import('./commands/done.ts');
       done(await recordDone({ ...options, exceptions, athletes: athlete, squads: squad }, session));

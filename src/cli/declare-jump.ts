@@ -2,7 +2,7 @@
 // is loaded when it is called.
 
 import type { Add, Options } from './declare.ts';
-import { formats } from './declare.ts';
+import { formats, helpBelow } from './declare.ts';
 import { parseForces, parseHeight, parseJumps, parseMass, parseTimes } from './option-values.ts';
 import type { JumpRequest } from './requests.ts';
 
@@ -25,7 +25,7 @@ export const addJump: Add = (program, session, done) => {
     .option('--arms', 'the arms were swung')
     .option('--no-arms', 'the hands were on the hips')
     .addOption(formats('text', 'csv', 'json'))
-    .addHelpText('after', jumpHelp)
+    .addHelpText('after', helpBelow(session, jumpHelp))
     .action(async (trials: string | undefined, options: Options<JumpRequest, 'trials'>) => {
       const { jump } = await import('./commands/jump.ts');
       done(await jump({ ...options, ...(trials !== undefined && { trials }) }, session));

@@ -4,7 +4,7 @@
 import { Option } from 'commander';
 import { REVIEW_TABLE_NAMES } from '../report/review-table-names.ts';
 import type { Add, Options } from './declare.ts';
-import { formats, PLAN } from './declare.ts';
+import { formats, helpBelow, PLAN } from './declare.ts';
 import { parseDate, parseNames } from './option-values.ts';
 import type { ReviewRequest } from './requests.ts';
 
@@ -24,7 +24,7 @@ export const addReview: Add = (program, session, done) => {
     .addOption(new Option('--table <name>', 'one table').choices(REVIEW_TABLE_NAMES))
     .addOption(formats('text', 'csv', 'json', 'html'))
     .addOption(new Option('--paper <size>', 'what the page is printed on').choices(['a4', 'letter']))
-    .addHelpText('after', reviewHelp)
+    .addHelpText('after', helpBelow(session, reviewHelp))
     .action(async (plan: string, { athlete = [], squad = [], ...options }: ReviewOptions) => {
       const { review } = await import('./commands/review.ts');
       done(await review({ ...options, plan, athletes: athlete, squads: squad }, session));

@@ -3,7 +3,7 @@
 
 import { Argument } from 'commander';
 import type { Add, Options } from './declare.ts';
-import { asOf, formats, PLAN } from './declare.ts';
+import { asOf, formats, helpBelow, PLAN } from './declare.ts';
 import { parseContacts, parseDate } from './option-values.ts';
 import type { ReachRequest, WhyRequest } from './why-requests.ts';
 
@@ -19,7 +19,7 @@ export const addWhy: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(asOf())
     .addOption(formats('text', 'json'))
-    .addHelpText('after', whyHelp)
+    .addHelpText('after', helpBelow(session, whyHelp))
     .action(async (athlete: string, on: number, plan: string, options: Options<WhyRequest, Positional>) => {
       const { why } = await import('./commands/why.ts');
       done(await why({ ...options, athlete, on, plan }, session));

@@ -15,6 +15,27 @@ export type Add = (program: Command, session: Session, done: (status: ExitStatus
 
 export const PLAN = ['[plan]', "the plan's folder, or its entry file", '.'] as const;
 
+/**
+ * The text below a command's options, its paragraphs broken anew where the terminal is too narrow for them. Lines that are
+ * set in are commands to type, and stay whole.
+ */
+export const helpBelow = ({ outTerminal: { width } }: Session, text: string): string =>
+  text
+    .split('\n\n')
+    .map((paragraph) => (/^ {2}/mu.test(paragraph) ? paragraph : broken(paragraph, width)))
+    .join('\n\n');
+
+function broken(paragraph: string, width: number): string {
+  if (paragraph.split('\n').every((line) => line.length <= width)) return paragraph;
+  const lines: string[] = [];
+  for (const word of paragraph.trim().split(/\s+/u)) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`;
+    if (lines.length > 0 && longer.length <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return `${paragraph.startsWith('\n') ? '\n' : ''}${lines.join('\n')}`;
+}
+
 /** The day a season is planned on, given what was done before it. */
 export const asOf = (): Option =>
   new Option(

@@ -9,7 +9,7 @@ import { addDone } from './declare-done.ts';
 import { addFormat } from './declare-format.ts';
 import { addJump } from './declare-jump.ts';
 import { addNew } from './declare-new.ts';
-import { asOf, formats, PLAN } from './declare.ts';
+import { asOf, formats, helpBelow, PLAN } from './declare.ts';
 import type { Add, Options } from './declare.ts';
 import { addReview } from './declare-review.ts';
 import { addReach, addWhy } from './declare-why.ts';
@@ -29,7 +29,7 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
     .version(VERSION, '--version', 'print the version')
     .helpOption('--help', 'print help')
     .helpCommand(false)
-    .addHelpText('after', afterHelp);
+    .addHelpText('after', helpBelow(session, afterHelp));
   addBuild(program, session, done);
   addCheck(program, session, done);
   addRules(program, session, done);
@@ -77,7 +77,7 @@ const addBuild: Add = (program, session, done) => {
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addOption(watching('build again with every save, and print what it changed, until Ctrl-C'))
-    .addHelpText('after', buildHelp)
+    .addHelpText('after', helpBelow(session, buildHelp))
     .action(async (plan: string, { to, athlete = [], squad = [], ...options }: BuildOptions) => {
       const { build } = await import('./commands/build.ts');
       const request: BuildRequest = {

@@ -45,11 +45,14 @@ interface Said {
 }
 
 const MOST_HELP_COLUMNS = 100;
+/** A description gets so many at least beside its option; narrower, it isn't wrapped. */
+const LEAST_WRAPPED = 12;
 
 /** Has a command say things to us instead of the process, and throw instead of ending it. */
 function listen(command: Command, said: Said, { outTerminal }: Session): void {
   command.exitOverride();
   command.showSuggestionAfterError(true);
+  command.configureHelp({ minWidthToWrap: LEAST_WRAPPED });
   command.configureOutput({
     writeOut: (text) => {
       said.out += text;

@@ -15,6 +15,17 @@ test('the version is that of the package', async () => {
   expect((await footfall(['--version'])).out).toBe(`${version}\n`);
 });
 
+test.each([['--help'], ['build', '--help'], ['done', '--help'], ['diff', '--help'], ['jump', '--help']])(
+  'help fits a narrow terminal, but for commands to type: %s %s',
+  async (...args) => {
+    const { out } = await footfall(args, { COLUMNS: '72' });
+    const wide = out.split('\n').filter((line) => line.length > 72 && !/^ {2}footfall /u.test(line));
+    expect(wide).toEqual([]);
+    const words = (text: string): string => text.replaceAll(/\s+/gu, ' ');
+    expect(words(out)).toBe(words((await footfall(args)).out));
+  },
+);
+
 test('help says the cautions', async () => {
   const { out } = await footfall(['--help']);
   for (const caution of CAUTIONS) expect(out).toContain(caution);
