@@ -5,10 +5,10 @@ import type { Bound, BuiltWeek } from '../../build/types.ts';
 import { findRule } from '../../library/rules.ts';
 import { VOLUME } from '../../library/volume.ts';
 import type { Athlete, Plan } from '../../plan/types.ts';
+import { counted } from '../../util/counted.ts';
 import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 import { dateWithYear } from '../calendar-words.ts';
 import type { Places } from '../places.ts';
-import { counted } from '../quantities.ts';
 import { placesOf } from './told.ts';
 import { barredWords } from './week-chain.ts';
 
