@@ -9,6 +9,7 @@ import { compareContacts } from '../oracle/contacts/compare.ts';
 import { loadSolver } from '../oracle/contacts/integer-program.ts';
 import { measure, median } from './measure.ts';
 import type { Use } from './measure.ts';
+import { measureRounds } from './watch-rounds.ts';
 import { writePlan, writeYamlPlan } from './write-plan.ts';
 
 const FOOTFALL = 'bin/footfall.js';
@@ -131,6 +132,30 @@ const useCells = ({ milliseconds, cpuMilliseconds, peakKilobytes }: Use): readon
   megabytes(peakKilobytes),
 ];
 
+const WATCHED_ATHLETES = 1_000;
+const WATCHED_ROUNDS = 9;
+
+/** One athlete edited under `--watch`, against building the same plan from scratch, in processor time. */
+async function benchWatch(folder: string): Promise<void> {
+  const rows = [[`one of ${WATCHED_ATHLETES} athletes edited, 26 weeks`, 'from scratch', 'under --watch', 'per cent']];
+  for (const options of [[], ['--out', join(folder, 'watched'), '--format', 'csv']]) {
+    const plan = join(folder, `plan-watched-${options.length}`);
+    writePlan(plan, WATCHED_ATHLETES);
+    const build = [FOOTFALL, 'build', plan, ...options];
+    const cold = median([1, 2, 3].map(() => measure(build, folder).cpuMilliseconds));
+    const rounds = await measureRounds([...build, '--watch'], join(plan, 'roster.csv'), WATCHED_ROUNDS);
+    const round = median(rounds);
+    rows.push([
+      `footfall build ${options.length === 0 ? '' : '--out DIR --format csv '}--watch`,
+      `${cold.toFixed(0)} ms`,
+      `${round.toFixed(0)} ms`,
+      ((HUNDRED * round) / cold).toFixed(1),
+    ]);
+  }
+  print(rows);
+}
+
+const HUNDRED = 100;
 const ORACLE_PLANS = 100;
 const ORACLE_SEED = 7;
 
@@ -169,6 +194,8 @@ async function main(): Promise<void> {
     }
     console.log('');
     benchTables(sizes, folder);
+    console.log('');
+    await benchWatch(folder);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
