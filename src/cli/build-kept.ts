@@ -70,19 +70,30 @@ export async function buildKept(
     findings.add(season.diagnostics);
     pass(season);
   });
-  const breathing = breathe === undefined ? {} : { breathe };
-  if (request.out === undefined) for (const _ of walked.athletes) await breathe?.();
+  const pause = seldom(breathe);
+  if (request.out === undefined) for (const _ of walked.athletes) await pause();
   else {
     const rows = mapped(walked.athletes, ({ made }) => rowsIn(made));
     const athletes = plan.athletes.length;
     await fillFolder(
       request.out,
-      (folder, progress) => writeTables(folder, { rows, athletes, headed: true, progress, ...breathing }),
+      (folder, progress) => writeTables(folder, { rows, athletes, headed: true, progress, breathe: pause }),
       !isFirst,
     );
   }
   findings.add(walked.planFindings());
   return await concluded(request, findings, compiled, session);
+}
+
+/** Most athletes take no time here, and to breathe takes some. */
+const ATHLETES_A_BREATH = 10;
+
+function seldom(breathe: BuildHooks['breathe']): () => Promise<void> {
+  let athletes = 0;
+  return async () => {
+    athletes += 1;
+    if (athletes % ATHLETES_A_BREATH === 0) await breathe?.();
+  };
 }
 
 function rowsIn({ rows }: KeptSheets): AthleteRows {

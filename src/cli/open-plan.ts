@@ -8,6 +8,7 @@ import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readDocuments } from '../language/read-documents.ts';
 import { bornLeftOut } from '../plan/born-left-out.ts';
+import type { Parse } from '../read/known-texts.ts';
 import type { Documents } from '../read/types.ts';
 import type { Day } from '../util/days.ts';
 import { PLAN_HAS_ERRORS, WRONG_COMMAND } from './exit-status.ts';
@@ -27,9 +28,14 @@ export interface Compiled {
 /** The day it is planned on, and the sheets that are out. */
 export type Standing = Pick<CompileOptions, 'asOf' | 'published'>;
 
-/** Reads and compiles the plan at a path. */
-export function compileAt(path: string, session: Pick<Session, 'files' | 'today'>, standing: Standing = {}): Compiled {
-  const documents = readDocuments(path, session.files);
+/** Reads and compiles the plan at a path; `parse` is for who reads the same files again and again. */
+export function compileAt(
+  path: string,
+  session: Pick<Session, 'files' | 'today'>,
+  standing: Standing = {},
+  parse?: Parse,
+): Compiled {
+  const documents = readDocuments(path, session.files, parse);
   const compiled = compileDocuments(documents.value, {
     // Whoever plans on a day that is still to come has a record up to it.
     today: Math.max(session.today, standing.asOf ?? session.today),

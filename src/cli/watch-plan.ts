@@ -4,6 +4,7 @@
 import type { Compiled, Standing } from './open-plan.ts';
 import { compileAt } from './open-plan.ts';
 import { settleForLongRun } from '../host/engine.ts';
+import { rememberingParse } from '../read/known-texts.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { refuse } from './session.ts';
@@ -27,7 +28,8 @@ export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promis
 export async function watchPlan({ plan, out, standing }: Watched, session: Session, round: Round): Promise<ExitStatus> {
   settleForLongRun();
   const folder = folderOf(plan, session);
-  const compiled = (): Compiled => compileAt(plan, session, standing);
+  const parse = rememberingParse();
+  const compiled = (): Compiled => compileAt(plan, session, standing, parse);
   if (session.files.stat(folder).kind !== 'folder') return await round(compiled(), async () => {});
   const { watchFiles, WatchEnded } = await import('../host/watch-files.ts');
   const watching = await watchFiles({ folder, plan, ...(out !== undefined && { leaveOut: out }) });

@@ -3,6 +3,7 @@
 
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { FileHost } from '../read/file-host.ts';
+import type { Parse } from '../read/known-texts.ts';
 import { readPlan } from '../read/read-plan.ts';
 import { readTable } from '../read/read-table.ts';
 import type { Table, TableColumn } from '../read/read-table.ts';
@@ -10,9 +11,9 @@ import type { Documents, ScalarNode } from '../read/types.ts';
 import { findEntry } from './nodes.ts';
 import { DONE_COLUMNS, TEST_COLUMNS } from './shapes/record.ts';
 
-/** All files of the plan at a path, a file or a folder that has a season.yaml, as the host knows it. */
-export function readDocuments(entryPath: string, host: FileHost): Staged<Documents> {
-  const read = readPlan(entryPath, host);
+/** All files of the plan at a path, a file or a folder that has a season.yaml, as the host knows it; `parse` as in `readPlan`. */
+export function readDocuments(entryPath: string, host: FileHost, parse?: Parse): Staged<Documents> {
+  const read = readPlan(entryPath, host, parse);
   const diagnostics: Diagnostic[] = [...read.diagnostics];
   const rowsOf = (key: 'done' | 'tests', columns: readonly TableColumn[]): Table => {
     const path = recordPath(read.value, key);

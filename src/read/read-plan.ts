@@ -10,6 +10,7 @@ import type { SourceFile } from '../source/types.ts';
 import type { FileHost } from './file-host.ts';
 import { isGlob, matchFiles, mostLookedAt } from './glob.ts';
 import { loadFile, mostCsvBytes, mostYamlBytes } from './load-file.ts';
+import type { Parse } from './known-texts.ts';
 import { parseYaml } from './parse-yaml.ts';
 import { findPlanFolder, findTarget } from './plan-folder.ts';
 import type { PlanFolder, Target } from './plan-folder.ts';
@@ -19,6 +20,7 @@ import { rosterRoot } from './read-roster.ts';
 import type { Document, Documents, Mistake, Node, ScalarNode } from './types.ts';
 
 interface Reading {
+  readonly parse: Parse;
   readonly host: FileHost;
   readonly folder: PlanFolder;
   readonly collector: Collector;
@@ -44,11 +46,12 @@ type Inclusion = (typeof inclusions)[number];
  * slashes. Files with mistakes are among `files`, so that they can be shown, and among `documents` only where all of
  * them was read; if the entry file isn't, there are no documents at all.
  */
-export const readPlan = (entryPath: string, host: FileHost): Staged<Documents> => {
+export const readPlan = (entryPath: string, host: FileHost, parse: Parse = parseYaml): Staged<Documents> => {
   const folder = findPlanFolder(entryPath, host);
   if (!('kind' in folder)) return { value: { files: [], documents: [] }, diagnostics: [folder] };
   const collector = createCollector();
   const reading: Reading = {
+    parse,
     host,
     folder,
     collector,
@@ -102,7 +105,7 @@ const readEntry = (reading: Reading, entryPath: string): void => {
 const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void => {
   const file = load(reading, wanted);
   if (file === undefined) return;
-  const { value, diagnostics } = parseYaml(file);
+  const { value, diagnostics } = reading.parse(file);
   reading.collector.add(diagnostics);
   const document = { file, root: value.root };
   reading.queue.push(document);

@@ -11,6 +11,8 @@ import { planFindings } from '../../src/compile.ts';
 import type { CompiledPlan } from '../../src/compile.ts';
 import { diffBuilds } from '../../src/diff/diff-builds.ts';
 import type { Side } from '../../src/diff/side.ts';
+import { rememberingParse } from '../../src/read/known-texts.ts';
+import type { Parse } from '../../src/read/known-texts.ts';
 import type { Athlete, Plan } from '../../src/plan/types.ts';
 import { EVERYTHING } from '../../src/report/selection.ts';
 import { createSeasonMemory } from '../../src/reuse/season-memory.ts';
@@ -37,17 +39,14 @@ function dealtBy(seed: number | undefined): Chance {
   };
 }
 
-function compiled({ plan, linesAbove, asOf }: Saved, seed: number | undefined): CompiledPlan | undefined {
+function compiled({ plan, linesAbove, asOf }: Saved, seed?: number, parse?: Parse): CompiledPlan | undefined {
   const files = Object.entries(planFiles(plan, dealtBy(seed))).map(([path, text], at): readonly [string, string] => [
     path,
     path.endsWith('.csv') ? text : `${'# nothing\n'.repeat(linesAbove[at] ?? 0)}${text}`,
   ]);
   const today = plan.season.ends + 400;
-  return compileAt(
-    '/plan',
-    { files: memoryFiles(Object.fromEntries(files)), today },
-    asOf === undefined ? {} : { asOf },
-  ).build;
+  const host = memoryFiles(Object.fromEntries(files));
+  return compileAt('/plan', { files: host, today }, asOf === undefined ? {} : { asOf }, parse).build;
 }
 
 /** Everything that a round of a watch tells or writes of the athletes. */
@@ -96,7 +95,7 @@ const withOthers = (some: fc.Arbitrary<Plan>, most: number): fc.Arbitrary<Plan> 
         return { ...plan, athletes: [...plan.athletes, ...others.flat()] };
       }),
     )
-    .filter((plan) => compiled({ plan, linesAbove: [0, 0, 0] }, undefined) !== undefined);
+    .filter((plan) => compiled({ plan, linesAbove: [0, 0, 0] }) !== undefined);
 
 const KINDS = [
   {
@@ -117,6 +116,12 @@ const KINDS = [
     saves: randomSave(['athlete added', 'athlete removed', 'squad', 'cleared', 'mass', 'kit']),
     runs: Math.ceil(PLANS / 2),
   },
+  {
+    name: 'a default that is written down',
+    some: withOthers(randomPlan, 2),
+    saves: randomSave(['now written down as it is', 'name']),
+    runs: Math.ceil(PLANS / 2),
+  },
 ];
 
 describe('seasons that are kept', { timeout: PATIENCE }, () => {
@@ -129,11 +134,12 @@ describe('seasons that are kept', { timeout: PATIENCE }, () => {
         fc.option(fc.nat({ max: 1_000_000 }), { nil: undefined, freq: 2 }),
         (plan, saves, seed) => {
           const memory = createSeasonMemory<KeptSheets>();
+          const parse = rememberingParse();
           let saved: Saved = { plan, linesAbove: [0, 0, 0] };
           let last: { readonly kept: Side; readonly cold: Side } | undefined;
           for (const edit of [undefined, ...saves]) {
             saved = edit?.apply(saved) ?? saved;
-            const [build, again] = [compiled(saved, seed), compiled(saved, seed)];
+            const [build, again] = [compiled(saved, seed, parse), compiled(saved, seed)];
             if (build === undefined || again === undefined) continue;
             let made = 0;
             const make = createSheets(REQUEST, build.plan, EVERYTHING);

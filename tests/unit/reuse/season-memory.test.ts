@@ -3,9 +3,12 @@
 
 import { describe, expect, test } from 'vitest';
 import { compilePlan } from '../../../src/compile.ts';
+import { problem } from '../../../src/diagnostics/problem.ts';
+import type { Diagnostic } from '../../../src/diagnostics/types.ts';
 import type { Athlete, Plan } from '../../../src/plan/types.ts';
 import { createSeasonMemory } from '../../../src/reuse/season-memory.ts';
 import type { SeasonMemory } from '../../../src/reuse/season-memory.ts';
+import type { Span } from '../../../src/source/types.ts';
 import { day } from '../../unit/date.ts';
 import { athlete, HERE, peak, plan } from '../schedule/make-plan.ts';
 
@@ -101,4 +104,45 @@ test('no more are kept than may be; the others are compiled each time', () => {
   expect(compiledBy(memory, START)).toEqual(['a', 'b', 'c']);
   expect(compiledBy(memory, START)).toEqual(['c']);
   expect(compiledBy(memory, START)).toEqual(['c']);
+});
+
+describe('what was found', () => {
+  const own = { ...HERE, start: 5, end: 6 };
+  const elsewhere = { ...HERE, start: 900, end: 901 };
+  const before = edited('a', { span: own });
+
+  /** The first athlete's findings after a save, where one finding points to a place before it. */
+  function findingsAfter(place: Span, after: Plan): readonly Diagnostic[] {
+    const memory = createSeasonMemory<unknown>();
+    const build = compilePlan(before);
+    const [first] = build.athletes;
+    if (first === undefined) throw new Error('nobody');
+    memory.open(build, () => {}).keep({ ...first, diagnostics: [problem('schedule/pin-idle', { span: place })] });
+    const [athlete] = after.athletes;
+    if (athlete === undefined) throw new Error('nobody');
+    return memory.open(compilePlan(after), () => {}).season(athlete).diagnostics;
+  }
+
+  test('goes with the athlete where only the athlete has moved', () => {
+    const after = edited('a', { span: { ...own, start: 50, end: 51 } });
+    expect(findingsAfter(own, after).map(({ span }) => span?.start)).toEqual([50]);
+  });
+
+  test('goes with the rest of the plan where only that has moved', () => {
+    const slots = before.slots.map((one) => ({ ...one, span: { ...HERE, start: 70, end: 71 } }));
+    const at = { ...HERE, file: 'slots.yaml' };
+    const placed = { ...before, slots: before.slots.map((one) => ({ ...one, span: at })) };
+    const memory = createSeasonMemory<unknown>();
+    const build = compilePlan(placed);
+    const [first] = build.athletes;
+    if (first === undefined) throw new Error('nobody');
+    memory.open(build, () => {}).keep({ ...first, diagnostics: [problem('schedule/pin-idle', { span: at })] });
+    const round = memory.open(compilePlan({ ...placed, slots }), () => {});
+    expect(round.season(first.athlete).diagnostics.map(({ span }) => span?.start)).toEqual([70]);
+  });
+
+  test('of a place that is no part of what the season hangs on is not kept', () => {
+    expect(findingsAfter(own, before)).toHaveLength(1);
+    expect(findingsAfter(elsewhere, before)).toEqual([]);
+  });
 });
