@@ -37,8 +37,10 @@ export async function measureRounds(
     said = '';
   };
   const used = async (): Promise<number> => {
-    const [milliseconds] = await Promise.all([once(child, 'message'), child.send('use')]);
-    return Number(milliseconds[0]);
+    const answer = once(child, 'message');
+    child.send('use');
+    const [milliseconds]: readonly unknown[] = await answer;
+    return Number(milliseconds);
   };
   try {
     await until(WATCHING);
