@@ -11,6 +11,7 @@ import { measure, median } from './measure.ts';
 import type { Use } from './measure.ts';
 import { measureRounds } from './watch-rounds.ts';
 import { writePlan, writeYamlPlan } from './write-plan.ts';
+import type { Maxima } from './write-plan.ts';
 
 const FOOTFALL = 'bin/footfall.js';
 const EXAMPLE = 'examples/handball-spring';
@@ -111,16 +112,16 @@ function benchGrowth(command: readonly string[], sizes: readonly number[], folde
 const PARSE = "require('yaml').parse(require('node:fs').readFileSync(process.argv[1], 'utf8'))";
 
 /** All four tables of the largest squad, against what the YAML package needs for no more than parsing the same plan. */
-function benchTables(sizes: readonly number[], folder: string): void {
+function benchTables(sizes: readonly number[], maxima: Maxima, folder: string): void {
   const athletes = Math.max(...sizes);
-  const plan = writeYamlPlan(join(folder, 'plan-yaml'), athletes);
+  const plan = writeYamlPlan(join(folder, 'plan-yaml'), athletes, maxima);
   const out = join(folder, 'tables');
   const bare = measure(['-e', '0'], folder).cpuMilliseconds;
   const parsing = measure(['-e', PARSE, plan], folder);
   const building = measure([FOOTFALL, 'build', plan, '--out', out, '--format', 'csv'], folder);
   const times = (building.cpuMilliseconds - bare) / (parsing.cpuMilliseconds - bare);
   print([
-    [`${athletes} athletes in YAML, 26 weeks`, 'time', 'processor', 'memory', 'times the parse'],
+    [`${athletes} athletes in YAML, 26 weeks, maxima ${maxima}`, 'time', 'processor', 'memory', 'times the parse'],
     ['parsed by the YAML package', ...useCells(parsing), '1'],
     ['footfall build --out DIR --format csv', ...useCells(building), times.toFixed(2)],
   ]);
@@ -192,8 +193,10 @@ async function main(): Promise<void> {
       console.log('');
       benchGrowth(command, sizes, folder);
     }
-    console.log('');
-    benchTables(sizes, folder);
+    for (const maxima of ['of the squad', 'of their own'] as const) {
+      console.log('');
+      benchTables(sizes, maxima, folder);
+    }
     console.log('');
     await benchWatch(folder);
   } finally {

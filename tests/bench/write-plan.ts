@@ -72,8 +72,15 @@ function member(athlete: number): Member {
 
 const rosterLine = ({ id, name, squad, born, mass }: Member): string => [id, name, squad, born, mass].join(',');
 
-const yamlLine = ({ id, name, squad, born, mass }: Member): string =>
-  `  ${id}: { name: ${name}, squad: ${squad}, born: ${born}, mass: ${mass} }`;
+const yamlLine = ({ id, name, squad, born, mass }: Member, own = ''): string =>
+  `  ${id}: { name: ${name}, squad: ${squad}, born: ${born}, mass: ${mass}${own} }`;
+
+/** Of the squad's level, and no two of a squad with the same. */
+function ownMaximum(athlete: number): string {
+  const level = pick(LEVELS, Math.floor(athlete / ATHLETES_A_SQUAD));
+  const kilos = SQUAT_NOW[level] + (athlete % ATHLETES_A_SQUAD);
+  return `, lifts: { back-squat: { max: ${kilos} kg, on: 2026-12-12 } }`;
+}
 
 const counted = (many: number): readonly number[] => Array.from({ length: many }, (_, at) => at);
 
@@ -87,9 +94,14 @@ export function writePlan(folder: string, athletes: number): void {
   writeFileSync(join(folder, 'roster.csv'), ['id,name,squad,born,mass', ...roster, ''].join('\n'));
 }
 
+/** Whose maxima the athletes of a plan lift by: those of the squad, or each by those of their own. */
+export type Maxima = 'of the squad' | 'of their own';
+
 /** Writes the same plan as one `season.yaml` with all athletes in it, and gives its path. */
-export function writeYamlPlan(folder: string, athletes: number): string {
-  const lines = counted(athletes).map((athlete) => yamlLine(member(athlete)));
+export function writeYamlPlan(folder: string, athletes: number, maxima: Maxima): string {
+  const lines = counted(athletes).map((athlete) =>
+    yamlLine(member(athlete), maxima === 'of their own' ? ownMaximum(athlete) : ''),
+  );
   const path = join(folder, 'season.yaml');
   mkdirSync(folder, { recursive: true });
   writeFileSync(path, season(squadsOf(athletes), ['athletes:', ...lines]));
