@@ -61,7 +61,7 @@ const FILES: readonly File[] = [
   {
     name: 'athletes.yaml',
     typed: [
-      ['  ada:\n', '    ¦\n', ['born', 'cleared', 'limits', 'returning', 'away']],
+      ['  ada:\n', '    ¦\n', ['goal', 'cleared', 'limits', 'returning', 'away']],
       ['  ada:\n', '    lifts:\n      ¦\n', ['back-squat', 'romanian-deadlift']],
     ],
     hovered: [
