@@ -186,7 +186,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
 
   test.each(everyPage)(
     '$name/$path prints on $paper, whole and readable',
-    { timeout: MINUTES },
+    { timeout: 3 * MINUTES },
     async ({ name, paper, path }) => {
       const file = await print(name, path);
       const size = pdfSize(file);
@@ -218,17 +218,21 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
   const inGrey = everyPage.filter(({ name, path }) => name !== 'youth-group' && !path.startsWith('athletes/'));
 
   // 7 : 1 is what WCAG 2.2 asks for text in success criterion 1.4.6, its highest level.
-  test.each(inGrey)('$name/$path has every word stand out in grey', { timeout: MINUTES }, async ({ name, path }) => {
-    const file = await print(name, path);
-    const page = greyPage(file);
-    const weak = (pdfWords(file)[0] ?? [])
-      .filter(({ text }) => /[\p{L}\p{N}]/u.test(text))
-      .filter((word) => {
-        const dots = dotsIn(page, word);
-        return contrast(Math.min(...dots), Math.max(...dots)) < 7;
-      });
-    expect(weak.map(({ text }) => text)).toEqual([]);
-  });
+  test.each(inGrey)(
+    '$name/$path has every word stand out in grey',
+    { timeout: 3 * MINUTES },
+    async ({ name, path }) => {
+      const file = await print(name, path);
+      const page = greyPage(file);
+      const weak = (pdfWords(file)[0] ?? [])
+        .filter(({ text }) => /[\p{L}\p{N}]/u.test(text))
+        .filter((word) => {
+          const dots = dotsIn(page, word);
+          return contrast(Math.min(...dots), Math.max(...dots)) < 7;
+        });
+      expect(weak.map(({ text }) => text)).toEqual([]);
+    },
+  );
 
   test('the patterns of eight groups are told apart in grey', async () => {
     const swatches = Array.from({ length: 8 }, (_, index) => render(swatch(index)));
@@ -253,7 +257,7 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
     }
   });
 
-  test.each(everyPage)('$name/$path lets axe find nothing', { timeout: MINUTES }, async ({ name, path }) => {
+  test.each(everyPage)('$name/$path lets axe find nothing', { timeout: 3 * MINUTES }, async ({ name, path }) => {
     await open(name, path, 'screen');
     await tab.evaluate(axe.source);
     const violations = await tab.evaluate<readonly string[]>(
