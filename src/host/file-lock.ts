@@ -20,8 +20,10 @@ import { isAlive, THIS_MACHINE } from './running-process.ts';
 /** So many looks, so far apart: a minute. */
 const MOST_LOOKS = 3_000;
 const LOOK_EVERY_MILLISECONDS = 20;
-/** From here on nobody's work goes on: a lock of another machine, or one whose writer died before it was signed. */
+/** From here on nobody's work goes on: a lock of another machine. */
 const STALE_AFTER_MILLISECONDS = 120_000;
+/** A lock is signed as soon as it is made, so whoever left one unsigned so long died in between. */
+const UNSIGNED_AFTER_MILLISECONDS = 5_000;
 
 /** Does the work while no other footfall writes to the file, which needn't be there yet; its folders are made. */
 export async function whileLocked<T>(path: string, work: () => Promise<T>): Promise<T> {
@@ -67,10 +69,11 @@ function contentOf(lock: string): string | undefined {
 }
 
 function isStale(lock: string, theirs: string): boolean {
-  const [machine, pid] = theirs.trim().split(' ');
+  const [machine = '', pid] = theirs.trim().split(' ');
   if (machine === THIS_MACHINE && pid !== undefined) return !isAlive(Number(pid));
   const stats = statSync(lock, { throwIfNoEntry: false });
-  return stats !== undefined && Date.now() - stats.mtimeMs > STALE_AFTER_MILLISECONDS;
+  const most = machine === '' ? UNSIGNED_AFTER_MILLISECONDS : STALE_AFTER_MILLISECONDS;
+  return stats !== undefined && Date.now() - stats.mtimeMs > most;
 }
 
 /** Another may have broken it and taken it in the meantime: then it is put back. */
