@@ -5,7 +5,7 @@
 
 'use strict';
 
-const { closeSync, fstatSync, openSync, readSync } = require('node:fs');
+const { closeSync, existsSync, fstatSync, openSync, readSync } = require('node:fs');
 const { join } = require('node:path');
 const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
@@ -66,4 +66,9 @@ function requirePart(name) {
   return part === undefined || script === 'node' ? require(name) : load(script)[part];
 }
 
-load('start');
+if (!existsSync(dist)) {
+  process.stderr.write('footfall: not built yet; `npm run build` in its folder does that\n');
+  process.exitCode = 2;
+} else {
+  load('start');
+}
