@@ -22,8 +22,8 @@ const MOST_LOOKS = 3_000;
 const LOOK_EVERY_MILLISECONDS = 20;
 /** From here on nobody's work goes on: a lock of another machine. */
 const STALE_AFTER_MILLISECONDS = 120_000;
-/** A lock is signed as soon as it is made, so whoever left one unsigned so long died in between. */
-const UNSIGNED_AFTER_MILLISECONDS = 5_000;
+/** A lock is signed as soon as it is made: one that is unsigned at so many looks, five seconds, was left by the dead. */
+const MOST_LOOKS_AT_UNSIGNED = 250;
 
 /** Does the work while no other footfall writes to the file, which needn't be there yet; its folders are made. */
 export async function whileLocked<T>(path: string, work: () => Promise<T>): Promise<T> {
@@ -38,14 +38,20 @@ export async function whileLocked<T>(path: string, work: () => Promise<T>): Prom
 }
 
 async function take(lock: string, ours: string, path: string): Promise<void> {
+  let unsigned = 0;
   for (let looks = 0; !isTaken(lock, ours, path); looks += 1) {
     const theirs = contentOf(lock);
-    if (theirs !== undefined && isStale(lock, theirs)) breakOpen(lock, theirs);
+    unsigned = theirs === UNSIGNED ? unsigned + 1 : 0;
+    const isLeft =
+      theirs === UNSIGNED ? unsigned > MOST_LOOKS_AT_UNSIGNED : theirs !== undefined && isStale(lock, theirs);
+    if (theirs !== undefined && isLeft) breakOpen(lock, theirs);
     else if (looks > MOST_LOOKS)
       throw new OutputFailed(`another footfall has been writing to ${path} for a minute; if none is, delete ${lock}`);
     else await pause(LOOK_EVERY_MILLISECONDS);
   }
 }
+
+const UNSIGNED = '';
 
 function isTaken(lock: string, ours: string, path: string): boolean {
   try {
@@ -69,11 +75,10 @@ function contentOf(lock: string): string | undefined {
 }
 
 function isStale(lock: string, theirs: string): boolean {
-  const [machine = '', pid] = theirs.trim().split(' ');
+  const [machine, pid] = theirs.trim().split(' ');
   if (machine === THIS_MACHINE && pid !== undefined) return !isAlive(Number(pid));
   const stats = statSync(lock, { throwIfNoEntry: false });
-  const most = machine === '' ? UNSIGNED_AFTER_MILLISECONDS : STALE_AFTER_MILLISECONDS;
-  return stats !== undefined && Date.now() - stats.mtimeMs > most;
+  return stats !== undefined && Date.now() - stats.mtimeMs > STALE_AFTER_MILLISECONDS;
 }
 
 /** Another may have broken it and taken it in the meantime: then it is put back. */
