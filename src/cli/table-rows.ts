@@ -17,16 +17,14 @@ export function tableRows(table: AthleteTable, context: TableContext): (built: B
   const known = new WeakMap<readonly BuiltWeek[], readonly string[]>();
   const make = (built: BuiltAthlete): readonly string[] => {
     const rows = mapped(table.rowsOf(built, context), (row) => row.slice(1));
-    return [NOTHING_BEFORE, ...renderCsv({ name, columns: others, rows }, false)];
+    return [...renderCsv({ name, columns: others, rows }, false)];
   };
   return (built) => {
     // Which weeks are blocked goes by findings, and they are an athlete's own.
     if (built.blocked.size > 0) return whole(built);
     const lines = known.get(built.weeks) ?? make(built);
     known.set(built.weeks, lines);
-    return lines.join(`${csvCell(built.athlete.id, id)},`);
+    const first = `${csvCell(built.athlete.id, id)},`;
+    return lines.map((line) => first + line).join('');
   };
 }
-
-/** Put before the lines, it has the id stand before the first of them as well when they are joined by it. */
-const NOTHING_BEFORE = '';
