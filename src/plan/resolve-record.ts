@@ -58,6 +58,18 @@ function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRow
   );
   const isSound = isRowSound(scope, today, item);
   const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
-  if (!isSound || !isKnown || item.kind === 'broken') return undefined;
+  if (!isSound || !isKnown || !isUnitSound(scope, item) || item.kind === 'broken') return undefined;
   return { ...testRowOf(item.value), span: item.span };
+}
+
+const MASSES: ReadonlySet<string> = new Set(['kg', 'lb']);
+/** A test in which somebody pulls as if to lift. */
+const PULL = 'isometric-pull';
+
+function isUnitSound(scope: Scope, item: Item<TestRowFields>): boolean {
+  const { test, unit } = item.value;
+  if (test === undefined || unit === undefined || !MASSES.has(unit)) return true;
+  if (test === PULL || scope.library.lifts.has(test)) return true;
+  scope.report(problem('plan/unit-of-test', { ...at(item, 'unit'), params: { test, unit } }));
+  return false;
 }

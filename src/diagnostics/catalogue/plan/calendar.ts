@@ -151,4 +151,15 @@ export const calendarEntries = {
     good: '2027-01-05,mira,session,80,70,6,1,',
     message: ({ date, today }: { date: string; today: string }) => `${date} is still to come: today is ${today}`,
   },
+  'plan/unit-of-test': {
+    severity: 'error',
+    summary: 'a mass for a test in which nothing is lifted',
+    explanation:
+      'Kilos and pounds are units of lifts and of a pull against a bar that doesn’t move; jumps have heights and times.',
+    bad: '2027-01-05,mira,squat-jump,1,33,kg,mat,no,',
+    good: '2027-01-05,mira,squat-jump,1,33,cm,mat,no,',
+    message: ({ test, unit }: { test: string; unit: string }) =>
+      `${test} isn't measured in ${unit}: nothing is lifted in it`,
+    help: () => 'write cm, m or in for a height, s or ms for a time',
+  },
 } as const satisfies Entries;
