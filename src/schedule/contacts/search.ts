@@ -9,93 +9,76 @@ import type { WeekTerms } from './terms.ts';
 /** Larger than any season's distance from its targets, so that one contact of shortfall outweighs it. */
 const SHORTFALL_WEIGHT = 1_000_000;
 
-interface Option {
+/** The best that is left of a season: from one week on, at one A before it. */
+interface Outlook {
+  readonly cost: number;
+  /** Of the week itself. */
   readonly contacts: number;
   /** A after the week. */
   readonly adapted: number;
 }
 
-interface Outlook {
-  readonly cost: number;
-  readonly best: Option | undefined;
-}
+const SEASON_OVER: Outlook = { cost: 0, contacts: 0, adapted: 0 };
 
 /** V of every week from the given A on, or undefined where fixed weeks can't be met. */
 export function searchContacts(weeks: readonly WeekTerms[], adapted: number): readonly number[] | undefined {
-  const ways = waysThrough(weeks, adapted);
-  const outlooks: ReadonlyMap<number, Outlook>[] = [];
-  for (let week = weeks.length - 1; week >= 0; week -= 1) {
+  const outlookAt = outlooksOf(weeks);
+  const contacts: number[] = [];
+  let state = adapted;
+  for (let week = 0; week < weeks.length; week += 1) {
+    const best = outlookAt(week, state);
+    if (best.cost === Infinity) return undefined;
+    contacts.push(best.contacts);
+    state = best.adapted;
+  }
+  return contacts;
+}
+
+/** Each is worked out when it is first asked for, with those behind it. */
+function outlooksOf(weeks: readonly WeekTerms[]): (week: number, before: number) => Outlook {
+  const known = weeks.map(() => new Map<number, Outlook>());
+  const outlookAt = (week: number, before: number): Outlook => {
     const terms = weeks[week];
-    if (terms !== undefined) outlooks[week] = outlooksOf(terms, ways[week] ?? NO_WAYS, outlooks[week + 1]);
+    if (terms === undefined) return SEASON_OVER;
+    const found = known[week]?.get(before);
+    if (found !== undefined) return found;
+    const made = bestFrom(terms, before, (after) => outlookAt(week + 1, after).cost);
+    known[week]?.set(before, made);
+    return made;
+  };
+  return outlookAt;
+}
+
+/** Of what costs the same the least. The cost is endless where a pin can't be met. */
+function bestFrom(terms: WeekTerms, before: number, costAfter: (adapted: number) => number): Outlook {
+  const opening = openingVolume(terms, before);
+  const { least, most } = contactsWorthTrying(terms, opening);
+  let best: Outlook = { cost: Infinity, contacts: 0, adapted: 0 };
+  for (let contacts = least; contacts <= most; contacts += VOLUME.step) {
+    const adapted = nextVolume(terms, opening, contacts);
+    const cost = weekCost(terms, contacts) + costAfter(adapted);
+    if (cost < best.cost) best = { cost, contacts, adapted };
   }
-  return readOff(weeks, adapted, outlooks);
+  return best;
 }
 
-/** What a week may have, by A before it. */
-type Ways = ReadonlyMap<number, readonly Option[]>;
-
-const NO_WAYS: Ways = new Map();
-
-/** Of each week, for every A that can come before it. */
-function waysThrough(weeks: readonly WeekTerms[], adapted: number): readonly Ways[] {
-  let states = new Set([adapted]);
-  return weeks.map((terms) => {
-    const ways = new Map<number, readonly Option[]>();
-    const after = new Set<number>();
-    for (const state of states) {
-      const options = optionsAt(terms, state);
-      ways.set(state, options);
-      for (const option of options) after.add(option.adapted);
-    }
-    states = after;
-    return ways;
-  });
-}
-
-function outlooksOf(
-  terms: WeekTerms,
-  ways: Ways,
-  later: ReadonlyMap<number, Outlook> | undefined,
-): ReadonlyMap<number, Outlook> {
-  const outlooks = new Map<number, Outlook>();
-  for (const [state, options] of ways) outlooks.set(state, bestOption(terms, options, later));
-  return outlooks;
-}
-
-function bestOption(
-  terms: WeekTerms,
-  options: readonly Option[],
-  later: ReadonlyMap<number, Outlook> | undefined,
-): Outlook {
-  let least = Infinity;
-  let best: Option | undefined;
-  for (const option of options) {
-    const cost = weekCost(terms, option.contacts) + (later?.get(option.adapted)?.cost ?? 0);
-    if (cost >= least) continue;
-    least = cost;
-    best = option;
-  }
-  return { cost: least, best };
+/** From the least to the most in steps; nothing where the most is less. */
+interface Contacts {
+  readonly least: number;
+  readonly most: number;
 }
 
 /**
- * The contacts worth considering, ascending. Less than the target is never better where the target is allowed: it is
- * further off now, and every later bound is no higher for it. So only the target itself, or the most allowed under it,
- * and what lies between it and the reach.
+ * Less than the target is never better where the target is allowed: it is further off now, and every later bound is no
+ * higher for it. So only the target itself, or the most allowed under it, and what lies between it and the reach.
  */
-function optionsAt(terms: WeekTerms, before: number): readonly Option[] {
-  const adapted = openingVolume(terms, before);
-  const option = (contacts: number): Option => ({ contacts, adapted: nextVolume(terms, adapted, contacts) });
-  if (terms.fixed !== undefined && terms.fixed.kind !== 'pin') return [option(terms.fixed.contacts)];
-  const most = mostAllowed(terms, adapted);
-  if (terms.fixed !== undefined) return terms.fixed.contacts <= most ? [option(terms.fixed.contacts)] : [];
-  if (terms.target === undefined) return [option(most)];
-  const options: Option[] = [];
-  const last = Math.min(most, roundDown(terms.reach));
-  for (let contacts = Math.min(most, roundDown(terms.target)); contacts <= last; contacts += VOLUME.step) {
-    options.push(option(contacts));
-  }
-  return options;
+function contactsWorthTrying(terms: WeekTerms, opening: number): Contacts {
+  const { fixed, target } = terms;
+  if (fixed !== undefined && fixed.kind !== 'pin') return { least: fixed.contacts, most: fixed.contacts };
+  const most = mostAllowed(terms, opening);
+  if (fixed !== undefined) return { least: fixed.contacts, most: Math.min(most, fixed.contacts) };
+  if (target === undefined) return { least: most, most };
+  return { least: Math.min(most, roundDown(target)), most: Math.min(most, roundDown(terms.reach)) };
 }
 
 /** Both levels of the objective in one number. */
@@ -103,22 +86,6 @@ export function weekCost(terms: WeekTerms, contacts: number): number {
   if (terms.target === undefined) return 0;
   const shortfall = terms.decisive ? Math.max(0, terms.target - contacts) : 0;
   return shortfall * SHORTFALL_WEIGHT + Math.abs(contacts - terms.target);
-}
-
-function readOff(
-  weeks: readonly WeekTerms[],
-  adapted: number,
-  outlooks: readonly ReadonlyMap<number, Outlook>[],
-): readonly number[] | undefined {
-  const contacts: number[] = [];
-  let state = adapted;
-  for (let week = 0; week < weeks.length; week += 1) {
-    const best = outlooks[week]?.get(state)?.best;
-    if (best === undefined) return undefined;
-    contacts.push(best.contacts);
-    state = best.adapted;
-  }
-  return contacts;
 }
 
 export interface CeilingWeek {
