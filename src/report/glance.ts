@@ -10,6 +10,7 @@ import type { Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { createEvents } from './glance-events.ts';
 import type { EventRow, PeakEvent } from './glance-events.ts';
+import { middleWeek } from './middle-week.ts';
 import { phaseRuns } from './season-table.ts';
 import type { PhaseRun } from './season-table.ts';
 import { selectsAthlete, selectsWeek } from './selection.ts';
@@ -191,8 +192,7 @@ function levelRows(members: readonly Member[]): readonly GlanceRow[] {
 }
 
 function middleCell(cells: readonly GlanceCell[]): GlanceCell {
-  const ordered = cells.toSorted((a, b) => a.contacts - b.contacts);
-  const middle = ordered[Math.floor((ordered.length - 1) / 2)];
+  const middle = middleWeek(cells);
   if (middle === undefined) throw new Error('a group without members');
   return { ...middle, blocked: cells.every(({ blocked }) => blocked) };
 }

@@ -10,6 +10,7 @@ import { dayOfMonth, shortMonthName } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
 import type { Decision, NameOf } from './decision-words.ts';
+import { middleWeek, mostCommon } from './middle-week.ts';
 import { selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
@@ -38,7 +39,7 @@ export interface ChartPanel {
 export interface PanelWeek {
   readonly kind: WeekKind;
   /** Planned jumps of the week, or those done where it is over. */
-  readonly planned: number;
+  readonly contacts: number;
   /** In the fullest session; absent where the week is over, of which only the sum is known. */
   readonly aSession?: number;
   /** The most that is safe. */
@@ -104,7 +105,7 @@ interface AthleteWeek extends PanelWeek {
 const athleteWeek = (week: BuiltWeek): AthleteWeek => ({
   phase: week.phase,
   kind: week.kind,
-  planned: week.contacts,
+  contacts: week.contacts,
   ...(!week.done && { aSession: week.sessions.reduce((most, { contacts }) => Math.max(most, contacts), 0) }),
   most: week.mostContacts,
   all: week.contacts + week.otherJumps,
@@ -130,15 +131,15 @@ function chartWeek(plan: Plan, week: number, starts: number): ChartWeek {
 function panelOf(squad: string, rows: readonly (readonly AthleteWeek[])[], count: number): ChartPanel {
   const columns = Array.from({ length: count }, (_, index) => rows.flatMap((row) => row[index] ?? []));
   const title = `${squad === '' ? '' : `${squad}, `}${rows.length} ${rows.length === 1 ? 'athlete' : 'athletes'}`;
-  return { title, phases: phasesOf(columns), weeks: columns.map(middleWeek) };
+  return { title, phases: phasesOf(columns), weeks: columns.map(panelWeek) };
 }
 
-/** The athlete in the middle by planned jumps, of an even number the lower one. */
-function middleWeek(weeks: readonly AthleteWeek[]): PanelWeek {
-  const middle = weeks.toSorted((a, b) => a.planned - b.planned)[Math.floor((weeks.length - 1) / 2)];
-  if (middle === undefined) return { kind: 'empty', planned: 0, aSession: 0, most: 0, all: 0 };
+/** Numbers and kind of one athlete, who jumps that week and has the kind that most have. */
+function panelWeek(weeks: readonly AthleteWeek[]): PanelWeek {
+  const middle = middleWeek(weeks);
+  if (middle === undefined) return { kind: 'empty', contacts: 0, aSession: 0, most: 0, all: 0 };
   const { phase: _, ...numbers } = middle;
-  return { ...numbers, kind: mostCommon(weeks.map(({ kind }) => kind)) ?? middle.kind };
+  return numbers;
 }
 
 const PHASE_WORDS: Readonly<Record<PhaseId, string>> = {
@@ -157,19 +158,14 @@ const PHASE_WORDS: Readonly<Record<PhaseId, string>> = {
 function phasesOf(columns: readonly (readonly AthleteWeek[])[]): ChartPanel['phases'] {
   const runs: { words: string; from: number; weeks: number }[] = [];
   columns.forEach((weeks, index) => {
-    const phase = mostCommon(weeks.map((week) => week.phase));
+    const phases = weeks.map((week) => week.phase);
+    const phase = mostCommon(phases.filter((one) => one !== 'closed')) ?? phases[0];
     if (phase === undefined) return;
     const last = runs.at(-1);
     if (last?.words === PHASE_WORDS[phase]) last.weeks += 1;
     else runs.push({ words: PHASE_WORDS[phase], from: index, weeks: 1 });
   });
   return runs;
-}
-
-function mostCommon<T>(values: readonly T[]): T | undefined {
-  const counts = new Map<T, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts].toSorted(([, a], [, b]) => b - a)[0]?.[0];
 }
 
 /** Closures with their reasons, which are of halls and holidays; absences without. */

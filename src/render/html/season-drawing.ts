@@ -156,7 +156,7 @@ function panelDrawing(
 ): Element {
   const bottom = top + height - (across.width < WIDE_WEEK ? BELOW : SMALL + 0.4);
   const plotTop = top + PHASES + USUAL + 1;
-  const most = panel.weeks.reduce((max, week) => Math.max(max, week.all, week.most, week.planned), 1);
+  const most = panel.weeks.reduce((max, week) => Math.max(max, week.all, week.most, week.contacts), 1);
   const scale = scaleLinear().domain([0, most]).nice(4).range([bottom, plotTop]);
   const y = (value: number): number => round(scale(value));
   return h(
@@ -255,10 +255,10 @@ const BELOW = 5.6;
 /** The number under a bar is the fullest session of the week; what is over has none. */
 function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {
   const width = round(across.width * 0.72);
-  return weeks.map(({ planned, aSession }, index) => {
-    if (planned === 0) return null;
+  return weeks.map(({ contacts, aSession }, index) => {
+    if (contacts === 0) return null;
     const x = round(across.middle(index) - width / 2);
-    const top = y(planned);
+    const top = y(contacts);
     const middle = across.middle(index);
     const label =
       aSession === undefined

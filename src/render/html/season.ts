@@ -72,8 +72,8 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       h('b', {}, 'M'),
       ' match · ',
       h('b', {}, 'T'),
-      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete, with ' +
-        `the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
+      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete (of two the lower) ' +
+        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
       CAUTIONS.join(' '),
     ),
   );
@@ -157,7 +157,7 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
         const cells = [
           `${at?.date ?? ''} ${at?.month ?? ''}`,
           KIND_WORDS[week.kind],
-          week.planned,
+          week.contacts,
           week.aSession ?? '',
           week.most,
           week.all,

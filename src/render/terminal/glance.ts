@@ -215,5 +215,5 @@ function legendOf({ groups }: Glance): readonly string[] {
   ];
   const marks = [...kinds, ...others].map(({ mark, says }) => `${mark} ${says}`);
   const grouped = groups.some(({ rows }) => rows.some(({ athletes }) => athletes > 1));
-  return grouped ? ['of a group, those of its middle athlete', ...marks] : marks;
+  return grouped ? ['of a group, those of the middle one whose week is as most have it', ...marks] : marks;
 }
