@@ -31,8 +31,9 @@ export interface CardSession {
   /** `18:00`, where the slot has a time. */
   readonly time?: string;
   readonly place: string;
-  /** The whole of it, and the warm-up it starts with. */
+  /** The whole of it, the slot's where it runs over, and the warm-up it starts with. */
   readonly minutes: number;
+  readonly overSlotOf?: number;
   readonly warmUpMinutes: number;
   readonly lines: readonly CardLine[];
 }
@@ -84,12 +85,13 @@ export function createCards({ plan }: Pick<Build, 'plan'>, selection: Selection)
 }
 
 function cardSession(plan: Plan, athlete: Athlete, session: BuiltSession): CardSession {
-  const { at, place } = session.slot;
+  const { at, place, minutes } = session.slot;
   return {
     day: dayWords(session.day),
     ...(at !== undefined && { time: timeWords(at) }),
     place: place.id,
     minutes: session.minutes,
+    ...(session.minutes > minutes && { overSlotOf: minutes }),
     warmUpMinutes: warmUpMinutes(session),
     lines: session.lines.map((line) => ({ order: line.order, ...sheetLine({ plan, athlete, place }, line) })),
   };

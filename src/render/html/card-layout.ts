@@ -244,8 +244,10 @@ export function sessionTitle({ day, time, place }: CardSession): string {
   return `${day}${time === undefined ? '' : ` ${time}`}, ${place}`;
 }
 
-/** The line below a session's title, which its height is reckoned with. */
-export function sessionFacts({ minutes, warmUpMinutes }: CardSession): string {
+/** `52 min, the first 12 warm-up`, beside a session's title or below it; its height is reckoned with. */
+export function sessionFacts({ minutes, overSlotOf, warmUpMinutes }: CardSession): string {
+  // No longer than without, so that it stands beside the title as well.
+  if (overSlotOf !== undefined) return `${minutes} min (slot ${overSlotOf}), ${warmUpMinutes} warm-up`;
   return `${minutes} min, the first ${warmUpMinutes} warm-up`;
 }
 
