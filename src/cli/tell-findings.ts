@@ -1,7 +1,6 @@
 // What was found about a plan, told on standard error. A plan that can't be built gets everything at full length; after a
 // build there are the errors, a line for each kind of warning, and the command that shows the rest.
 
-import { findEntry } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { diagnosticsText } from '../render/diagnostics/diagnostics-text.ts';
 import { createPalette } from '../render/palette.ts';
@@ -46,15 +45,6 @@ export async function tellSummary(
   if (quiet) return;
   const counts = { error: 0, warning: findings.count('warning'), notice: findings.count('notice') };
   if (counts.warning + counts.notice === 0) return;
-  const kinds = kindsOf(findings.kept('warning')).map((line) => `  ${line}\n`);
+  const kinds = findings.kinds('warning').map((line) => `  ${line}\n`);
   await session.err.write(`${summaryOf(counts)}; footfall check shows them whole\n${kinds.join('')}`);
-}
-
-/** `12 x a session over its slot`, the most frequent first. */
-function kindsOf(warnings: readonly Diagnostic[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const { code } of warnings) counts.set(code, (counts.get(code) ?? 0) + 1);
-  return [...counts]
-    .toSorted(([a, many], [b, few]) => few - many || (a < b ? -1 : 1))
-    .map(([code, count]) => `${count} x ${findEntry(code)?.summary ?? code} [${code}]`);
 }

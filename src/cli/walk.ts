@@ -6,6 +6,7 @@ import { planFindings } from '../compile.ts';
 import type { Diagnostic, Severity } from '../diagnostics/types.ts';
 import { settleForLongRun } from '../host/engine.ts';
 import type { Athlete, Plan, Waiver } from '../plan/types.ts';
+import { createFindingKinds } from '../report/finding-kinds.ts';
 import { selectsAthlete } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
 
@@ -19,21 +20,26 @@ export interface Findings {
   readonly count: (severity: Severity) => number;
   /** The first of them, in the order they came. */
   readonly kept: (severity: Severity) => readonly Diagnostic[];
+  /** A line for each kind of all of them. */
+  readonly kinds: (severity: Severity) => readonly string[];
 }
 
 /** Counts every finding it is given and keeps the first of each severity, so that memory has an end. */
 export function createFindings(): Findings {
   const counts: Record<Severity, number> = { error: 0, warning: 0, notice: 0 };
   const kept: Record<Severity, Diagnostic[]> = { error: [], warning: [], notice: [] };
+  const kinds = createFindingKinds();
   return {
     add: (diagnostics) => {
       for (const diagnostic of diagnostics) {
         counts[diagnostic.severity] += 1;
+        kinds.add(diagnostic);
         if (kept[diagnostic.severity].length < MOST_KEPT) kept[diagnostic.severity].push(diagnostic);
       }
     },
     count: (severity) => counts[severity],
     kept: (severity) => kept[severity],
+    kinds: kinds.lines,
   };
 }
 

@@ -12,7 +12,7 @@ import { findHome } from './homes.ts';
 import { INSTEAD, meantKey } from './meant.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
-import { inWords } from './list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import { findRefusal, wordsThatFit } from './reading.ts';
 import type { At } from './reading.ts';
 

@@ -4,7 +4,7 @@
 import * as z from 'zod';
 import type { ScalarNode } from '../read/types.ts';
 import { nearest } from '../util/did-you-mean.ts';
-import { inWords } from './list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import { isScalar } from './nodes.ts';
 import { leaf, refuse } from './reading.ts';
 import type { JsonShape, Reading } from './reading.ts';

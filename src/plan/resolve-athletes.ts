@@ -3,7 +3,7 @@
 
 import { at } from '../language/authored.ts';
 import type { Item, Located } from '../language/authored.ts';
-import { inWords } from '../language/list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { DEFAULT_NOW } from '../library/levels.ts';

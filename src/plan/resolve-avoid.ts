@@ -2,7 +2,7 @@
 // family and a drill say, bars them all: a limit is never read as less than it may mean.
 
 import type { Located } from '../language/authored.ts';
-import { inWords } from '../language/list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import { AVOID_WORDS } from '../language/shapes/athletes.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
 import { isBound, namesOf, sortedUnique } from './scope.ts';

@@ -8,7 +8,7 @@ import { problem } from '../diagnostics/problem.ts';
 import { findRule, getRule, RULE_IDS } from '../library/rules.ts';
 import type { RuleId, RuleRow } from '../library/rules.ts';
 import type { RuleParameter } from '../library/types.ts';
-import { inWords } from '../language/list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import { inOrder, isBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { RuleChange, Waiver } from './types.ts';

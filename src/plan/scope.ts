@@ -5,7 +5,7 @@ import { weekFrom } from './applies.ts';
 import { at, keyPlaceOf } from '../language/authored.ts';
 import type { Authored, Located } from '../language/authored.ts';
 import type { Step } from '../language/nodes.ts';
-import { inWords } from '../language/list-words.ts';
+import { inWords } from '../util/in-words.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Library } from '../library/index.ts';

@@ -7,6 +7,7 @@ import type { Diagnostic, Param, Severity } from '../diagnostics/types.ts';
 import { lineIndexOf, lineStart, lineText } from '../source/source-file.ts';
 import type { SourceFile, Span } from '../source/types.ts';
 import { isoDate } from '../util/days.ts';
+import { createFindingKinds } from './finding-kinds.ts';
 
 /** A place as editors count: lines and UTF-16 units from 0, the end behind the last unit. */
 export interface ViewPlace {
@@ -58,6 +59,8 @@ export interface DiagnosticsView {
   readonly counts: Readonly<Record<Severity, number>>;
   /** "3 errors, 1 warning"; "no problems" if there are none. */
   readonly summary: string;
+  /** Of a list too long to be seen at once, what kinds there are: how often, of whom and in which weeks. */
+  readonly kinds: readonly string[];
 }
 
 export interface ViewOptions {
@@ -75,7 +78,13 @@ export const diagnosticsView = (
   const placed = placer(byPath, options.folder);
   const ordered = orderDiagnostics(diagnostics, files[0]?.path).map((diagnostic) => viewOf(diagnostic, placed));
   const counts = countsOf(ordered);
-  return { diagnostics: ordered, codes: codesOf(ordered), counts, summary: summaryOf(counts) };
+  return {
+    diagnostics: ordered,
+    codes: codesOf(ordered),
+    counts,
+    summary: summaryOf(counts),
+    kinds: kindsOf(diagnostics),
+  };
 };
 
 type Placer = (span: Span) => ViewPlace;
@@ -121,9 +130,21 @@ const codesOf = (diagnostics: readonly ViewDiagnostic[]): readonly ViewCode[] =>
     return [{ code, severity: entry.severity, summary: entry.summary, explanation: entry.explanation }];
   });
 
+/** About what a screen shows. */
+const MOST_AT_ONCE = 20;
+
+const SEVERITIES = ['error', 'warning', 'notice'] as const;
+
+const kindsOf = (diagnostics: readonly Diagnostic[]): readonly string[] => {
+  if (diagnostics.length <= MOST_AT_ONCE) return [];
+  const kinds = createFindingKinds();
+  for (const diagnostic of diagnostics) kinds.add(diagnostic);
+  return SEVERITIES.flatMap(kinds.lines);
+};
+
 /** "3 errors, 1 warning"; "no problems" if there are none. */
 export const summaryOf = (counts: Readonly<Record<Severity, number>>): string => {
-  const parts = (['error', 'warning', 'notice'] as const).flatMap((severity) => {
+  const parts = SEVERITIES.flatMap((severity) => {
     const count = counts[severity];
     return count === 0 ? [] : [`${String(count)} ${severity}${count === 1 ? '' : 's'}`];
   });

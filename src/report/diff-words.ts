@@ -6,6 +6,7 @@ import { NONE } from './diff-points.ts';
 import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
 import { counted } from '../util/counted.ts';
+import { inWords } from '../util/in-words.ts';
 
 /** `follows from competition County cup final`, `follows from rule weekly-rise and practice on monday together`. */
 export function causeWords({ cause, how, edits }: DiffSection, report: DiffReport): string {
@@ -19,15 +20,10 @@ export function causeWords({ cause, how, edits }: DiffSection, report: DiffRepor
     case 'each':
       return `${word} ${names.join('; or ')}: each alone gives the same`;
     case 'together':
-      return `${word} ${listWords(names)} together`;
+      return `${word} ${inWords(names, 'and')} together`;
     case 'any':
       return `${word} ${names.join('; or ')}`;
   }
-}
-
-function listWords(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${last}` : last;
 }
 
 /** Said where changes stand under edits that weren't tried. */

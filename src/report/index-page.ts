@@ -3,11 +3,11 @@
 
 import { weekFrom } from '../plan/applies.ts';
 import type { Build, BuiltAthlete } from '../build/types.ts';
-import { findEntry } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import { dateWithYear, dayWords } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
+import { createFindingKinds } from './finding-kinds.ts';
 import { decisionsOf, waiversOf } from './decision-words.ts';
 import type { Decision, NameOf } from './decision-words.ts';
 import { selectedSessions, selectedWeeks, selectsWeek } from './selection.ts';
@@ -59,10 +59,7 @@ export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, s
   const { plan } = build;
   const athletes: IndexAthlete[] = [];
   const days = new Set<number>();
-  const kinds = new Map<string, { severity: Diagnostic['severity']; count: number }>();
-  const note = ({ code, severity }: Diagnostic): void => {
-    kinds.set(code, { severity, count: (kinds.get(code)?.count ?? 0) + 1 });
-  };
+  const kinds = createFindingKinds();
   return {
     add: (built) => {
       const { id, name, squad, group } = built.athlete;
@@ -70,10 +67,10 @@ export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, s
       for (const week of selectedWeeks(selection, built)) {
         for (const session of selectedSessions(selection, week)) days.add(session.day);
       }
-      for (const diagnostic of built.diagnostics) note(diagnostic);
+      for (const diagnostic of built.diagnostics) kinds.add(diagnostic);
     },
     finish: (findings) => {
-      for (const diagnostic of findings) note(diagnostic);
+      for (const diagnostic of findings) kinds.add(diagnostic);
       return {
         title: plan.season.title,
         mark: build.mark,
@@ -82,7 +79,7 @@ export function createIndexPage(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, s
         athletes,
         decisions: decisionsOf(plan, fullName),
         waivers: waiversOf(plan, fullName),
-        findings: findingLines(kinds),
+        findings: SEVERITIES.flatMap((severity) => kinds.lines(severity).map((line) => `${severity}, ${line}`)),
       };
     },
   };
@@ -97,17 +94,4 @@ function indexWeek({ week, starts }: { week: number; starts: number }, days: Rea
     hasCards: inWeek.length > 0,
     sessions: inWeek.map((day) => ({ date: isoDate(day), words: dayWords(day) })),
   };
-}
-
-function findingLines(
-  kinds: ReadonlyMap<string, { readonly severity: Diagnostic['severity']; readonly count: number }>,
-): readonly string[] {
-  return [...kinds]
-    .toSorted(
-      ([a, one], [b, other]) =>
-        SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity) ||
-        other.count - one.count ||
-        (a < b ? -1 : 1),
-    )
-    .map(([code, { severity, count }]) => `${severity}, ${count} x ${findEntry(code)?.summary ?? code} [${code}]`);
 }

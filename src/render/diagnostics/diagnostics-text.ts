@@ -6,11 +6,12 @@ import type { DiagnosticsView, ViewDiagnostic, ViewPlace } from '../../report/di
 import type { Palette } from '../palette.ts';
 import { markedLine } from './source-line.ts';
 
-/** All diagnostics and the count of them, ending with a line end; nothing at all if there are none. */
+/** All diagnostics, the count of them and of many the kinds, ending with a line end; nothing at all if there are none. */
 export const diagnosticsText = (view: DiagnosticsView, palette: Palette): string => {
   if (view.diagnostics.length === 0) return '';
   const parts = view.diagnostics.map((diagnostic) => linesOf(diagnostic, palette).join('\n'));
-  return `${parts.join('\n\n')}\n\n${palette.strong(view.summary)}\n`;
+  const kinds = view.kinds.map((line) => `  ${line}\n`).join('');
+  return `${parts.join('\n\n')}\n\n${palette.strong(view.summary)}\n${kinds}`;
 };
 
 const linesOf = (diagnostic: ViewDiagnostic, palette: Palette): readonly string[] => {

@@ -1,5 +1,5 @@
-// Lists put into words for messages: `kg or lb`, `peak, freshen or through`. Used by the shapes and by what resolves
-// names.
+// Lists put into words for messages: `kg or lb`, `peak, freshen or through`. Used by shapes, by what resolves
+// names, and by reports.
 
 /** Joined with commas and a last word; a long list is cut and ends with how many more there are. */
 export function inWords(items: readonly string[], last: 'and' | 'or', most = 12): string {
