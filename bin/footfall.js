@@ -10,9 +10,14 @@ const { join } = require('node:path');
 const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
 
-// Most runs are over before optimised code has paid for its making, and each page of memory that is touched costs time: V8
-// is to leave that code and give young objects little room until src/host/engine.ts says that the run is a long one.
+// Under other flags V8 refuses the code that Node keeps of its own modules, so those of every run are loaded before.
+void [process.stdout, process.stderr];
+
+// Most runs are over before optimised code or a heap cleared of what is old has paid for its making, and each page of memory
+// that is touched costs time: V8 is to leave both and give young objects little room until src/host/engine.ts says that the
+// run is a long one.
 setFlagsFromString('--no-opt');
+setFlagsFromString('--no-incremental-marking');
 setFlagsFromString('--semi-space-growth-factor=1');
 // And then V8 is to think of it later than it does by itself.
 setFlagsFromString('--interrupt-budget=200000');
