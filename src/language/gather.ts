@@ -5,9 +5,10 @@ import * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Document, MapEntry, MapNode, Node } from '../read/types.ts';
-import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
+import { kindOf, misspeltProblem, unknownKeyProblem, whereOf } from './issues.ts';
 import { meantKey } from './meant.ts';
 import { findEntry } from './nodes.ts';
+import { sectionsAlike } from './section-alike.ts';
 import { groupShapes, LIST_KEYS, MAP_KEYS, mapShapes, SECTION_KEYS } from './sections.ts';
 import type { MapKey } from './sections.ts';
 
@@ -74,7 +75,20 @@ function placeStray(gathering: Gathering, entry: MapEntry): void {
     gathering.diagnostics.push(problem('language/misplaced-key', { ...at, params, help }));
     if (below !== 'season' || !isThere(gathering, below, key)) add(gathering, below, wrapped(below, entry));
   } else {
-    gathering.diagnostics.push(unknownKeyProblem(key, SECTION_KEYS, at, where));
+    placeByItems(gathering, entry);
+  }
+}
+
+/** A key that says nothing of which section it is: what stands below it may. */
+function placeByItems(gathering: Gathering, entry: MapEntry): void {
+  const at = { span: entry.keySpan, path: entry.key };
+  const [meant, ...others] = sectionsAlike(entry.value);
+  if (meant === undefined || others.length > 0) {
+    gathering.diagnostics.push(unknownKeyProblem(entry.key, SECTION_KEYS, at, whereOf('')));
+    for (const section of [meant ?? [], others].flat()) gathering.told.add(section);
+  } else {
+    gathering.diagnostics.push(misspeltProblem(entry.key, meant, at, whereOf('')));
+    add(gathering, meant, { ...entry, key: meant });
   }
 }
 

@@ -73,7 +73,8 @@ function misspeltIn(item: Located, issue: z.core.$ZodIssueUnrecognizedKeys): rea
   });
 }
 
-function misspeltProblem(key: string, meant: string, at: At, where: string): Diagnostic {
+/** A key that is told with the one that was meant. */
+export function misspeltProblem(key: string, meant: string, at: At, where: string): Diagnostic {
   return problem('language/unknown-key', { ...at, params: { key, where }, help: `did you mean "${meant}"?` });
 }
 

@@ -45,7 +45,19 @@ const ALSO_CALLED: ReadonlyMap<string, readonly string[]> = new Map(
     events: ['competitions'],
     holidays: ['closures'],
     breaks: ['closures'],
+    closings: ['closures'],
+    closed: ['closures'],
+    vacations: ['closures'],
     players: ['athletes'],
+    people: ['athletes'],
+    members: ['athletes'],
+    fixtures: ['competitions'],
+    tournaments: ['competitions'],
+    races: ['competitions'],
+    halls: ['places'],
+    gyms: ['places'],
+    facilities: ['places'],
+    exceptions: ['waivers'],
     roster: ['athletes'],
     teams: ['squads'],
     venues: ['places'],
@@ -69,10 +81,16 @@ function begunBy(key: string, known: readonly string[]): string | undefined {
   return begun.length === 1 ? begun[0] : undefined;
 }
 
+const DAYS_AWAY = 'write it below the athlete, as in `away: { from: 2027-02-15, until: 2027-02-21, because: exams }`';
+
 /** What to write instead of a key that has no place in a plan. */
 export const INSTEAD: ReadonlyMap<string, string> = new Map([
   ['age', 'write the year, the month or the day of birth instead, as in `born: 2003-06`'],
   ['height', 'no rule needs the height: delete the line'],
+  ['absences', DAYS_AWAY],
+  ['absent', DAYS_AWAY],
+  ['injuries', DAYS_AWAY],
+  ['injured', DAYS_AWAY],
 ]);
 
 const MOST_ID = 64;

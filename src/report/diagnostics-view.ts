@@ -132,6 +132,8 @@ const codesOf = (diagnostics: readonly ViewDiagnostic[]): readonly ViewCode[] =>
 
 /** About what a screen shows. */
 const MOST_AT_ONCE = 20;
+/** Of fewer than so many of a kind a line for each would be as long as the list. */
+const OFTEN = 4;
 
 const SEVERITIES = ['error', 'warning', 'notice'] as const;
 
@@ -139,7 +141,8 @@ const kindsOf = (diagnostics: readonly Diagnostic[]): readonly string[] => {
   if (diagnostics.length <= MOST_AT_ONCE) return [];
   const kinds = createFindingKinds();
   for (const diagnostic of diagnostics) kinds.add(diagnostic);
-  return SEVERITIES.flatMap(kinds.lines);
+  const lines = SEVERITIES.flatMap(kinds.lines);
+  return lines.length * OFTEN > diagnostics.length ? [] : lines;
 };
 
 /** "3 errors, 1 warning"; "no problems" if there are none. */

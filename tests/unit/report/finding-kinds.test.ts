@@ -43,15 +43,14 @@ test('what speaks of no athlete is counted alone', () => {
   ]);
 });
 
-test('a list of more than twenty ends with its kinds', () => {
-  const text = (count: number): string =>
-    diagnosticsText(
-      diagnosticsView(
-        Array.from({ length: count }, (_, index) => rises(`a${index}`, '2027-04-12')),
-        [],
-      ),
-      createPalette(0),
-    );
+test('a list of more than twenty ends with its kinds, unless they are nearly as many', () => {
+  const found = (count: number): readonly ReturnType<typeof problem>[] =>
+    Array.from({ length: count }, (_, index) => rises(`a${index}`, '2027-04-12'));
+  const told = (diagnostics: readonly ReturnType<typeof problem>[]): string =>
+    diagnosticsText(diagnosticsView(diagnostics, []), createPalette(0));
+  const text = (count: number): string => told(found(count));
+  const kinds = found(21).map((one, index) => ({ ...one, code: `schedule/${index % 6}` }));
+  expect(told(kinds).trimEnd().split('\n').at(-1)).toBe('21 warnings');
   expect(text(20).trimEnd().split('\n').at(-1)).toBe('20 warnings');
   expect(text(21).trimEnd().split('\n').slice(-2)).toEqual([
     '21 warnings',
