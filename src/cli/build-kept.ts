@@ -4,6 +4,7 @@
 import type { BuiltAthlete } from '../build/types.ts';
 import { sheetOf } from '../diff/sheet.ts';
 import type { SheetWeek } from '../diff/types.ts';
+import type { FolderMemory } from '../host/output-folder.ts';
 import type { Plan } from '../plan/types.ts';
 import { selectsWeek } from '../report/selection.ts';
 import type { Selection } from '../report/selection.ts';
@@ -52,6 +53,8 @@ interface Hooks extends Pick<BuildHooks, 'breathe'> {
   /** Nobody's season is kept yet. */
   readonly isFirst: boolean;
   readonly round: Round<KeptSheets>;
+  /** What the tables were written as, where they are. */
+  readonly folder: FolderMemory;
   /** Given each athlete on the way. */
   readonly pass: (season: KeptSeason<KeptSheets>) => void;
 }
@@ -61,7 +64,7 @@ export async function buildKept(
   request: BuildRequest,
   { compiled, selection }: ToBuild,
   session: Session,
-  { round, pass, breathe, isFirst }: Hooks,
+  { round, folder, pass, breathe, isFirst }: Hooks,
 ): Promise<BuildOutcome> {
   const { plan } = compiled.build;
   const findings = createFindings();
@@ -78,7 +81,7 @@ export async function buildKept(
     await fillFolder(
       request.out,
       (folder, progress) => writeTables(folder, { rows, athletes, headed: true, progress, breathe: pause }),
-      !isFirst,
+      { isAtOnce: !isFirst, ...(round.keepsEverybody && { memory: folder }) },
     );
   }
   findings.add(walked.planFindings());

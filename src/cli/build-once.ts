@@ -3,7 +3,7 @@
 
 import type { BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import type { OutputFolder } from '../host/output-folder.ts';
+import type { Filling, OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
 import { drawTable } from '../report/athlete-table.ts';
 import type { Selection } from '../report/selection.ts';
@@ -99,7 +99,7 @@ async function writeFolder(path: string, job: Job): Promise<void> {
 export async function fillFolder(
   path: string,
   fill: (folder: OutputFolder, progress: Progress) => Promise<void>,
-  isFilledAtOnce = false,
+  filling?: Filling,
 ): Promise<void> {
   const [{ writeOutputFolder }, { errorProgress }] = await Promise.all([
     import('../host/output-folder.ts'),
@@ -107,7 +107,7 @@ export async function fillFolder(
   ]);
   const progress = errorProgress('athletes');
   try {
-    await writeOutputFolder(path, (folder) => fill(folder, progress), isFilledAtOnce);
+    await writeOutputFolder(path, (folder) => fill(folder, progress), filling);
   } finally {
     progress.end();
   }

@@ -4,6 +4,7 @@
 // federation. Pages are made anew each time, as every page bears the mark of the whole plan.
 
 import type { AthleteSheet, Side } from '../diff/side.ts';
+import type { FolderMemory } from '../host/output-folder.ts';
 import { OutputFailed } from '../host/output.ts';
 import { selectsAthlete } from '../report/selection.ts';
 import { createSeasonMemory } from '../reuse/season-memory.ts';
@@ -28,6 +29,7 @@ import type { Round } from './watch-plan.ts';
 /** `standing` is that of the beginning: sheets written meanwhile are not yet handed out. */
 export async function watchBuild(request: BuildRequest, standing: Standing, session: Session): Promise<ExitStatus> {
   const memory = createSeasonMemory<KeptSheets>();
+  const folder: FolderMemory = {};
   let last: LastBuild | undefined;
   let hadErrors = false;
   return await watchPlan({ ...request, standing }, session, async ({ build, plan, diagnostics }, breathe) => {
@@ -42,6 +44,7 @@ export async function watchBuild(request: BuildRequest, standing: Standing, sess
     const { outcome, side } = await buildSide(request, toBuild, session, {
       breathe,
       memory,
+      folder,
       isFirst: last === undefined,
     });
     if (side === undefined) return outcome.status;
@@ -68,6 +71,7 @@ interface Built {
 interface Hooks {
   readonly breathe: Parameters<Round>[1];
   readonly memory: SeasonMemory<KeptSheets>;
+  readonly folder: FolderMemory;
   readonly isFirst: boolean;
 }
 
@@ -94,14 +98,14 @@ async function buildRound(
   request: BuildRequest,
   toBuild: ToBuild,
   session: Session,
-  { breathe, memory, isFirst, pass }: Hooks & { readonly pass: (season: KeptSeason<KeptSheets>) => void },
+  { breathe, memory, folder, isFirst, pass }: Hooks & { readonly pass: (season: KeptSeason<KeptSheets>) => void },
 ): Promise<BuildOutcome> {
   const { compiled, selection } = toBuild;
   const { from, until } = selection;
   const make = createSheets(request, compiled.build.plan, selection);
   const round = memory.open(compiled.build, make, { from, until });
   const isPrinted = request.out === undefined ? isFirst : !writesTables(request);
-  if (!isPrinted) return await buildKept(request, toBuild, session, { round, breathe, pass, isFirst });
+  if (!isPrinted) return await buildKept(request, toBuild, session, { round, folder, breathe, pass, isFirst });
   return await buildOnce(request, toBuild, session, {
     breathe,
     pass: (built) => {

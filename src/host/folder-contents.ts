@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, openSync, readdirSync, readFileSync, readSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import { join, relative, sep } from 'node:path';
+import type { WrittenFiles } from './repeated-files.ts';
 
 export const LIST_NAME = '.footfall';
 
@@ -23,8 +24,11 @@ export interface Foreign {
   readonly changed: boolean;
 }
 
-/** The first file in the folder that footfall didn't write, or wrote otherwise; undefined when all of it is its own. */
-export function findForeign(folder: string): Foreign | undefined {
+/**
+ * The first file in the folder that footfall didn't write, or wrote otherwise; undefined when all of it is its own. `last`
+ * may tell by path what this process has written: what is still there byte for byte needs no digest.
+ */
+export function findForeign(folder: string, last: WrittenFiles): Foreign | undefined {
   const entries = readdirSync(folder, { recursive: true, withFileTypes: true }).filter(
     (entry) => !entry.isDirectory() && !LEFT_BY_SYSTEMS.has(entry.name),
   );
@@ -35,7 +39,10 @@ export function findForeign(folder: string): Foreign | undefined {
     if (path === LIST_NAME && written !== undefined) continue;
     const digest = written?.get(path);
     if (digest === undefined || !entry.isFile()) return { path, changed: false };
-    if (digestOf(join(folder, path)) !== digest) return { path, changed: true };
+    const known = last.get(path);
+    const file = join(folder, path);
+    const isLast = known?.digest === digest && holdsPieces(file, known.pieces);
+    if (!isLast && digestOf(file) !== digest) return { path, changed: true };
   }
   return undefined;
 }
@@ -64,12 +71,37 @@ const PIECE_BYTES = 256 * 1024;
 /** Read piece by piece into the same memory: that of a whole file costs more than its digest. */
 function digestOf(path: string): string {
   const hash = createHash('sha256');
+  for (const bytes of bytesOf(path)) hash.update(bytes);
+  return hash.digest('hex');
+}
+
+/** Whether a file is these pieces one behind the other. */
+function holdsPieces(path: string, pieces: readonly Uint8Array[]): boolean {
+  let at = 0;
+  let from = 0;
+  for (const bytes of bytesOf(path)) {
+    for (let read = 0; read < bytes.length;) {
+      const piece = pieces[at];
+      if (piece === undefined) return false;
+      const length = Math.min(piece.length - from, bytes.length - read);
+      if (bytes.compare(piece, from, from + length, read, read + length) !== 0) return false;
+      read += length;
+      from += length;
+      if (from < piece.length) continue;
+      at += 1;
+      from = 0;
+    }
+  }
+  return at === pieces.length;
+}
+
+/** What is given stands until the next is asked for. */
+function* bytesOf(path: string): Iterable<Buffer> {
   const piece = Buffer.allocUnsafe(PIECE_BYTES);
   const file = openSync(path, 'r');
   try {
-    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) hash.update(piece.subarray(0, read));
+    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) yield piece.subarray(0, read);
   } finally {
     closeSync(file);
   }
-  return hash.digest('hex');
 }

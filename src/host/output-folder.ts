@@ -2,14 +2,15 @@
 // written. A build that fails, is killed or finds the disk full leaves the last one as it was; what it leaves behind is
 // cleared away by the next. Throws OutputFailed, in words for the person at the command line.
 
-import { createHash } from 'node:crypto';
-import type { Hash } from 'node:crypto';
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync, readFileSync, realpathSync, rmSync } from 'node:fs';
-import { statSync, writeSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, realpathSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { findForeign, LIST_NAME, listLine } from './folder-contents.ts';
 import type { Foreign } from './folder-contents.ts';
+import { growingFiles } from './growing-files.ts';
+import type { FilesToWrite } from './growing-files.ts';
 import { OutputFailed } from './output.ts';
+import { repeatedFiles } from './repeated-files.ts';
+import type { WrittenFiles } from './repeated-files.ts';
 import { putInPlace } from './swap-folders.ts';
 import { clearLeftovers, nameBeside } from './unfinished-folders.ts';
 
@@ -17,44 +18,53 @@ export interface OutputFolder {
   /** What a file of the last build held; undefined when there was none. `path` as in `append`. */
   readonly readLast: (path: string) => string | undefined;
   /**
-   * Adds to the end of a file; bytes are those of text in UTF-8. `path` is below the folder, with forward slashes; folders
-   * on it are made.
+   * Adds to the end of a file; bytes are those of text in UTF-8, and stay as they are until everything is written. `path`
+   * is below the folder, with forward slashes; folders on it are made.
    */
   readonly append: (path: string, text: string | Uint8Array) => void;
 }
 
-/** Text is kept back until so many characters are there. */
-const MOST_PENDING = 256 * 1024;
-/** Shorter texts are put together. Long ones aren't: one text of many long ones would be copied once more. */
-const SHORT = 1024;
+export interface Filling {
+  /** Nobody would wait in vain: what the folder holds is looked at behind the filling alone. */
+  readonly isAtOnce?: boolean;
+  /** Of who writes the folder again and again: all that it holds stays in memory until the next time. */
+  readonly memory?: FolderMemory;
+}
 
-/** Text, or text as it stands in a file. */
-type Piece = string | Uint8Array;
+/** What was written last. */
+export interface FolderMemory {
+  written?: WrittenFiles;
+}
 
 /**
  * Has `fill` write the folder anew and puts it in place with a list of what was written; when anything throws, all stays
  * as it was. Throws OutputFailed when the folder can't be written, or holds what footfall didn't write: before `fill` is
- * called, so that nobody waits in vain, and once more behind it; only behind it where it `isFilledAtOnce`.
+ * called, so that nobody waits in vain, and once more behind it.
  */
 export async function writeOutputFolder(
   path: string,
   fill: (folder: OutputFolder) => Promise<void>,
-  isFilledAtOnce = false,
+  { isAtOnce = false, memory }: Filling = {},
 ): Promise<void> {
-  const { target, fresh, mode } = inWords(path, () => openFolder(path, isFilledAtOnce));
+  const last = memory?.written ?? NOTHING_YET;
+  const { target, fresh, mode } = inWords(path, () => openFolder(path, isAtOnce ? undefined : last));
   try {
-    const folder = createFolder(path, target, fresh);
-    await fill(folder);
+    const repeated = memory === undefined ? undefined : repeatedFiles(fresh, last);
+    const files = repeated ?? growingFiles(fresh);
+    await fill(folderOf(path, target, files));
     inWords(path, () => {
-      folder.finish();
+      writeList(fresh, files.finish());
       if (mode !== undefined) chmodSync(fresh, mode);
-      refuseForeign(path, target);
+      refuseForeign(path, target, last);
       putInPlace(fresh, target);
+      if (memory !== undefined && repeated !== undefined) memory.written = repeated.written();
     });
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
 }
+
+const NOTHING_YET: WrittenFiles = new Map();
 
 interface Opened {
   /** Where the folder really is. */
@@ -65,10 +75,11 @@ interface Opened {
   readonly mode?: number;
 }
 
-function openFolder(path: string, isFilledAtOnce: boolean): Opened {
+/** What is there is looked at where it is told what was `last` written. */
+function openFolder(path: string, last: WrittenFiles | undefined): Opened {
   const target = finalPath(path);
   clearLeftovers(target);
-  if (!isFilledAtOnce) refuseForeign(path, target);
+  if (last !== undefined) refuseForeign(path, target, last);
   const fresh = nameBeside(target);
   mkdirSync(fresh);
   const there = statSync(target, { throwIfNoEntry: false });
@@ -83,11 +94,11 @@ function finalPath(path: string): string {
   return join(realpathSync(dirname(absolute)), basename(absolute));
 }
 
-function refuseForeign(path: string, target: string): void {
+function refuseForeign(path: string, target: string, last: WrittenFiles): void {
   const there = statSync(target, { throwIfNoEntry: false });
   if (there === undefined) return;
   if (!there.isDirectory()) throw new OutputFailed(`${path} is not a folder`);
-  const foreign = lookedAtWhole(target, there.ino);
+  const foreign = lookedAtWhole(target, last, there.ino);
   if (foreign === undefined) return;
   const what = foreign.changed ? 'which was changed since footfall wrote it' : "which footfall didn't write";
   const why = 'and a build replaces the whole folder; move it away or name another folder';
@@ -95,48 +106,31 @@ function refuseForeign(path: string, target: string): void {
 }
 
 /** Another build may put its own folder there meanwhile: then what was found was of neither, and is looked for again. */
-function lookedAtWhole(target: string, before: number): Foreign | undefined {
+function lookedAtWhole(target: string, last: WrittenFiles, before: number): Foreign | undefined {
   const numberNow = (): number => statSync(target, { throwIfNoEntry: false })?.ino ?? before;
   try {
-    const foreign = findForeign(target);
+    const foreign = findForeign(target, last);
     if (numberNow() === before) return foreign;
   } catch (error) {
     if (numberNow() === before) throw error;
   }
-  return lookedAtWhole(target, numberNow());
+  return lookedAtWhole(target, last, numberNow());
 }
 
-interface Pending {
-  readonly hash: Hash;
-  readonly pieces: Piece[];
+function folderOf(path: string, target: string, files: FilesToWrite): OutputFolder {
+  return {
+    readLast: (name) => findText(join(target, name)),
+    append: (name, piece) => {
+      inWords(path, () => {
+        files.append(name, piece);
+      });
+    },
+  };
 }
 
-function createFolder(path: string, target: string, fresh: string): OutputFolder & { readonly finish: () => void } {
-  const files = new Map<string, Pending>();
-  let pendingCharacters = 0;
-  const flush = (): void => {
-    for (const [name, { pieces, hash }] of files) {
-      if (pieces.length === 0) continue;
-      mkdirSync(dirname(join(fresh, name)), { recursive: true });
-      appendTo(join(fresh, name), pieces, hash);
-      pieces.length = 0;
-    }
-    pendingCharacters = 0;
-  };
-  const append = (name: string, piece: Piece): void => {
-    const pending = files.get(name) ?? { hash: createHash('sha256'), pieces: [] };
-    files.set(name, pending);
-    addPiece(pending.pieces, piece);
-    pendingCharacters += piece.length;
-    if (pendingCharacters >= MOST_PENDING) inWords(path, flush);
-  };
-  const finish = (): void => {
-    flush();
-    const names = [...files.keys()].toSorted();
-    const list = names.map((name) => listLine(files.get(name)?.hash.digest('hex') ?? '', name));
-    appendTo(join(fresh, LIST_NAME), list);
-  };
-  return { readLast: (name) => findText(join(target, name)), append, finish };
+function writeList(folder: string, digests: ReadonlyMap<string, string>): void {
+  const names = [...digests.keys()].toSorted();
+  writeFileSync(join(folder, LIST_NAME), names.map((name) => listLine(digests.get(name) ?? '', name)).join(''));
 }
 
 function findText(path: string): string | undefined {
@@ -145,47 +139,6 @@ function findText(path: string): string | undefined {
   } catch {
     return undefined;
   }
-}
-
-function addPiece(pieces: Piece[], piece: Piece): void {
-  const last = pieces.at(-1);
-  if (typeof piece === 'string' && typeof last === 'string' && last.length < SHORT)
-    pieces[pieces.length - 1] = last + piece;
-  else if (piece.length > 0) pieces.push(piece);
-}
-
-/** Adds pieces to the end of a file, and to its hash. */
-function appendTo(path: string, pieces: readonly Piece[], hash?: Hash): void {
-  const file = openSync(path, 'a');
-  try {
-    for (const bytes of encoded(pieces)) {
-      hash?.update(bytes);
-      for (let written = 0; written < bytes.length;) written += writeSync(file, bytes, written);
-    }
-  } finally {
-    closeSync(file);
-  }
-}
-
-/** Texts are encoded into the same few bytes each time: new ones for every text would cost more than what is written. */
-const scratch = Buffer.allocUnsafeSlow(MOST_PENDING);
-/** At most, of a UTF-16 unit. */
-const UTF8_BYTES = 3;
-
-/** Pieces as bytes, in their order. Those that are given stand until the next are asked for. */
-function* encoded(pieces: readonly Piece[]): Iterable<Uint8Array> {
-  let filled = 0;
-  for (const piece of pieces) {
-    const fits = typeof piece === 'string' && piece.length * UTF8_BYTES <= scratch.length - filled;
-    if (!fits && filled > 0) {
-      yield scratch.subarray(0, filled);
-      filled = 0;
-    }
-    if (typeof piece !== 'string') yield piece;
-    else if (piece.length * UTF8_BYTES > scratch.length) yield Buffer.from(piece, 'utf8');
-    else filled += scratch.write(piece, filled, 'utf8');
-  }
-  if (filled > 0) yield scratch.subarray(0, filled);
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -30,6 +30,8 @@ export interface RememberedBuild extends Build {
 }
 
 export interface Round<T> {
+  /** Whether nobody is left out for want of room. */
+  readonly keepsEverybody: boolean;
   /** The season as it is kept, or compiled and kept. */
   readonly season: (athlete: Athlete) => KeptSeason<T>;
   /** Keeps a season that was compiled otherwise. */
@@ -65,6 +67,7 @@ export function createSeasonMemory<T>(mostKept: number = MOST_KEPT): SeasonMemor
         return asNow(kept);
       };
       return {
+        keepsEverybody: ids.size <= mostKept,
         keep,
         season: (athlete) => {
           const kept = seasons.get(athlete.id);

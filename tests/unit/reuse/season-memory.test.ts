@@ -99,6 +99,14 @@ describe('a save', () => {
   });
 });
 
+test.each([
+  { room: 3, keepsEverybody: true },
+  { room: 2, keepsEverybody: false },
+])('that some of three athletes are left out is known where there is room for $room', ({ room, keepsEverybody }) => {
+  const round = createSeasonMemory<unknown>(room).open(compilePlan(START), () => undefined);
+  expect(round.keepsEverybody).toBe(keepsEverybody);
+});
+
 test('no more are kept than may be; the others are compiled each time', () => {
   const memory = createSeasonMemory<unknown>(2);
   expect(compiledBy(memory, START)).toEqual(['a', 'b', 'c']);
