@@ -1,12 +1,12 @@
 // Dates, days of the week, times of day and births as they are written. Called by the shapes. A date in another form is
 // refused with the ISO form, and one that doesn't exist with what its month has; nothing is guessed.
 
-import type * as z from 'zod';
 import type { ScalarNode } from '../read/types.ts';
 import { dayOf, daysInMonth, monthNames, parseIsoDate, weekdayNames } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
+import type { Shape } from './shape.ts';
 import { dateHint } from './date-hints.ts';
 import { didYouMean } from './words.ts';
 
@@ -44,7 +44,7 @@ const DATE = leaf(
 );
 
 /** The shape of one day. */
-export const date = (): z.ZodType<Day> => DATE;
+export const date = (): Shape<Day> => DATE;
 
 const SHORT_DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 const weekdays: ReadonlyMap<string, Weekday> = new Map(
@@ -72,7 +72,7 @@ const WEEKDAY = leaf(
 );
 
 /** The shape of a day of the week, whole or by three letters: 0 is Monday. */
-export const weekday = (): z.ZodType<Weekday> => WEEKDAY;
+export const weekday = (): Shape<Weekday> => WEEKDAY;
 
 const TIME = /^([01]?\d|2[0-3]):([0-5]\d)$/;
 
@@ -88,7 +88,7 @@ function timeHint(text: string): string | undefined {
 }
 
 /** Minutes after midnight. */
-export function timeOfDay(): z.ZodType<number> {
+export function timeOfDay(): Shape<number> {
   const read = ({ text }: ScalarNode): Reading<number> => {
     const match = TIME.exec(text);
     if (match === null) return refuse('language/time-form', { params: { found: text }, help: timeHint(text) });
@@ -128,7 +128,7 @@ export function readBorn(text: string): Reading<BornDays> {
 }
 
 /** The shape of a birth, as `readBorn` reads it; a year may stand as a number. */
-export function born(): z.ZodType<BornDays> {
+export function born(): Shape<BornDays> {
   const read = ({ text, value }: ScalarNode): Reading<BornDays> =>
     value === null
       ? refuse('language/empty-value', { params: { wanted: 'a year, a month or a date, as in 2003-06' } })

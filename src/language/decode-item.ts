@@ -2,14 +2,16 @@
 // thousand athletes are ten thousand small jobs. What is wrong in one key leaves the others readable, and a key that is
 // misspelt is told and read as the one that was meant.
 
-import * as z from 'zod';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { MapEntry, Node } from '../read/types.ts';
 import type { Item, Located } from './authored.ts';
+import { keysOf } from './groups.ts';
 import { diagnose, misspeltKeys } from './issues.ts';
 import type { MisspeltKey } from './issues.ts';
 import { plainOf } from './nodes.ts';
 import type { Plain, Step } from './nodes.ts';
+import { parse } from './shape.ts';
+import type { Shape } from './shape.ts';
 
 /** Times an item is read once more as it was meant: below a misspelt key there may be another. */
 const MOST_READINGS = 3;
@@ -17,13 +19,13 @@ const MOST_READINGS = 3;
 const MOST_MISSPELT = 100;
 
 /** The item, whole or broken; problems are added to `diagnostics`. */
-export function decodeItem<T>(shape: z.ZodType<T>, written: Located, diagnostics: Diagnostic[]): Item<T> {
+export function decodeItem<T>(shape: Shape<T>, written: Located, diagnostics: Diagnostic[]): Item<T> {
   let located = written;
   for (let reading = 1; ; reading += 1) {
     const plain = inputOf(shape, located.node);
-    const parsed = shape.safeParse(plain);
-    if (parsed.success) return { ...located, kind: reading === 1 ? 'whole' : 'broken', value: parsed.data };
-    const { issues } = parsed.error;
+    const parsed = parse(shape, plain);
+    if ('value' in parsed) return { ...located, kind: reading === 1 ? 'whole' : 'broken', value: parsed.value };
+    const { issues } = parsed;
     const misspelt = reading > MOST_READINGS ? [] : misspeltKeys(located, issues, MOST_MISSPELT);
     if (misspelt.length === 0) {
       for (const found of diagnose(located, issues)) diagnostics.push(found);
@@ -60,17 +62,19 @@ function within(node: Node, [step, ...rest]: readonly Step[], change: (node: Nod
 }
 
 /** An item with nothing written is one that leaves all to the defaults: `seniors:` with no line below it. */
-function inputOf(shape: unknown, node: Node): Plain {
-  return node.kind === 'scalar' && node.value === null && shape instanceof z.ZodObject ? {} : plainOf(node);
+function inputOf(shape: Shape<unknown>, node: Node): Plain {
+  return node.kind === 'scalar' && node.value === null && keysOf(shape) !== undefined ? {} : plainOf(node);
 }
 
 /** The keys that can be read by themselves. */
-function salvage<T>(shape: z.ZodType<T>, plain: Plain): Partial<T> {
-  if (!(shape instanceof z.ZodObject) || Array.isArray(plain)) return {};
+function salvage<T>(shape: Shape<T>, plain: Plain): Partial<T> {
+  const keys = keysOf(shape);
+  if (keys === undefined || Array.isArray(plain)) return {};
   const read: Record<string, unknown> = {};
-  for (const [key, keyShape] of Object.entries<z.ZodType>(shape.shape)) {
-    const parsed = keyShape.safeParse(plain[key as keyof typeof plain]);
-    if (parsed.success && parsed.data !== undefined) read[key] = parsed.data;
+  for (const [key, keyShape] of Object.entries(keys)) {
+    const written = plain[key as keyof typeof plain];
+    const parsed = written === undefined ? undefined : parse(keyShape, written);
+    if (parsed !== undefined && 'value' in parsed) read[key] = parsed.value;
   }
   return read as Partial<T>;
 }

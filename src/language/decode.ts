@@ -1,7 +1,6 @@
 // Documents → Authored: puts the files of a plan together and reads every item by its shape. Called by plan/load. Lists
 // of all files are appended, groups put together key by key; a key in two files keeps the first and names both places.
 
-import * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { Document, Documents, MapEntry, MapNode, Node } from '../read/types.ts';
@@ -11,12 +10,13 @@ import { decodeItem } from './decode-item.ts';
 import { didYouMean } from './words.ts';
 import { gatherSections } from './gather.ts';
 import type { Sections } from './gather.ts';
+import { keysOf } from './groups.ts';
 import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
 import { suggestedId } from './meant.ts';
 import { EXAMPLES, entriesOfList, itemsOfGroup } from './peek.ts';
-import type { At } from './reading.ts';
 import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes } from './sections.ts';
 import type { ListKey, MapKey } from './sections.ts';
+import type { At, Shape } from './shape.ts';
 import { doneShape, testRowShape } from './shapes/record.ts';
 import { RULE_IDS, ruleShapeOf } from './shapes/rules.ts';
 import type { RuleFields } from './shapes/rules.ts';
@@ -84,7 +84,7 @@ function checkVersion(entry: Document, sections: Sections, diagnostics: Diagnost
 }
 
 /** What is no path at all; paths themselves were followed when the files were read. */
-function checkPaths(shape: z.ZodType, entries: readonly MapEntry[] | undefined, diagnostics: Diagnostic[]): void {
+function checkPaths(shape: Shape<unknown>, entries: readonly MapEntry[] | undefined, diagnostics: Diagnostic[]): void {
   for (const { key, keySpan, value } of entries ?? []) {
     if (!isNothing(value)) decodeItem(shape, { node: value, path: key, span: keySpan }, diagnostics);
   }
@@ -95,14 +95,14 @@ type Lists = Pick<Authored, ListKey>;
 function decodeLists(sections: Sections, diagnostics: Diagnostic[]): Lists {
   const lists: Partial<Record<ListKey, readonly Item<unknown>[]>> = {};
   for (const key of LIST_KEYS) {
-    const shape: z.ZodType = listShapes[key];
+    const shape: Shape<unknown> = listShapes[key];
     lists[key] = (sections.entries.get(key) ?? []).flatMap((entry) => listItems(shape, entry, diagnostics));
   }
   return lists as Lists;
 }
 
 function listItems(
-  shape: z.ZodType,
+  shape: Shape<unknown>,
   { key, keySpan, value }: MapEntry,
   diagnostics: Diagnostic[],
 ): readonly Item<unknown>[] {
@@ -143,7 +143,7 @@ type Maps = Pick<Authored, MapKey>;
 function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
   const maps: Partial<Record<MapKey, ReadonlyMap<string, Item<unknown>>>> = {};
   for (const key of MAP_KEYS) {
-    const shape: z.ZodType = mapShapes[key];
+    const shape: Shape<unknown> = mapShapes[key];
     const items = new Map<string, Item<unknown>>();
     let last: string | undefined;
     for (const { key: id, keySpan, value } of mergedEntries(key, sections, diagnostics)) {
@@ -164,10 +164,8 @@ function decodeMaps(sections: Sections, diagnostics: Diagnostic[]): Maps {
 }
 
 /** A field at the level of the ids, mostly because its line is indented too little. */
-function isFieldOutside(shape: z.ZodType, id: string, value: Node): boolean {
-  return (
-    value.kind === 'scalar' && value.value !== null && shape instanceof z.ZodObject && Object.hasOwn(shape.shape, id)
-  );
+function isFieldOutside(shape: Shape<unknown>, id: string, value: Node): boolean {
+  return value.kind === 'scalar' && value.value !== null && Object.hasOwn(keysOf(shape) ?? {}, id);
 }
 
 function badId(section: string, found: string, at: At): Diagnostic {
@@ -272,7 +270,7 @@ function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]
 }
 
 function decodeRows<T>(
-  shape: z.ZodType<T>,
+  shape: Shape<T>,
   rows: readonly MapNode[],
   key: string,
   diagnostics: Diagnostic[],

@@ -1,10 +1,10 @@
 // What each key at the left edge of the plan's files holds, file by file. Called by decode. A section that is misspelt, and
 // what was meant to stand below one and stands at the left edge, is told and read where it was meant to be.
 
-import * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Document, MapEntry, MapNode, Node } from '../read/types.ts';
+import { keysOf } from './groups.ts';
 import { kindOf, misspeltProblem, unknownKeyProblem, whereOf } from './issues.ts';
 import { meantKey } from './meant.ts';
 import { findEntry } from './nodes.ts';
@@ -112,13 +112,12 @@ const GROUPS: ReadonlySet<string> = new Set([...Object.keys(groupShapes), 'rules
 /** The section that what stands at the left edge was meant to be in, by what it looks like. */
 function sectionOfContent({ key, value }: MapEntry): MapKey | 'season' | undefined {
   if (value.kind !== 'map')
-    return value.kind === 'scalar' && Object.hasOwn(groupShapes.season.shape, key) ? 'season' : undefined;
+    return value.kind === 'scalar' && Object.hasOwn(keysOf(groupShapes.season) ?? {}, key) ? 'season' : undefined;
   let best: MapKey | undefined;
   let most = 0;
   for (const section of CONTENT) {
-    const shape: z.ZodType = mapShapes[section];
-    if (!(shape instanceof z.ZodObject)) continue;
-    const known = value.entries.filter((entry) => Object.hasOwn(shape.shape, entry.key)).length;
+    const keys = keysOf(mapShapes[section]) ?? {};
+    const known = value.entries.filter((entry) => Object.hasOwn(keys, entry.key)).length;
     if (known > most && 2 * known > value.entries.length) {
       best = section;
       most = known;

@@ -1,10 +1,11 @@
 // Where a key is at home, in words, for a key that stands at the wrong level. Called when an unknown key is reported.
 // Keys of several homes name the first in the order a coach reads a plan.
 
-import * as z from 'zod';
+import { keysOf } from './groups.ts';
 import { groupShapes, listShapes, mapShapes, SECTION_KEYS } from './sections.ts';
+import type { Shape } from './shape.ts';
 
-const HOMES: readonly (readonly [shape: unknown, words: string])[] = [
+const HOMES: readonly (readonly [shape: Shape<unknown>, words: string])[] = [
   [groupShapes.season, 'below `season:`'],
   [mapShapes.athletes, 'to an athlete'],
   [mapShapes.places, 'to a place'],
@@ -24,8 +25,7 @@ function allHomes(): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   for (const key of SECTION_KEYS) found.set(key, 'at the left edge of a plan file');
   for (const [shape, words] of HOMES) {
-    if (!(shape instanceof z.ZodObject)) continue;
-    for (const key of Object.keys(shape.shape)) if (!found.has(key)) found.set(key, words);
+    for (const key of Object.keys(keysOf(shape) ?? {})) if (!found.has(key)) found.set(key, words);
   }
   return found;
 }

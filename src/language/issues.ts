@@ -1,27 +1,24 @@
-// Turns what zod says of an item into diagnostics at the nodes it means. zod reports an unknown key and a missing one at
-// their parent; here the unknown key is marked itself and the missing one at the key of the group it is missing from.
+// Turns what is wrong in an item into diagnostics at the nodes that are meant. Issues tell of an unknown key and of a missing
+// one by their group; here the unknown key is marked itself and the missing one at the key of the group it is missing from.
 
-import type * as z from 'zod';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Node } from '../read/types.ts';
 import type { Span } from '../source/types.ts';
 import type { Located } from './authored.ts';
-import { knownKeys } from './groups.ts';
 import { findHome } from './homes.ts';
 import { INSTEAD, meantKey } from './meant.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
 import { inWords } from '../util/in-words.ts';
-import { findRefusal, wordsThatFit } from './reading.ts';
-import type { At } from './reading.ts';
+import type { At, Issue, UnknownKeys, Wanted } from './shape.ts';
 
-/** The problems of one item, in zod's order, each mistake once. */
-export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): readonly Diagnostic[] {
+/** The problems of one item, in the order of its shape, each mistake once. */
+export function diagnose(item: Located, issues: readonly Issue[]): readonly Diagnostic[] {
   const unsaid = unsaidContacts(issues);
   const seen = new Set<Node>();
   return issues.flatMap((issue) => {
-    const steps = stepsOf(issue);
+    const steps = issue.path;
     const found = follow(item.node, steps);
     if (isUngrouped(found, issue)) {
       if (seen.has(found.node)) return [];
@@ -32,9 +29,9 @@ export function diagnose(item: Located, issues: readonly z.core.$ZodIssue[]): re
   });
 }
 
-/** A single value where a group of keys is meant: zod looks for the keys in the node itself. */
-function isUngrouped({ node, whole }: Found, { code }: z.core.$ZodIssue): boolean {
-  return node.kind === 'scalar' && (!whole || code === 'unrecognized_keys');
+/** A single value where a group of keys is meant: the keys were looked for in the node itself. */
+function isUngrouped({ node, whole }: Found, { kind }: Issue): boolean {
+  return node.kind === 'scalar' && (!whole || kind === 'unknown keys');
 }
 
 /** A key that is near one its group has and lacks. */
@@ -47,24 +44,24 @@ export interface MisspeltKey {
 }
 
 /** The first of them, so many at most. Of two keys that were meant to be the same the first counts. */
-export function misspeltKeys(item: Located, issues: readonly z.core.$ZodIssue[], most: number): readonly MisspeltKey[] {
+export function misspeltKeys(item: Located, issues: readonly Issue[], most: number): readonly MisspeltKey[] {
   const found: MisspeltKey[] = [];
   for (const issue of issues) {
     if (found.length >= most) break;
-    if (issue.code === 'unrecognized_keys') found.push(...misspeltIn(item, issue));
+    if (issue.kind === 'unknown keys') found.push(...misspeltIn(item, issue));
   }
   return found.slice(0, most);
 }
 
-function misspeltIn(item: Located, issue: z.core.$ZodIssueUnrecognizedKeys): readonly MisspeltKey[] {
-  const steps = stepsOf(issue);
+function misspeltIn(item: Located, issue: Issue & UnknownKeys): readonly MisspeltKey[] {
+  const steps = issue.path;
   const group = follow(item.node, steps).node;
   if (group.kind !== 'map') return [];
-  const free = new Set(knownKeys(issue));
+  const free = new Set(issue.known);
   for (const { key } of group.entries) free.delete(key);
   const spans = spansOf(group);
   return issue.keys.flatMap((key): readonly MisspeltKey[] => {
-    const meant = isContactsOfWhat(key, knownKeys(issue)) ? undefined : meantKey(key, [...free]);
+    const meant = isContactsOfWhat(key, issue.known) ? undefined : meantKey(key, [...free]);
     if (meant === undefined) return [];
     free.delete(meant);
     const path = pathText(item.path, steps);
@@ -79,20 +76,17 @@ export function misspeltProblem(key: string, meant: string, at: At, where: strin
 }
 
 /** Paths of keys that are missing only because `contacts` doesn't say of what. */
-function unsaidContacts(issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+function unsaidContacts(issues: readonly Issue[]): ReadonlySet<string> {
   const meant = issues.flatMap((issue) => {
-    if (issue.code !== 'unrecognized_keys' || !issue.keys.includes('contacts')) return [];
-    const keys = knownKeys(issue).filter((one) => one.startsWith(CONTACTS_OF));
-    return keys.map((key) => pathText('', [...stepsOf(issue), key]));
+    if (issue.kind !== 'unknown keys' || !issue.keys.includes('contacts')) return [];
+    const keys = issue.known.filter((one) => one.startsWith(CONTACTS_OF));
+    return keys.map((key) => pathText('', [...issue.path, key]));
   });
   return new Set(meant);
 }
 
 const spansOf = (node: Node): ReadonlyMap<string, Span> =>
   new Map(node.kind === 'map' ? node.entries.map(({ key, keySpan }) => [key, keySpan]) : []);
-
-const stepsOf = ({ path }: z.core.$ZodIssue): readonly Step[] =>
-  path.filter((step): step is Step => typeof step !== 'symbol');
 
 /** The last key on the way to a node that is there, with its number where it is an item of a list. */
 function keyOf(item: Located, steps: readonly Step[], { keySpan }: Found): string {
@@ -106,20 +100,12 @@ function atOf(item: Located, steps: readonly Step[], found: Found): At {
   return { span: spanOf(item, found), path: pathText(item.path, steps) };
 }
 
-function diagnoseIssue(
-  item: Located,
-  issue: z.core.$ZodIssue,
-  steps: readonly Step[],
-  found: Found,
-): readonly Diagnostic[] {
-  if (issue.code === 'unrecognized_keys') {
-    return unknownKeys(item, found.node, steps, issue);
-  }
+function diagnoseIssue(item: Located, issue: Issue, steps: readonly Step[], found: Found): readonly Diagnostic[] {
+  if (issue.kind === 'unknown keys') return unknownKeys(item, found.node, steps, issue);
   const at = atOf(item, steps, found);
-  const refusal = findRefusal(issue);
-  if (refusal !== undefined) return [refusal(at)];
-  if (!found.whole) return [missingKey(item, steps, at, wordsThatFit(issue))];
-  return [wrongKind(keyOf(item, steps, found), found.node, wantedBy(issue), at)];
+  if (issue.kind === 'refused') return [issue.refusal(at)];
+  if (!found.whole) return [missingKey(item, steps, at, issue.words)];
+  return [wrongKind(keyOf(item, steps, found), found.node, issue.wanted, at)];
 }
 
 function spanOf(item: Located, found: Found): At['span'] {
@@ -131,13 +117,13 @@ function unknownKeys(
   item: Located,
   parent: Node,
   steps: readonly Step[],
-  issue: z.core.$ZodIssueUnrecognizedKeys,
+  issue: Issue & UnknownKeys,
 ): readonly Diagnostic[] {
   const path = pathText(item.path, steps);
   const spans = spansOf(parent);
   return issue.keys.map((key) => {
     const at = { span: spans.get(key) ?? item.span, path: pathText(path, [key]) };
-    return unknownKeyProblem(key, knownKeys(issue), at, whereOf(path));
+    return unknownKeyProblem(key, issue.known, at, whereOf(path));
   });
 }
 
@@ -178,13 +164,6 @@ function missingKey(item: Located, steps: readonly Step[], at: At, words: readon
   if (key === 'because') return problem('language/because-missing', { ...at, params: { where } });
   const help = words.length === 0 ? {} : { help: `write ${key}: ${inWords(words, 'or')}` };
   return problem('language/missing-key', { ...at, params: { key, where }, ...help });
-}
-
-type Wanted = 'a single value' | 'a list' | 'a group of keys';
-
-function wantedBy(issue: z.core.$ZodIssue): Wanted {
-  if (issue.code !== 'invalid_type') return 'a single value';
-  return issue.expected === 'array' ? 'a list' : 'a group of keys';
 }
 
 function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic {

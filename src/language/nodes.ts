@@ -15,7 +15,7 @@ export function plainOf(node: Node): Plain {
   return plainMap(node);
 }
 
-/** zod skips a key `__proto__` without a word; under this name it is one that nobody knows. */
+/** A group is read into an ordinary object; under this name the key is one that nobody knows. */
 const HARMLESS = '(__proto__)';
 
 /** A group as an object without a prototype, so that no key of a plan means anything to us but itself. */

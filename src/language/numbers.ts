@@ -1,18 +1,18 @@
 // Plain numbers, for keys whose name says what is counted: contacts, minutes, sets. Called by the shapes. A number with
 // a unit behind it is refused with the number alone as the answer.
 
-import type * as z from 'zod';
 import type { ScalarNode } from '../read/types.ts';
 import type { Range } from '../library/types.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
+import type { Shape } from './shape.ts';
 
 const WHOLE = /^\d{1,9}$/;
 const DECIMAL = /^\d{1,6}(?:\.\d{1,3})?$/;
 const WITH_WORDS = /^(\d+(?:\.\d+)?)\s*\D+$/;
 
 /** A whole number within two bounds, both included. */
-export function count(from: number, to: number): z.ZodType<number> {
+export function count(from: number, to: number): Shape<number> {
   const wanted = `a whole number from ${String(from)} to ${String(to)}`;
   return leaf((scalar) => readNumber(scalar, WHOLE, { from, to, wanted }), {
     type: 'integer',
@@ -22,7 +22,7 @@ export function count(from: number, to: number): z.ZodType<number> {
 }
 
 /** A number with up to three decimals within two bounds, both included. */
-export function decimal(from: number, to: number): z.ZodType<number> {
+export function decimal(from: number, to: number): Shape<number> {
   const wanted = `a number from ${String(from)} to ${String(to)}`;
   return leaf((scalar) => readNumber(scalar, DECIMAL, { from, to, wanted }), {
     type: 'number',
@@ -63,7 +63,7 @@ function numberHint(text: string): string | undefined {
 const SPAN = /^(\d{1,4})(?:\s*[-–]\s*(\d{1,4}))?$/u;
 
 /** A range such as `3-8`; one number is a range of itself. */
-export function countRange(from: number, to: number): z.ZodType<Range> {
+export function countRange(from: number, to: number): Shape<Range> {
   const wanted = `a range such as 3-8, from ${String(from)} to ${String(to)}`;
   const read = ({ text }: ScalarNode): Reading<Range> => {
     const match = SPAN.exec(text);

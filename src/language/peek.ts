@@ -1,9 +1,10 @@
 // Sections written in the wrong kind of brackets, read all the same: a list where groups by id are meant, a group where a
 // list is. Called by decode once that is told, so that the other slips in them come in the same run.
 
-import * as z from 'zod';
 import type { MapEntry, MapNode, Node } from '../read/types.ts';
+import { keysOf } from './groups.ts';
 import { suggestedId } from './meant.ts';
+import type { Shape } from './shape.ts';
 
 /** How one item of each section is written. */
 export const EXAMPLES: Readonly<Record<string, string>> = {
@@ -29,11 +30,12 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
 
 /** The items of a group where a list is meant, and whether each has lost the key it stands under. */
 export function itemsOfGroup(
-  shape: z.ZodType,
+  shape: Shape<unknown>,
   node: Node,
 ): { readonly items: readonly Node[]; readonly isKeyed: boolean } {
   if (node.kind !== 'map') return { items: [], isKeyed: false };
-  const isSingle = shape instanceof z.ZodObject && node.entries.some(({ key }) => Object.hasOwn(shape.shape, key));
+  const known = keysOf(shape) ?? {};
+  const isSingle = node.entries.some(({ key }) => Object.hasOwn(known, key));
   if (isSingle) return { items: [node], isKeyed: false };
   return { items: node.entries.map(({ value }) => value).filter(({ kind }) => kind === 'map'), isKeyed: true };
 }

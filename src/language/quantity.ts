@@ -7,7 +7,7 @@ import { nearest } from '../util/did-you-mean.ts';
 import { inWords } from '../util/in-words.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
-import type * as z from 'zod';
+import type { Shape } from './shape.ts';
 
 /** A unit as a fraction of the whole one: an inch is 254/100 cm. */
 interface UnitFactor {
@@ -201,7 +201,7 @@ export interface Bounds {
   readonly words: string;
 }
 
-function quantityLeaf(measure: Measure, bounds?: Bounds): z.ZodType<number> {
+function quantityLeaf(measure: Measure, bounds?: Bounds): Shape<number> {
   const read = ({ text, value }: ScalarNode): Reading<number> => {
     if (value === null)
       return refuse('language/empty-value', { params: { wanted: `${measure.name}, as in ${measure.example}` } });
@@ -218,16 +218,16 @@ function patternOf(measure: Measure): string {
 }
 
 /** Grams. */
-export const mass = (bounds?: Bounds): z.ZodType<number> => quantityLeaf(MASS, bounds);
+export const mass = (bounds?: Bounds): Shape<number> => quantityLeaf(MASS, bounds);
 
 /** Centimetres. */
-export const length = (bounds?: Bounds): z.ZodType<number> => quantityLeaf(LENGTH, bounds);
+export const length = (bounds?: Bounds): Shape<number> => quantityLeaf(LENGTH, bounds);
 
 /** Seconds. */
-export const duration = (): z.ZodType<number> => quantityLeaf(DURATION);
+export const duration = (): Shape<number> => quantityLeaf(DURATION);
 
 /** Per cent with at most one decimal. */
-export function percent(): z.ZodType<number> {
+export function percent(): Shape<number> {
   const read = ({ text, value }: ScalarNode): Reading<number> =>
     value === null
       ? refuse('language/empty-value', { params: { wanted: 'a percentage, as in 80 %' } })
@@ -236,7 +236,7 @@ export function percent(): z.ZodType<number> {
 }
 
 /** A load and the repetitions done with it. */
-export function liftSet(): z.ZodType<LiftSet> {
+export function liftSet(): Shape<LiftSet> {
   const read = ({ text, value }: ScalarNode): Reading<LiftSet> =>
     value === null
       ? refuse('language/empty-value', { params: { wanted: 'a set, as in 70 kg x 5' } })

@@ -2,14 +2,13 @@
 // checks what the tool reads. Called by the script that writes schemas/. One schema fits every file of a plan, so no key
 // at the left edge is required.
 
-import * as z from 'zod';
-import { group } from './groups.ts';
+import type { Keys } from './groups.ts';
 import { drillName, exerciseName, liftName } from './known-names.ts';
-import type { JsonShape } from './reading.ts';
 import { listShapes, mapShapes } from './sections.ts';
+import type { Form, JsonShape, Shape } from './shape.ts';
 import { RULE_IDS, ruleShapeOf } from './shapes/rules.ts';
 import { filesShape, recordShape, rosterShape, seasonShape, VERSION } from './shapes/season.ts';
-import { oneOrMore, TEXT_DEFINITION } from './words.ts';
+import { TEXT_DEFINITION } from './words.ts';
 
 /** What each list and group at the left edge is, as an editor shows it. */
 const DESCRIPTIONS = {
@@ -35,45 +34,60 @@ type Key = keyof typeof DESCRIPTIONS;
 const describe = (key: string): string => DESCRIPTIONS[key as Key];
 
 /** An item that leaves everything to the defaults may be written as a key alone. */
-function orNothing(shape: z.ZodType): z.ZodType {
-  return shape.or(z.null());
+const orNothing = (json: JsonShape): JsonShape => ({ anyOf: [json, { type: 'null' }] });
+
+const described = (json: JsonShape, description: string): JsonShape => ({ ...json, description });
+
+type Shared = Map<string, JsonShape>;
+
+/** What stands at the left edge of a file; definitions that are referred to are put into `shared`. */
+function fileJson(shared: Shared): JsonShape {
+  const lists = Object.entries<Shape<unknown>>(listShapes).map(([key, shape]) => [
+    key,
+    described(orNothing({ type: 'array', items: jsonOf(shape, shared) }), describe(key)),
+  ]);
+  const maps = Object.entries<Shape<unknown>>(mapShapes).map(([key, shape]) => [
+    key,
+    described(orNothing(byId(key, jsonOf(shape, shared))), describe(key)),
+  ]);
+  const { required: _required, ...season } = jsonOf(seasonShape, shared);
+  return groupJson({
+    footfall: described(
+      { type: 'number', const: VERSION },
+      'Version of the plan language. Required in the entry file.',
+    ),
+    season,
+    files: jsonOf(filesShape, shared),
+    roster: jsonOf(rosterShape, shared),
+    ...Object.fromEntries([...lists, ...maps]),
+    rules: described(orNothing(rulesJson(shared)), 'Parameters of rules, changed for everybody or for some.'),
+    record: jsonOf(recordShape, shared),
+  });
 }
 
-function fileShape(): z.ZodType {
-  const lists = Object.entries<z.ZodType>(listShapes).map(([key, shape]) => [
-    key,
-    orNothing(z.array(shape)).describe(describe(key)),
-  ]);
-  const maps = Object.entries<z.ZodType>(mapShapes).map(([key, shape]) => {
-    const value = key === 'squads' || key === 'athletes' || key === 'places' ? orNothing(shape) : shape;
-    return [key, orNothing(z.record(z.string().meta({ pattern: ID_PATTERN }), value)).describe(describe(key))];
+function byId(section: string, item: JsonShape): JsonShape {
+  const mayBeEmpty = section === 'squads' || section === 'athletes' || section === 'places';
+  return {
+    type: 'object',
+    propertyNames: { type: 'string', pattern: ID_PATTERN },
+    additionalProperties: mayBeEmpty ? orNothing(item) : item,
+  };
+}
+
+function rulesJson(shared: Shared): JsonShape {
+  const rules = RULE_IDS.flatMap((id) => {
+    const shape = ruleShapeOf(id);
+    return shape === undefined ? [] : [[id, oneOrMany(jsonOf(shape, shared))]];
   });
-  const rules = Object.fromEntries(
-    RULE_IDS.flatMap((id) => {
-      const shape = ruleShapeOf(id);
-      return shape === undefined ? [] : [[id, oneOrMore(shape).optional()]];
-    }),
-  );
-  const optional = Object.fromEntries(
-    [...lists, ...maps].map(([key, shape]) => [key, (shape as z.ZodType).optional()]),
-  );
-  return group({
-    footfall: z.literal(VERSION).describe('Version of the plan language. Required in the entry file.').optional(),
-    season: seasonShape.partial().describe('What the season is, and when.').optional(),
-    files: filesShape.optional(),
-    roster: rosterShape.optional(),
-    ...optional,
-    rules: orNothing(group(rules)).describe('Parameters of rules, changed for everybody or for some.').optional(),
-    record: recordShape.optional(),
-  });
+  return groupJson(Object.fromEntries(rules));
 }
 
 const ID_PATTERN = '^[\\p{L}\\p{N}][\\p{L}\\p{N}\\p{M}_-]{0,63}$';
 
 /** The schema as JSON. Its order is that of the shapes, so that the same shapes give the same bytes. */
 export function planSchema(): JsonShape {
-  const shared = new Map<string, JsonShape>();
-  const file = jsonOf(fileShape(), shared);
+  const shared: Shared = new Map();
+  const file = fileJson(shared);
   for (const name of [drillName, liftName, exerciseName]) jsonOf(name, shared);
   shared.set('text', TEXT_DEFINITION);
   const definitions = [...shared].toSorted(([a], [b]) => (a < b ? -1 : 1));
@@ -87,41 +101,53 @@ export function planSchema(): JsonShape {
 }
 
 /** A shape as JSON Schema; those with an id of their own are put into `shared`, once, and referred to. */
-function jsonOf(shape: z.ZodType, shared: Map<string, JsonShape>): JsonShape {
-  const json = z.toJSONSchema(shape, {
-    io: 'input',
-    unrepresentable: 'any',
-    override: (context) => {
-      spellOut(context, shared);
-    },
-  });
-  const { $schema: _schema, $defs, ...rest } = json;
-  for (const [id, { id: _id, ...definition }] of Object.entries($defs ?? {})) shared.set(id, definition);
-  if (typeof rest.id !== 'string') return rest;
-  const { id, ...definition } = rest;
-  shared.set(id, definition);
+function jsonOf(shape: Shape<unknown, boolean>, shared: Shared): JsonShape {
+  if (shape.form.kind === 'same') return { ...shape.notes, ...jsonOf(shape.form.as, shared) };
+  const { id, examples, description, ...json } = { ...formJson(shape.form, shared), ...shape.notes };
+  const whole = {
+    ...json,
+    ...(description !== undefined && { description }),
+    ...(examples !== undefined && { examples }),
+  };
+  if (typeof id !== 'string') return whole;
+  shared.set(id, whole);
   return { $ref: `#/$defs/${id}` };
 }
 
-interface Overridden {
-  readonly zodSchema: z.core.$ZodTypes;
-  readonly jsonSchema: z.core.JSONSchema.BaseSchema;
+function formJson(form: Exclude<Form, { readonly kind: 'same' }>, shared: Shared): JsonShape {
+  switch (form.kind) {
+    case 'leaf':
+      return form.json;
+    case 'group':
+      return keysJson(form.keys, shared);
+    case 'each':
+      return {
+        type: 'object',
+        propertyNames: { type: 'string', $ref: `#/$defs/${form.name}` },
+        additionalProperties: jsonOf(form.value, shared),
+      };
+    case 'list':
+      return { type: 'array', items: jsonOf(form.item, shared) };
+    case 'one or more':
+      return oneOrMany(jsonOf(form.item, shared));
+    case 'either':
+      return { anyOf: form.choices.map((choice) => jsonOf(choice, shared)) };
+  }
+}
+
+function keysJson(keys: Keys, shared: Shared): JsonShape {
+  const entries = Object.entries(keys);
+  const required = entries.flatMap(([key, { isOptional }]) => (isOptional ? [] : [key]));
+  return groupJson(Object.fromEntries(entries.map(([key, shape]) => [key, jsonOf(shape, shared)])), required);
+}
+
+function groupJson(properties: Readonly<Record<string, JsonShape>>, required: readonly string[] = []): JsonShape {
+  return {
+    type: 'object',
+    properties,
+    ...(required.length > 0 && { required }),
+    additionalProperties: false,
+  };
 }
 
 const oneOrMany = (item: JsonShape): JsonShape => ({ anyOf: [item, { type: 'array', items: item }] });
-
-/** Choices and one-or-more are made by hand before zod sees them, so their alternatives are put in here. */
-function spellOut({ zodSchema, jsonSchema }: Overridden, shared: Map<string, JsonShape>): void {
-  const meta: Readonly<Record<string, unknown>> = z.globalRegistry.get(zodSchema) ?? {};
-  const { choices, oneOrMore: item, examples } = meta;
-  if (Array.isArray(examples) && jsonSchema.$ref === undefined) jsonSchema.examples = examples;
-  if (Array.isArray(choices))
-    replace(jsonSchema, { anyOf: choices.map((choice: z.ZodType) => jsonOf(choice, shared)) });
-  if (item instanceof z.ZodType) replace(jsonSchema, oneOrMany(jsonOf(item, shared)));
-}
-
-function replace(json: z.core.JSONSchema.BaseSchema, by: z.core.JSONSchema.BaseSchema): void {
-  const { description } = json;
-  for (const key of Object.keys(json)) delete json[key];
-  Object.assign(json, by, description === undefined ? {} : { description });
-}

@@ -1,9 +1,11 @@
 // Which section was meant by a key at the left edge that is like none of them, by what stands below it. Called by gather:
 // what can be told apart is read as that section; of the rest it isn't told as well that the plan lacks it.
 
-import * as z from 'zod';
 import type { MapNode, Node } from '../read/types.ts';
+import { keysOf } from './groups.ts';
+import type { Keys } from './groups.ts';
 import { listShapes, mapShapes } from './sections.ts';
+import type { Shape } from './shape.ts';
 
 /** Sections whose items are told by their keys; those of the others hold little but days, names and a reason. */
 const TELLING = {
@@ -18,9 +20,9 @@ const MOST_LOOKED_AT = 20;
 export function sectionsAlike(value: Node): readonly string[] {
   const items = itemsOf(value).slice(0, MOST_LOOKED_AT);
   if (items.length === 0) return [];
-  const shapes: Readonly<Record<string, z.ZodType>> = value.kind === 'sequence' ? TELLING.list : TELLING.group;
+  const shapes: Readonly<Record<string, Shape<unknown>>> = value.kind === 'sequence' ? TELLING.list : TELLING.group;
   const alike = Object.entries(shapes).flatMap(([section, shape]) => {
-    const known = shape instanceof z.ZodObject ? keysKnown(shape, items) : 0;
+    const known = keysKnown(keysOf(shape) ?? {}, items);
     return known === 0 ? [] : [{ section, known }];
   });
   const most = Math.max(...alike.map(({ known }) => known));
@@ -36,12 +38,10 @@ function itemsOf(value: Node): readonly MapNode[] {
 }
 
 /** How many of the items' keys the shape has; 0 where those are few, or where the items mostly lack what it asks for. */
-function keysKnown(shape: z.ZodObject, items: readonly MapNode[]): number {
+function keysKnown(shape: Keys, items: readonly MapNode[]): number {
   const keys = items.map(({ entries }) => entries.map(({ key }) => key));
-  const known = keys.flat().filter((key) => Object.hasOwn(shape.shape, key)).length;
-  const wanted = Object.entries(shape.shape).flatMap(([key, one]) => (isOptional(one) ? [] : key));
+  const known = keys.flat().filter((key) => Object.hasOwn(shape, key)).length;
+  const wanted = Object.entries(shape).flatMap(([key, { isOptional }]) => (isOptional ? [] : key));
   const complete = keys.filter((those) => wanted.every((key) => those.includes(key))).length;
   return 2 * known > keys.flat().length && 2 * complete > keys.length ? known : 0;
 }
-
-const isOptional = (shape: unknown): boolean => shape instanceof z.ZodOptional;

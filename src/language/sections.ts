@@ -1,7 +1,7 @@
 // The keys at the left edge of a plan file, and the shape of what each holds. Decoding walks this table, and the JSON
 // Schema is made from it, so that a key can't be in one and not in the other.
 
-import type * as z from 'zod';
+import type { Output } from './shape.ts';
 import { athleteShape, squadShape } from './shapes/athletes.ts';
 import { closureShape, competitionShape, practiceShape, slotShape, testShape } from './shapes/calendar.ts';
 import { drillShape, liftShape } from './shapes/exercises.ts';
@@ -41,9 +41,9 @@ export type ListKey = keyof typeof listShapes;
 export type MapKey = keyof typeof mapShapes;
 export type GroupKey = keyof typeof groupShapes;
 
-export type ListFields<K extends ListKey> = z.output<(typeof listShapes)[K]>;
-export type MapFields<K extends MapKey> = z.output<(typeof mapShapes)[K]>;
-export type GroupFields<K extends GroupKey> = z.output<(typeof groupShapes)[K]>;
+export type ListFields<K extends ListKey> = Output<(typeof listShapes)[K]>;
+export type MapFields<K extends MapKey> = Output<(typeof mapShapes)[K]>;
+export type GroupFields<K extends GroupKey> = Output<(typeof groupShapes)[K]>;
 
 export const LIST_KEYS = Object.keys(listShapes) as readonly ListKey[];
 export const MAP_KEYS = Object.keys(mapShapes) as readonly MapKey[];

@@ -1,16 +1,12 @@
-// Texts, words of a fixed choice, names of things, yes or no, and "one or several". Called by the shapes. A text that
+// Texts, words of a fixed choice, names of things, yes or no. Called by the shapes. A text that
 // other readers of YAML would take for a yes, a no or nothing must be quoted, so that everybody reads the same word.
 
-import * as z from 'zod';
 import type { ScalarNode } from '../read/types.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { inWords } from '../util/in-words.ts';
-import { isScalar } from './nodes.ts';
 import { leaf, refuse } from './reading.ts';
-import type { JsonShape, Reading } from './reading.ts';
-
-// Otherwise each shape is first compiled to code of its own, which takes longer than to read a squad without.
-z.config({ jitless: true });
+import type { Reading } from './reading.ts';
+import type { JsonShape, Shape } from './shape.ts';
 
 const MOST_LETTERS = 1000;
 const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
@@ -37,17 +33,17 @@ export const TEXT_DEFINITION: JsonShape = {
 const TEXT_JSON: JsonShape = { $ref: '#/$defs/text' };
 
 /** Any words. A number is taken as it is written. */
-export function text(wanted = 'some words'): z.ZodType<string> {
+export function text(wanted = 'some words'): Shape<string> {
   return leaf((scalar) => readText(scalar, wanted), TEXT_JSON);
 }
 
 /** A remark, whatever it says. */
-export function freeText(): z.ZodType<string> {
+export function freeText(): Shape<string> {
   return leaf(({ text: found }) => ({ value: found }), TEXT_JSON);
 }
 
 /** The name of something defined elsewhere, with the built-in ones an editor can offer; `id` names it in the schema. */
-export function nameOf(wanted: string, known: readonly string[] = [], id?: string): z.ZodType<string> {
+export function nameOf(wanted: string, known: readonly string[] = [], id?: string): Shape<string> {
   const offered: JsonShape = known.length === 0 ? {} : { anyOf: [{ enum: known }, { type: 'string', minLength: 1 }] };
   return leaf((scalar) => readText(scalar, wanted), {
     ...(known.length === 0 ? TEXT_JSON : offered),
@@ -56,7 +52,7 @@ export function nameOf(wanted: string, known: readonly string[] = [], id?: strin
 }
 
 /** One word of a fixed choice. */
-export function word<const W extends string>(choice: readonly W[]): z.ZodType<W> {
+export function word<const W extends string>(choice: readonly W[]): Shape<W> {
   const known: ReadonlySet<string> = new Set(choice);
   const read = ({ text: found, value }: ScalarNode): Reading<W> => {
     if (value === null) return refuse('language/empty-value', { params: { wanted: inWords(choice, 'or') } });
@@ -107,7 +103,7 @@ function partly(found: string, known: readonly string[]): readonly string[] {
 }
 
 /** `true` or `false`; `yes` and `no` read the same. */
-export function yesOrNo(): z.ZodType<boolean> {
+export function yesOrNo(): Shape<boolean> {
   const read = ({ text: found, value }: ScalarNode): Reading<boolean> => {
     if (value === true || found === 'yes') return { value: true };
     if (value === false || found === 'no') return { value: false };
@@ -120,32 +116,3 @@ function switchHint(found: string): string | undefined {
   if (/^(?:y|yes|on|1|x)$/iu.test(found)) return 'write true';
   return /^(?:n|no|off|0)$/iu.test(found) ? 'write false' : undefined;
 }
-
-/** Either of two shapes, told apart by what is written before any is tried, so that problems keep their paths. */
-export function either<A, B>(
-  isFirst: (input: unknown) => boolean,
-  first: z.ZodType<A>,
-  second: z.ZodType<B>,
-): z.ZodType<A | B> {
-  return z
-    .transform((input: unknown, context): A | B => {
-      const tried = (isFirst(input) ? first : second).safeParse(input);
-      if (tried.success) return tried.data;
-      for (const issue of tried.error.issues) {
-        context.issues.push({ ...issue, input, path: [...issue.path] } as z.core.$ZodRawIssue);
-      }
-      return z.NEVER;
-    })
-    .meta({ choices: [first, second] });
-}
-
-/** Several of something, or one written without the brackets. */
-export function oneOrMore<T>(item: z.ZodType<T>): z.ZodType<readonly T[]> {
-  return z.preprocess((input) => (isList(input) ? input : [input]), z.array(item)).meta({ oneOrMore: item });
-}
-
-/** Whether a plain value was written as a list. */
-export const isList = (input: unknown): boolean => Array.isArray(input);
-
-/** Whether a plain value was written as a single word, number or text. */
-export const isWord = (input: unknown): boolean => isScalar(input);

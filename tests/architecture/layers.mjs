@@ -122,7 +122,6 @@ export const OWNED_PACKAGES = [
     owners: ['read/'],
     instead: 'Read tables through src/read, which keeps the place of each cell.',
   },
-  { name: 'zod', owners: ['language/'], instead: 'Check shapes in src/language; later stages trust their types.' },
   {
     name: 'csv-stringify',
     owners: ['render/csv/'],

@@ -55,7 +55,7 @@ test('says its version from the tarball alone', () => {
 
 test('carries the licence of every package that went in', () => {
   const licences = readFileSync(join(unpacked, 'dist/licences.txt'), 'utf8');
-  for (const name of ['commander', 'yaml', 'zod'])
+  for (const name of ['commander', 'yaml', 'chalk'])
     expect(licences).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+$`, 'm'));
 });
 

@@ -1,14 +1,14 @@
 // The shape of an athlete, and of a squad, which gives its athletes any of the same fields as defaults. Read by
 // ../sections.ts; what the words mean is settled in plan/.
 
-import * as z from 'zod';
 import { CLEARANCES } from '../../library/clearances.ts';
 import { DIRECTIONS, LEVELS, TIERS } from '../../library/types.ts';
 import { born, date } from '../dates.ts';
 import { each, exactlyOne, group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { liftSet, mass } from '../quantity.ts';
-import { either, isWord, nameOf, oneOrMore, text, word } from '../words.ts';
+import { either, isWord, list, oneOrMore } from '../lists.ts';
+import { nameOf, text, word } from '../words.ts';
 import { awayShape } from './calendar.ts';
 import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey } from './common.ts';
 
@@ -27,7 +27,7 @@ const nowShape = group({
 
 const levelWord = word(LEVELS);
 
-const levelSteps = z.array(
+const levelSteps = list(
   group({
     is: levelWord.describe('The level.'),
     from: date().describe('From this day: the date of your sign-off. Left out: from the start.').optional(),
@@ -82,13 +82,12 @@ const fields = {
     .describe('What to aim at. Left out: the foot of the band of the level.')
     .optional(),
   lifts: each(maxShape, 'lift-name').describe('What the athlete lifts, by lift.').optional(),
-  cleared: z
-    .array(
-      nameOf(
-        'a clearance',
-        CLEARANCES.map((clearance) => clearance.id),
-      ),
-    )
+  cleared: list(
+    nameOf(
+      'a clearance',
+      CLEARANCES.map((clearance) => clearance.id),
+    ),
+  )
     .describe('What you have signed off: drops, single-leg-high, drop-strength, loads, or a drill.')
     .optional(),
   limits: oneOrMore(limitShape).describe('What is barred for a while, and why.').optional(),

@@ -5,7 +5,8 @@ import { date, timeOfDay, weekday } from '../dates.ts';
 import { group } from '../groups.ts';
 import { testedName } from '../known-names.ts';
 import { count } from '../numbers.ts';
-import { nameOf, oneOrMore, text, word } from '../words.ts';
+import { oneOrMore } from '../lists.ts';
+import { nameOf, text, word } from '../words.ts';
 import { MOST_CONTACTS, rangeKeys, whoKeys } from './common.ts';
 
 export const TRAINED = ['none', 'some', 'full'] as const;

@@ -1,7 +1,8 @@
 // Keys that many items share: for whom, when, and why. Spread into the shapes beside this file.
 
 import { date } from '../dates.ts';
-import { nameOf, oneOrMore, text } from '../words.ts';
+import { oneOrMore } from '../lists.ts';
+import { nameOf, text } from '../words.ts';
 
 export const whoKeys = {
   squads: oneOrMore(nameOf('names of squads'))

@@ -8,7 +8,8 @@ import { exactlyOne, group } from '../groups.ts';
 import { liftName } from '../known-names.ts';
 import { count, countRange, decimal } from '../numbers.ts';
 import { duration, length, percent } from '../quantity.ts';
-import { either, isWord, oneOrMore, text, word, yesOrNo } from '../words.ts';
+import { either, isWord, oneOrMore } from '../lists.ts';
+import { text, word, yesOrNo } from '../words.ts';
 
 const MOST_RUNGS = 20;
 const MOST_REPS = 500;

@@ -1,15 +1,16 @@
 // The shapes of lines written by hand, and of what holds them: `always:`, `programmes:` and `use:`. Read by
 // ../sections.ts; plan/resolve-lines.ts refuses what doesn't go together.
 
-import * as z from 'zod';
 import { weekdayNames } from '../../util/days.ts';
 import { date } from '../dates.ts';
 import { exactlyOne, group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { duration, length, mass, percent } from '../quantity.ts';
+import { list } from '../lists.ts';
 import { nameOf, text, word } from '../words.ts';
 import { drillName, liftName } from '../known-names.ts';
 import { becauseKey, rangeKeys, whoKeys } from './common.ts';
+import type { Output } from '../shape.ts';
 
 export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
 const MOST_SETS = 50;
@@ -54,12 +55,12 @@ export const lineShape = group({
   .meta(exerciseChoice)
   .meta({ id: 'line', description: 'One line of a session: a drill or a lift.' });
 
-export type LineFields = z.output<typeof lineShape>;
+export type LineFields = Output<typeof lineShape>;
 
 export const alwaysShape = group({
   part: word(PARTS).describe('Where in the session.'),
   minutes: count(1, MOST_MINUTES).describe('How long it takes, where the lines alone do not say.').optional(),
-  lines: z.array(lineShape).describe('What is done.'),
+  lines: list(lineShape).describe('What is done.'),
   ...rangeKeys,
   ...whoKeys,
   ...becauseKey,
@@ -67,7 +68,7 @@ export const alwaysShape = group({
 
 export const DAY_KEYS = [...weekdayNames, 'mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
 
-const dayLines = z.array(lineShape).describe('The lines of this day.').optional();
+const dayLines = list(lineShape).describe('The lines of this day.').optional();
 
 const dayShapes = Object.fromEntries(DAY_KEYS.map((name) => [name, dayLines])) as Readonly<
   Record<(typeof DAY_KEYS)[number], typeof dayLines>
@@ -78,7 +79,7 @@ export const programmeWeekShape = group({
   ...dayShapes,
 }).describe('One week of a programme: days with their lines.');
 
-export const programmeShape = z.array(programmeWeekShape).describe('Sessions written by hand, week by week.');
+export const programmeShape = list(programmeWeekShape).describe('Sessions written by hand, week by week.');
 
 export const useShape = group({
   programme: nameOf('a programme').describe('One of `programmes`.'),

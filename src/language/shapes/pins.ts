@@ -7,7 +7,8 @@ import { each, group } from '../groups.ts';
 import { exerciseName } from '../known-names.ts';
 import { count } from '../numbers.ts';
 import { mass } from '../quantity.ts';
-import { oneOrMore, word, yesOrNo } from '../words.ts';
+import { oneOrMore } from '../lists.ts';
+import { word, yesOrNo } from '../words.ts';
 import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey, whoKeys } from './common.ts';
 import { lineShape, PARTS } from './lines.ts';
 

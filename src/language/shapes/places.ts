@@ -1,7 +1,6 @@
 // The shape of `places:`: a surface and the kit that is really there, as the library lists kit. Boxes are told by their
 // heights, weights by their masses. Read by ../sections.ts.
 
-import type * as z from 'zod';
 import { KIT } from '../../library/kit.ts';
 import type { KitItem } from '../../library/kit.ts';
 import type { KitId } from '../../library/types.ts';
@@ -9,14 +8,16 @@ import { group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { length, mass } from '../quantity.ts';
 import { isScalar } from '../nodes.ts';
-import { either, isList, oneOrMore, text } from '../words.ts';
+import { either, isList, oneOrMore } from '../lists.ts';
+import { text } from '../words.ts';
+import type { Shape } from '../shape.ts';
 
 const MOST_PIECES = 999;
 
 /** A number of pieces, or for boxes their heights and for weights their masses, one each. */
 export type KitValue = number | readonly number[];
 
-function kitShape(item: KitItem): z.ZodType<KitValue> {
+function kitShape(item: KitItem): Shape<KitValue> {
   const pieces = count(0, MOST_PIECES).describe(`How many ${item.many}.`);
   if (item.listed === 'count') return pieces;
   const [each, kind] = item.listed === 'heights' ? [length(), 'height'] : [mass(), 'mass'];
@@ -31,7 +32,7 @@ function isMeasured(input: unknown, { one }: KitItem): boolean {
 }
 
 const kitShapes = Object.fromEntries(KIT.map((item) => [item.id, kitShape(item).optional()])) as Readonly<
-  Record<KitId, z.ZodOptional<z.ZodType<KitValue>>>
+  Record<KitId, Shape<KitValue, true>>
 >;
 
 export const placeShape = group({

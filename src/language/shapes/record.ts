@@ -1,7 +1,6 @@
 // The shapes of the rows of record files: what was done, and what was tested. Columns are fixed, so that a file can be
 // filled in by hand, by a spreadsheet or by a script.
 
-import type * as z from 'zod';
 import type { TableColumn } from '../../read/read-table.ts';
 import { date } from '../dates.ts';
 import { DONE_KINDS } from '../done-kinds.ts';
@@ -9,6 +8,7 @@ import { group } from '../groups.ts';
 import { count, decimal } from '../numbers.ts';
 import { freeText, nameOf, text, word, yesOrNo } from '../words.ts';
 import { MOST_CONTACTS } from './common.ts';
+import type { Output } from '../shape.ts';
 
 const MOST_MINUTES = 1440;
 /** Of effort and of pain. */
@@ -56,8 +56,8 @@ export const testRowShape = group({
   note: freeText().optional(),
 });
 
-export type DoneFields = z.output<typeof doneShape>;
-export type TestRowFields = z.output<typeof testRowShape>;
+export type DoneFields = Output<typeof doneShape>;
+export type TestRowFields = Output<typeof testRowShape>;
 
 /** A row of a test by its day; what isn't written is absent, and undefined nowhere. */
 export function testRowOf({ date, method, arms, note, ...row }: TestRowFields) {

@@ -1,18 +1,19 @@
 // The shapes of `rules:` and `waivers:`: what a coach changes in a rule, and what is waived for a while. One shape for
 // each rule, made of the parameters in its row of the library.
 
-import type * as z from 'zod';
 import { RULES } from '../../library/rules.ts';
 import type { RuleId, RuleRow } from '../../library/rules.ts';
 import type { RuleParameter, Unit } from '../../library/types.ts';
 import type { ScalarNode } from '../../read/types.ts';
 import { group } from '../groups.ts';
+import type { Fields } from '../groups.ts';
 import { DURATION, LENGTH, MASS, readQuantity, readWholePercent } from '../quantity.ts';
 import { leaf, refuse } from '../reading.ts';
-import type { JsonShape, Reading } from '../reading.ts';
+import type { Reading } from '../reading.ts';
 import { nameOf, text } from '../words.ts';
 import { becauseKey, rangeKeys, weekKey, whoKeys } from './common.ts';
 import { GRAMS_A_KILO } from '../../util/units.ts';
+import type { JsonShape, Shape } from '../shape.ts';
 
 const COUNTED = /^(\d{1,6})(?:\s+([a-z]+))?$/;
 
@@ -62,7 +63,7 @@ function parameterJson(unit: Unit): JsonShape {
   };
 }
 
-function parameterShape({ unit, says, value }: RuleParameter): z.ZodType<number> {
+function parameterShape({ unit, says, value }: RuleParameter): Shape<number> {
   const usual = value === undefined ? 'none until set' : `${String(value)} ${unit}`;
   return leaf((scalar) => readParameter(unit, scalar), parameterJson(unit)).describe(`${says} (${usual})`);
 }
@@ -70,9 +71,9 @@ function parameterShape({ unit, says, value }: RuleParameter): z.ZodType<number>
 const narrowing = { ...rangeKeys, ...weekKey, ...whoKeys, ...becauseKey };
 
 /** What one entry below a rule holds: its parameters, for whom, when and why. */
-export type RuleFields = z.output<z.ZodObject<typeof narrowing>> & Readonly<Record<string, unknown>>;
+export type RuleFields = Fields<typeof narrowing> & Readonly<Record<string, unknown>>;
 
-function ruleShape(rule: RuleRow): z.ZodType<RuleFields> {
+function ruleShape(rule: RuleRow): Shape<RuleFields> {
   const parameters = Object.fromEntries(rule.parameters.map((one) => [one.name, parameterShape(one).optional()]));
   return group({ ...parameters, ...narrowing }).meta({ id: `rule-${rule.id}`, description: rule.holds });
 }
@@ -80,13 +81,13 @@ function ruleShape(rule: RuleRow): z.ZodType<RuleFields> {
 /** The rules by their id. */
 const ROWS: ReadonlyMap<string, RuleRow> = new Map(RULES.map((rule) => [rule.id, rule]));
 
-const shapesMade = new Map<string, z.ZodType<RuleFields>>();
+const shapesMade = new Map<string, Shape<RuleFields>>();
 
 /** The ids of the rules that may be changed. */
 export const RULE_IDS: readonly string[] = [...ROWS.keys()];
 
 /** One change of a rule, by its id; undefined of what is no rule. A plan changes few of them, so each is made when it is. */
-export function ruleShapeOf(id: string): z.ZodType<RuleFields> | undefined {
+export function ruleShapeOf(id: string): Shape<RuleFields> | undefined {
   const rule = ROWS.get(id);
   if (rule === undefined) return undefined;
   const shape = shapesMade.get(id) ?? ruleShape(rule);

@@ -5,7 +5,8 @@ import { SPORTS } from '../../library/sports.ts';
 import { date, weekday } from '../dates.ts';
 import { group } from '../groups.ts';
 import { count } from '../numbers.ts';
-import { nameOf, oneOrMore, text, word } from '../words.ts';
+import { oneOrMore } from '../lists.ts';
+import { nameOf, text, word } from '../words.ts';
 
 export const VERSION = 1;
 

@@ -36,6 +36,9 @@ test.each(examples)('%s is valid', (path) => {
   expect(validate.errors ?? []).toEqual([]);
 });
 
+const DRILL =
+  'name: Hop, family: hops, rung: 1, cycle: fast, tier: low, legs: both, contacts-per-rep: 1, from-level: beginner, reps: 3, sets: 2, rest: 60 s, cue: quick, stop: heavy landings';
+
 describe('a slip is marked:', () => {
   test.each([
     ['an unknown key', 'athletes: { mira: { mas: 68 kg } }'],
@@ -45,6 +48,7 @@ describe('a slip is marked:', () => {
     ['a day that is none', 'practice: [{ day: teusday, jumps: 60 }]'],
     ['a word that is none of the choice', 'competitions: [{ name: Cup, date: 2027-04-24, prepare: peek }]'],
     ['a reason that is missing', 'pins: [{ week: 2027-03-01, kind: deload }]'],
+    ['a drill without a direction, and no other key missing', `drills: { hop: { ${DRILL} } }`],
     ['a rule nobody knows', 'rules: { weekly-raise: [{ most: 8 %, because: two back }] }'],
     ['a parameter without its unit', 'rules: { weekly-rise: [{ most: 8, because: two back }] }'],
     [
@@ -55,6 +59,11 @@ describe('a slip is marked:', () => {
   ])('%s', (_, text) => {
     expect(validate(valueOf('plan.yaml', text))).toBe(false);
   });
+});
+
+test('the drill that is marked without a direction is valid with one', () => {
+  validate(valueOf('plan.yaml', `drills: { hop: { ${DRILL}, direction: vertical } }`));
+  expect(validate.errors ?? []).toEqual([]);
 });
 
 test('every key at the left edge has a description', () => {
