@@ -12,6 +12,8 @@ export type JumpTest = (typeof JUMP_TESTS)[number];
 
 /** Higher than anybody jumps: what is over it is a slip of the unit. C. */
 export const MOST_JUMP_METRES = 1.2;
+/** Lower than the jump of any test. C. */
+export const LEAST_JUMP_METRES = 0.02;
 
 /** Peak power in W is perCentimetre x height in cm + perKilogram x mass in kg + constant. */
 export interface PowerEquation {

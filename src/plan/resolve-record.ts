@@ -9,6 +9,7 @@ import type { DoneFields, TestRowFields } from '../language/shapes/record.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
+import { isMeasureSound } from './test-measures.ts';
 import { inOrder, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { DoneRow, Record, TestRow } from './types.ts';
@@ -58,18 +59,7 @@ function resolveTestRow(scope: Scope, today: Day | undefined, item: Item<TestRow
   );
   const isSound = isRowSound(scope, today, item);
   const isKnown = item.value.test === undefined || isBound(scope, known, item.value.test, item, 'test');
-  if (!isSound || !isKnown || !isUnitSound(scope, item) || item.kind === 'broken') return undefined;
+  const isMeasured = isMeasureSound(scope, item);
+  if (!isSound || !isKnown || !isMeasured || item.kind === 'broken') return undefined;
   return { ...testRowOf(item.value), span: item.span };
-}
-
-const MASSES: ReadonlySet<string> = new Set(['kg', 'lb']);
-/** A test in which somebody pulls as if to lift. */
-const PULL = 'isometric-pull';
-
-function isUnitSound(scope: Scope, item: Item<TestRowFields>): boolean {
-  const { test, unit } = item.value;
-  if (test === undefined || unit === undefined || !MASSES.has(unit)) return true;
-  if (test === PULL || scope.library.lifts.has(test)) return true;
-  scope.report(problem('plan/unit-of-test', { ...at(item, 'unit'), params: { test, unit } }));
-  return false;
 }

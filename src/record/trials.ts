@@ -1,9 +1,11 @@
 // Trials of jump tests gathered into what may be worked out together: one athlete, one day, one test, one method, one use
 // of the arms. Two methods never meet in one mean, nor in one change: they are two different measures. J2, J14 (P).
 
-import { JUMP_TESTS, MOST_JUMP_METRES } from '../library/jump-tests.ts';
+import { JUMP_TESTS, LEAST_JUMP_METRES, MOST_JUMP_METRES, STANDARD_GRAVITY } from '../library/jump-tests.ts';
+import { METRES_A_UNIT, SECONDS_A_UNIT } from '../library/test-units.ts';
 import type { Day } from '../util/days.ts';
 import { mean, sampleDeviation } from '../util/statistics.ts';
+import { GRAMS_A_KILO, GRAMS_A_POUND } from '../util/units.ts';
 import { heightOfFlight } from './jumps.ts';
 
 export interface Trial {
@@ -35,25 +37,31 @@ export interface TrialGroup {
   readonly trials: readonly Trial[];
 }
 
-const METRES: Readonly<Record<string, number>> = { m: 1, cm: 0.01, in: 0.0254 };
-const SECONDS: Readonly<Record<string, number>> = { s: 1, ms: 0.001 };
+/** A scale between bar and floor shows the mass that would weigh as much. */
+const PULL = 'isometric-pull';
+const NEWTONS: Readonly<Record<string, number>> = {
+  N: 1,
+  kg: STANDARD_GRAVITY,
+  lb: (STANDARD_GRAVITY * GRAMS_A_POUND) / GRAMS_A_KILO,
+};
 /** Tests whose lengths are heights; a time is one in the air in the jump tests alone. */
 const HEIGHT_TESTS: ReadonlySet<string> = new Set([...JUMP_TESTS, 'jump-and-reach']);
 const FLIGHT_TESTS: ReadonlySet<string> = new Set(JUMP_TESTS);
 const FLIGHT = 'time in the air';
 
-/** What a trial measures, in metres, newtons or as a ratio; undefined where it isn't a jump test or no jump is so high. */
+/** What a trial measures, in metres, newtons or as a ratio; undefined where it isn't a jump test or nobody jumps so. */
 export function measured({ test, value, unit }: Trial): (Pick<TrialGroup, 'measure'> & { value: number }) | undefined {
-  const metres = METRES[unit];
-  const seconds = SECONDS[unit];
+  const metres = METRES_A_UNIT[unit];
+  const seconds = SECONDS_A_UNIT[unit];
   if (metres !== undefined && HEIGHT_TESTS.has(test)) return height(value * metres);
   if (seconds !== undefined && FLIGHT_TESTS.has(test)) return height(heightOfFlight(value * seconds));
-  if (unit === 'N' && value > 0) return { measure: 'force', value };
+  const newtons = unit === 'N' || test === PULL ? NEWTONS[unit] : undefined;
+  if (newtons !== undefined && value > 0) return { measure: 'force', value: value * newtons };
   return unit === 'index' && value > 0 ? { measure: 'index', value } : undefined;
 }
 
 function height(metres: number): ReturnType<typeof measured> {
-  return metres > 0 && metres <= MOST_JUMP_METRES ? { measure: 'height', value: metres } : undefined;
+  return metres >= LEAST_JUMP_METRES && metres <= MOST_JUMP_METRES ? { measure: 'height', value: metres } : undefined;
 }
 
 /** Rows that hold a time of a jump instead of a jump: whose it is. */
@@ -94,7 +102,7 @@ function timesByJump(trials: readonly Trial[]): ReadonlyMap<string, readonly Jum
   const times = new Map<string, JumpTime[]>();
   for (const row of trials) {
     const of = TIMES[row.test];
-    const unit = SECONDS[row.unit];
+    const unit = SECONDS_A_UNIT[row.unit];
     if (of === undefined || unit === undefined || row.value <= 0 || row.trial === undefined) continue;
     const key = jumpKey(row, of.test);
     const time = { field: of.field, seconds: row.value * unit, row };
@@ -113,7 +121,7 @@ export function groupTrials(trials: readonly Trial[]): readonly TrialGroup[] {
     const found = measured(trial);
     if (found === undefined) continue;
     const { athlete, day, test, arms } = trial;
-    const method = trial.method ?? (SECONDS[trial.unit] === undefined ? undefined : FLIGHT);
+    const method = trial.method ?? (SECONDS_A_UNIT[trial.unit] === undefined ? undefined : FLIGHT);
     const key = JSON.stringify([athlete, day, test, method, arms, found.measure]);
     const group = groups.get(key) ?? {
       test,

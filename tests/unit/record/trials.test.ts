@@ -57,3 +57,31 @@ describe('times on record', () => {
     expect(groupTrials([contact(1), contact(1, { value: 0.2, unit: 's' })])).toEqual([]);
   });
 });
+
+describe('a trial in another unit of its kind', () => {
+  const values = (trial: Partial<Trial> & Pick<Trial, 'test'>): readonly (number | undefined)[] =>
+    groupTrials([{ value: 1, unit: 'cm', ...trial }]).flatMap(({ values: found }) => found.map((one) => round(one)));
+  const round = (value: number): number => Math.round(value * 1000) / 1000;
+
+  it.each([
+    ['countermovement-jump', 31, 'cm', 0.31],
+    ['countermovement-jump', 0.31, 'm', 0.31],
+    ['countermovement-jump', 12, 'in', 0.305],
+    ['squat-jump', 500, 'ms', 0.306],
+    ['squat-jump', 0.5, 's', 0.306],
+    ['isometric-pull', 1500, 'N', 1500],
+    ['isometric-pull', 150, 'kg', 1470.998],
+    ['isometric-pull', 330, 'lb', 1467.913],
+  ])('%s, %d %s', (test, value, unit, found) => {
+    expect(values({ test, value, unit })).toEqual([found]);
+  });
+
+  it.each([
+    ['countermovement-jump', 31, 'm'],
+    ['countermovement-jump', 0.31, 'cm'],
+    ['countermovement-jump', 31, 'kg'],
+    ['squat-jump', 1.2, 's'],
+  ])('is left out where nobody jumps so: %s, %d %s', (test, value, unit) => {
+    expect(values({ test, value, unit })).toEqual([]);
+  });
+});

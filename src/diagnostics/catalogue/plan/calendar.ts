@@ -153,13 +153,22 @@ export const calendarEntries = {
   },
   'plan/unit-of-test': {
     severity: 'error',
-    summary: 'a mass for a test in which nothing is lifted',
+    summary: 'a test in a unit that measures something else',
     explanation:
-      'Kilos and pounds are units of lifts and of a pull against a bar that doesn’t move; jumps have heights and times.',
+      'Kilos and pounds are units of lifts and of a pull against a bar that doesn’t move; jumps have heights and times, sprints times and speeds. Such a row mostly stands on the wrong line or has another column’s unit.',
     bad: '2027-01-05,mira,squat-jump,1,33,kg,mat,no,',
     good: '2027-01-05,mira,squat-jump,1,33,cm,mat,no,',
-    message: ({ test, unit }: { test: string; unit: string }) =>
-      `${test} isn't measured in ${unit}: nothing is lifted in it`,
-    help: () => 'write cm, m or in for a height, s or ms for a time',
+    message: ({ test, unit }: { test: string; unit: string }) => `${test} isn't measured in ${unit}`,
+  },
+  'plan/no-such-jump': {
+    severity: 'warning',
+    summary: 'a jump that nobody jumps',
+    explanation:
+      'A jump of more than 120 cm or less than 2 cm, or a time in the air that would take one, is left out of every mean. Mostly it has the unit of another file.',
+    bad: '2027-01-05,mira,squat-jump,1,33,m,mat,no,',
+    good: '2027-01-05,mira,squat-jump,1,33,cm,mat,no,',
+    message: ({ test, value, unit }: { test: string; value: number; unit: string }) =>
+      `no ${test} is ${value} ${unit}: the row is left out of what is worked out`,
+    help: () => 'look at the unit, and at the decimal point',
   },
 } as const satisfies Entries;
