@@ -79,7 +79,8 @@ function knownOn(plan: Plan, day: Day): Plan {
   return { ...plan, record: { done: before(plan.record.done), tests: before(plan.record.tests) } };
 }
 
-function dayAfterRecord({ record }: Plan): Day | undefined {
+/** The day a plan is planned on where none is named: behind the last row of what was done. Undefined without rows. */
+export function dayAfterRecord({ record }: Plan): Day | undefined {
   const last = record.done.at(-1);
   return last === undefined ? undefined : last.day + 1;
 }

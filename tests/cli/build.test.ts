@@ -209,3 +209,12 @@ test('--quiet leaves standard error empty where there is no error', async () => 
     /^\d+ warnings?, \d+ notices?; footfall check shows them whole\n/,
   );
 });
+
+test('says which day a plan with a record goes by, where none is named', async () => {
+  const said = /^footfall: planned as of 2025-02-08, the day after the last record; --as-of names another$/mu;
+  const diary = ['build', 'examples/harbour-diary', '--athlete', 'alma'];
+  expect((await footfall(diary)).err).toMatch(said);
+  expect((await footfall([...diary, '--as-of', '2025-02-10'])).err).not.toContain('planned as of');
+  expect((await footfall([...diary, '--quiet'])).err).toBe('');
+  expect((await footfall(['build', HANDBALL])).err).not.toContain('planned as of');
+});

@@ -190,7 +190,11 @@ test('a week that is over has no sheet to print again', async () => {
   const record = join(repository, 'diary-before', 'record', 'done.csv');
   const rows = readFileSync(record, 'utf8').split('\n');
   writeFileSync(record, rows.filter((row) => !/^2025-(?:01-2[7-9]|01-3|02-)/u.test(row)).join('\n'));
-  const { out } = await diff('diary-before', 'diary');
+  const { out, err } = await diff('diary-before', 'diary');
+  expect(err).toBe(
+    'footfall: the old one goes by 2025-01-25, the new one by 2025-02-08, each by the day after its last record; --as-of names one day for both\n',
+  );
+  expect((await diff('diary-before', 'diary', '--as-of', '2025-02-10')).err).toBe('');
   const [, again = '', changed = ''] = /Print again\n([^]*)\nChanged\n([^]*)/.exec(out) ?? [];
   expect(again).not.toContain('week of 27 Jan');
   expect(changed).toMatch(/week of 27 Jan +contacts \d+ → \d+/);

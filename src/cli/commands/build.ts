@@ -10,6 +10,7 @@ import type { BuildRequest } from '../requests.ts';
 import { select, shardOf } from '../select.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
+import { tellDay } from '../tell-day.ts';
 
 /** Status 0; 1 where the plan has errors, or warnings under `--strict`; 2 where options clash or a name isn't there. */
 export async function build(request: BuildRequest, session: Session): Promise<ExitStatus> {
@@ -28,6 +29,7 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
   const selection =
     request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const { status } = await buildOnce(request, { compiled: opened, selection }, session);
+  if (request.asOf === undefined && request.quiet !== true) await tellDay(opened.build.plan, session);
   return status;
 }
 

@@ -12,6 +12,7 @@ import { openPlan, plannedOn } from '../open-plan.ts';
 import type { DiffRequest } from '../requests.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
+import { tellTwoDays } from '../tell-day.ts';
 import { tellDiff } from '../tell-diff.ts';
 
 /** Status 0; with `--exit-code` 1 where something changed; 1 where a side has errors, 2 where one can't be opened. */
@@ -28,6 +29,7 @@ export async function diff(request: DiffRequest, session: Session): Promise<Exit
   // Each edit is tried alone, which may be a season for each of them.
   settleForLongRun();
   const differs = await tellDiff(sides, request.format, session);
+  if (request.asOf === undefined) await tellTwoDays(old.value.plan, fresh.value.plan, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }
 
