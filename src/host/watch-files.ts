@@ -70,7 +70,7 @@ function createBell(): Pick<Watching, 'next' | 'breathe'> & {
 } {
   const state: { saved: boolean; ended: boolean; failure?: string } = { saved: false, ended: false };
   let ring: () => void = () => {};
-  const set = (change: Partial<typeof state>): void => {
+  const setting = (change: Partial<typeof state>) => (): void => {
     Object.assign(state, change);
     ring();
   };
@@ -95,14 +95,10 @@ function createBell(): Pick<Watching, 'next' | 'breathe'> & {
   return {
     next,
     breathe,
-    save: () => {
-      set({ saved: true });
-    },
-    end: () => {
-      set({ ended: true });
-    },
+    save: setting({ saved: true }),
+    end: setting({ ended: true }),
     fail: (failure) => {
-      set({ failure });
+      setting({ failure })();
     },
   };
 }

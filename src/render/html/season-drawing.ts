@@ -1,40 +1,25 @@
 // The wall chart's drawing: a header of weeks with matches, tests and closed weeks, and below it a panel for each squad.
 // Everything is told by shape, word and place; grey only sets easy weeks apart. Measures are millimetres.
 
-import { scaleBand, scaleLinear } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
-import type { ChartEvent, ChartPanel, ChartWeek, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import type { ChartPanel, ChartWeek, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import { bold, centred, LARGE, LEFT, round, SMALL, text, USUAL, weeksAcross } from './drawing-parts.ts';
+import type { Across } from './drawing-parts.ts';
 import { h } from './element.ts';
 import type { Element } from './element.ts';
+import { HEADER, header } from './season-header.ts';
 
 export interface DrawingSize {
   readonly width: number;
   readonly height: number;
 }
 
-const LEFT = 25;
-/** Type of nine points and more, in millimetres. */
-const SMALL = 3.3;
-const USUAL = 3.9;
-const LARGE = 5.2;
-const MONTHS_AT = 4;
-const DATES_AT = 8.6;
-const EVENTS_AT = 10.5;
-const EVENT = 8.4;
-const TESTS_AT = EVENTS_AT + EVENT + 0.6;
-const TEST = 6.4;
-const HEADER = 27;
 const PANEL_GAP = 3;
 const PHASES = 6.6;
 /** From here on numbers of three digits stand upright in a week's width. */
 const WIDE_WEEK = 7.4;
 const EASY_KINDS: ReadonlySet<PanelWeek['kind']> = new Set(['deload', 'taper', 'transition']);
-
-interface Across {
-  readonly left: (week: number) => number;
-  readonly middle: (week: number) => number;
-  readonly width: number;
-}
 
 /** The chart of all its panels. */
 export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize): Element {
@@ -55,27 +40,6 @@ export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize
   );
 }
 
-function weeksAcross(count: number, width: number): Across {
-  const scale = scaleBand<number>()
-    .domain(Array.from({ length: count }, (_, index) => index))
-    .range([LEFT, width]);
-  const left = (week: number): number => round(scale(week) ?? LEFT);
-  return { left, middle: (week) => round(left(week) + scale.bandwidth() / 2), width: round(scale.bandwidth()) };
-}
-
-const round = (value: number): number => Math.round(100 * value) / 100;
-
-const text = (
-  x: number,
-  y: number,
-  size: number,
-  words: string | number,
-  attributes: Record<string, string> = {},
-): Element => h('text', { x: round(x), y: round(y), 'font-size': size, ...attributes }, words);
-
-const centred = { 'text-anchor': 'middle' };
-const bold = { 'font-weight': 'bold' };
-
 /** Slanted strokes from top to bottom, so that they are seen from afar. */
 function closedWeeks(weeks: readonly ChartWeek[], across: Across, top: number, bottom: number): readonly Element[] {
   return weeks.flatMap(({ closed }, index) => (closed ? [hatched(across, index, top, bottom)] : []));
@@ -90,56 +54,6 @@ function hatched(across: Across, index: number, top: number, bottom: number): El
     strokes.push(`M${x} ${round(y + across.width)}L${round(x + across.width)} ${round(y)}`);
   }
   return h('path', { d: strokes.join(''), stroke: '#000', 'stroke-width': 0.25, fill: 'none' });
-}
-
-function header(weeks: readonly ChartWeek[], across: Across): Element {
-  return h(
-    'g',
-    {},
-    text(0, DATES_AT, USUAL, 'week of'),
-    text(0, EVENTS_AT + EVENT / 2 + 1.4, USUAL, 'matches'),
-    text(0, TESTS_AT + TEST / 2 + 1.4, USUAL, 'tests'),
-    weeks.map((week, index) => weekHead(week, weeks[index - 1], index, across)),
-  );
-}
-
-function weekHead(week: ChartWeek, before: ChartWeek | undefined, index: number, across: Across): Element {
-  const x = across.middle(index);
-  const isNewMonth = before === undefined || before.month !== week.month;
-  return h(
-    'g',
-    {},
-    isNewMonth ? text(across.left(index), MONTHS_AT, LARGE, week.month, bold) : null,
-    text(x, DATES_AT, USUAL, week.date, centred),
-    matchSign(week.events, x, Math.min(EVENT, across.width - 0.6)),
-    week.events.includes('test') ? testSign(x, Math.min(TEST, across.width - 0.6)) : null,
-  );
-}
-
-/** A peak is a full black square, another match a ring, each with its letter. */
-function matchSign(events: readonly ChartEvent[], x: number, size: number): Element | null {
-  const y = EVENTS_AT + EVENT / 2;
-  const half = size / 2;
-  if (events.includes('peak')) {
-    const square = h('rect', { x: round(x - half), y: round(y - half), width: size, height: size });
-    return h('g', {}, square, text(x, y + 1.9, LARGE, 'P', { ...centred, ...bold, fill: '#fff' }));
-  }
-  if (!events.includes('match')) return null;
-  const ring = h('circle', { cx: x, cy: y, r: round(half - 0.5), class: 'outline heavy' });
-  return h('g', {}, ring, text(x, y + 1.9, LARGE, 'M', { ...centred, ...bold }));
-}
-
-/** Tests are a triangle. */
-function testSign(x: number, size: number): Element {
-  const half = size / 2;
-  const y = TESTS_AT + TEST / 2;
-  const path = `M${round(x - half)} ${round(y + half)}h${size}L${x} ${round(y - half)}Z`;
-  return h(
-    'g',
-    {},
-    h('path', { d: path, class: 'outline' }),
-    text(x, y + half - 0.6, USUAL, 'T', { ...centred, ...bold }),
-  );
 }
 
 interface Frame {
