@@ -1,10 +1,13 @@
 // The search behind allot.ts: of all ways in which the drills' own sets and reps add up to a session, the cheapest, and of
 // equally cheap ones the first. It is what a season is made of most often, and mostly before V8 has optimised it, so that
-// loops count and nothing is put into objects on the way.
+// loops count and nothing is put into objects on the way. A number that isn't whole is an object too: what is only compared
+// is whole (allot-bounds.ts), and what a way costs is summed up only where it may be the cheapest.
 
 import { ALLOTTING } from '../../library/families.ts';
-import type { Drill, Range } from '../../library/types.ts';
+import type { Drill } from '../../library/types.ts';
 import { PERCENT } from '../../util/units.ts';
+import { allowedBounds, cheapestLines, departures, furthest, isOver, restsOf } from './allot-bounds.ts';
+import type { Rest } from './allot-bounds.ts';
 import { directionCost, fastCost } from './allot-target.ts';
 import type { Target } from './allot-target.ts';
 import type { Choice } from './choices.ts';
@@ -25,11 +28,25 @@ export interface Found {
   readonly cost: number;
 }
 
-/** One drill or the last of them, with what is left for it, what those before it come to and cost; directions in hundredths. */
-type Step = (index: number, left: number, vertical: number, horizontal: number, fast: number, cost: number) => void;
-
-/** More than a sum of costs may be off by rounding. */
-const TOLERANCE = 1e-6;
+/** What is looked through, and how far it has come. Of each drill the lists say what holds of it and those behind it. */
+interface Search {
+  readonly candidates: readonly Candidate[];
+  readonly options: readonly (readonly Choice[])[];
+  readonly contacts: number;
+  readonly target: Target;
+  readonly evenPart: number;
+  /** What each option costs for being no equal part. */
+  readonly uneven: readonly (readonly number[])[];
+  readonly reach: readonly number[];
+  readonly rests: readonly Rest[];
+  readonly ahead: readonly number[];
+  /** The index of the last drill, which takes what is left, and its options by their contacts. */
+  readonly last: number;
+  readonly lastOptions: readonly (Choice | undefined)[];
+  readonly chosen: (Choice | undefined)[];
+  best: Found | undefined;
+  bestCost: number;
+}
 
 /**
  * Depth first over the options of each drill in turn, leaving out the branches that cost as much as `most` or the best
@@ -43,69 +60,28 @@ export function search(
   most: number,
 ): Found | undefined {
   const last = candidates.length - 1;
-  const final = candidates[last];
-  if (final === undefined) return undefined;
-  const { keep: mustStay, drill } = final;
-  const finalOptions = byContacts(options[last] ?? []);
-  const reach = furthest(options);
-  const rests = restsOf(candidates);
+  if (last < 0) return undefined;
   const evenPart = contacts / candidates.length;
   const uneven = options.map((of) => of.map((choice) => unevenCost(choice.contacts, evenPart)));
-  const ahead = cheapestLines(candidates, options, uneven);
-  const chosen: (Choice | undefined)[] = candidates.map(() => undefined);
-  let best: Found | undefined;
-  let bestCost = most;
-
-  /** What is left is the last drill's. */
-  const finish: Step = (_, left, vertical, horizontal, fast, cost) => {
-    const choice = finalOptions[left];
-    if (choice === undefined && (left > 0 || mustStay)) return;
-    const own = choice === undefined ? cost + ALLOTTING.leftOut : cost + choice.cost + unevenCost(left, evenPart);
-    if (own >= bestCost) return;
-    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
-    const { direction, cycle } = drill;
-    const total =
-      own +
-      (directionCost(vertical + direction.vertical * left - target.vertical, target) +
-        directionCost(horizontal + direction.horizontal * left - target.horizontal, target) +
-        directionCost(lateral + direction.lateral * left - target.lateral, target) +
-        fastCost(fast + (cycle === 'fast' ? left : 0), target));
-    if (total >= bestCost) return;
-    bestCost = total;
-    best = { choices: [...chosen.slice(0, last), choice], cost: total };
+  const all: Search = {
+    candidates,
+    options,
+    contacts,
+    target,
+    evenPart,
+    uneven,
+    reach: furthest(options),
+    rests: restsOf(candidates),
+    ahead: cheapestLines(candidates, options, uneven),
+    last,
+    lastOptions: byContacts(options[last] ?? []),
+    chosen: candidates.map(() => undefined),
+    best: undefined,
+    bestCost: most,
   };
-  const visit: Step = (index, left, vertical, horizontal, fast, cost) => {
-    const candidate = candidates[index];
-    const rest = rests[index];
-    if (candidate === undefined || rest === undefined || left > (reach[index] ?? 0)) return;
-    const lateral = PERCENT * (contacts - left) - vertical - horizontal;
-    const allowed = bestCost - cost - (ahead[index] ?? 0) + TOLERANCE;
-    if (isOver(allowed, rest, left, vertical, horizontal, lateral, fast, target)) return;
-    const { direction, cycle } = candidate.drill;
-    const isNextLast = index + 1 === last;
-    const next = isNextLast ? finish : visit;
-    const own = options[index] ?? [];
-    const ownUneven = uneven[index] ?? [];
-    for (let at = 0; at < own.length; at += 1) {
-      const choice = own[at];
-      if (choice === undefined || choice.contacts > left) break;
-      const part = choice.contacts;
-      if (isNextLast && part < left && finalOptions[left - part] === undefined) continue;
-      chosen[index] = choice;
-      next(
-        index + 1,
-        left - part,
-        vertical + direction.vertical * part,
-        horizontal + direction.horizontal * part,
-        fast + (cycle === 'fast' ? part : 0),
-        cost + choice.cost + (ownUneven[at] ?? 0),
-      );
-    }
-    chosen[index] = undefined;
-    if (!candidate.keep) next(index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
-  };
-  (last === 0 ? finish : visit)(0, contacts, 0, 0, 0, 0);
-  return best;
+  if (last === 0) finish(all, contacts, 0, 0, 0, 0);
+  else visit(all, 0, contacts, 0, 0, 0, 0);
+  return all.best;
 }
 
 /** The first option for each number of contacts. */
@@ -118,98 +94,115 @@ function byContacts(options: readonly Choice[]): readonly (Choice | undefined)[]
 /** What a line of so many contacts costs for being no equal part. */
 const unevenCost = (contacts: number, evenPart: number): number => (contacts - evenPart) ** 2 * ALLOTTING.even;
 
-/** No more than the lines of the drills from each index on cost, whatever they are; without a way for one, without end. */
-function cheapestLines(
-  candidates: readonly Candidate[],
-  options: readonly (readonly Choice[])[],
-  uneven: readonly (readonly number[])[],
-): readonly number[] {
-  const ahead: number[] = [];
-  let sum = 0;
-  for (let index = candidates.length - 1; index >= 0; index -= 1) {
-    let cheapest: number = candidates[index]?.keep === true ? Number.POSITIVE_INFINITY : ALLOTTING.leftOut;
-    options[index]?.forEach((choice, at) => {
-      cheapest = Math.min(cheapest, choice.cost + (uneven[index]?.[at] ?? 0));
-    });
-    sum += cheapest;
-    ahead[index] = sum;
-  }
-  return ahead;
-}
-
-/** Least and most of each share, in per cents, that the drills from one on can give the contacts that are left. */
-interface Rest {
-  readonly vertical: Range;
-  readonly horizontal: Range;
-  readonly lateral: Range;
-  readonly fast: Range;
-}
-
-/** By the index of the first of the drills. */
-function restsOf(candidates: readonly Candidate[]): readonly Rest[] {
-  const rests: Rest[] = [];
-  for (let index = candidates.length - 1; index >= 0; index -= 1) {
-    const candidate = candidates[index];
-    if (candidate !== undefined) rests[index] = restWith(candidate.drill, rests[index + 1]);
-  }
-  return rests;
-}
-
-function restWith({ direction, cycle }: Drill, rest: Rest | undefined): Rest {
-  return {
-    vertical: rangeWith(direction.vertical, rest?.vertical),
-    horizontal: rangeWith(direction.horizontal, rest?.horizontal),
-    lateral: rangeWith(direction.lateral, rest?.lateral),
-    fast: rangeWith(cycle === 'fast' ? 1 : 0, rest?.fast),
-  };
-}
-
-function rangeWith(share: number, range: Range | undefined): Range {
-  if (range === undefined) return { from: share, to: share };
-  return { from: Math.min(range.from, share), to: Math.max(range.to, share) };
-}
-
-/**
- * Whether even the least departure costs as much as is allowed: each share of what is left taken as near its target as it
- * can come. No cost is negative, so the rest needn't be looked at once some of it is enough.
- */
-function isOver(
-  allowed: number,
-  rest: Rest,
+/** One drill, with what is left for it, what those before it come to and cost; directions in hundredths. */
+function visit(
+  all: Search,
+  index: number,
   left: number,
   vertical: number,
   horizontal: number,
-  lateral: number,
   fast: number,
-  target: Target,
-): boolean {
-  let cost = directionCost(nearest(vertical - target.vertical, rest.vertical, left), target);
-  if (cost >= allowed) return true;
-  cost += directionCost(nearest(horizontal - target.horizontal, rest.horizontal, left), target);
-  if (cost >= allowed) return true;
-  cost += directionCost(nearest(lateral - target.lateral, rest.lateral, left), target);
-  if (cost >= allowed) return true;
-  const least = fast + rest.fast.from * left;
-  const most = fast + rest.fast.to * left;
-  const nearestFast = least > target.fastTo ? least : most < target.fastFrom ? most : undefined;
-  return nearestFast !== undefined && cost + fastCost(nearestFast, target) >= allowed;
+  cost: number,
+): void {
+  const rest = all.rests[index];
+  if (rest === undefined || left > (all.reach[index] ?? 0)) return;
+  const lateral = PERCENT * (all.contacts - left) - vertical - horizontal;
+  const allowed = allowedBounds(all.bestCost - cost - (all.ahead[index] ?? 0));
+  if (isOver(allowed, rest, left, vertical, horizontal, lateral, fast, all.target)) return;
+  if (index + 1 === all.last) shareInTwo(all, index, left, vertical, horizontal, fast, cost, allowed);
+  else tryEach(all, index, left, vertical, horizontal, fast, cost);
 }
 
-/** How far off a share must stay, being so far off now, whichever of the rest's shares the contacts left have. */
-function nearest(off: number, share: Range, left: number): number {
-  const least = off + share.from * left;
-  if (least > 0) return least;
-  const most = off + share.to * left;
-  return most < 0 ? most : 0;
-}
-
-/** The most contacts that the drills from each index on can take. */
-function furthest(options: readonly (readonly Choice[])[]): readonly number[] {
-  const reach: number[] = [];
-  let sum = 0;
-  for (let index = options.length - 1; index >= 0; index -= 1) {
-    sum += options[index]?.at(-1)?.contacts ?? 0;
-    reach[index] = sum;
+/** Each option of a drill that others but the last come behind. */
+function tryEach(
+  all: Search,
+  index: number,
+  left: number,
+  vertical: number,
+  horizontal: number,
+  fast: number,
+  cost: number,
+): void {
+  const candidate = all.candidates[index];
+  const own = all.options[index];
+  const uneven = all.uneven[index];
+  if (candidate === undefined || own === undefined || uneven === undefined) return;
+  const { direction, cycle } = candidate.drill;
+  for (let at = 0; at < own.length; at += 1) {
+    const choice = own[at];
+    if (choice === undefined || choice.contacts > left) break;
+    const part = choice.contacts;
+    all.chosen[index] = choice;
+    visit(
+      all,
+      index + 1,
+      left - part,
+      vertical + direction.vertical * part,
+      horizontal + direction.horizontal * part,
+      fast + (cycle === 'fast' ? part : 0),
+      cost + choice.cost + (uneven[at] ?? 0),
+    );
   }
-  return reach;
+  all.chosen[index] = undefined;
+  if (!candidate.keep) visit(all, index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
+}
+
+/** Each option of the last drill but one. What both come to is then known, so that most ways needn't be summed up. */
+function shareInTwo(
+  all: Search,
+  index: number,
+  left: number,
+  vertical: number,
+  horizontal: number,
+  fast: number,
+  cost: number,
+  allowed: number,
+): void {
+  const candidate = all.candidates[index];
+  const own = all.options[index];
+  const uneven = all.uneven[index];
+  const lastDrill = all.candidates[all.last]?.drill;
+  if (candidate === undefined || own === undefined || uneven === undefined || lastDrill === undefined) return;
+  const { contacts, target, lastOptions } = all;
+  const { direction, cycle } = candidate.drill;
+  const { direction: other } = lastDrill;
+  for (let at = 0; at < own.length; at += 1) {
+    const choice: Choice | undefined = own[at];
+    if (choice === undefined || choice.contacts > left) break;
+    const part: number = choice.contacts;
+    const others = left - part;
+    if (others > 0 && lastOptions[others] === undefined) continue;
+    const up = vertical + direction.vertical * part;
+    const along = horizontal + direction.horizontal * part;
+    const upInAll = up + other.vertical * others;
+    const alongInAll = along + other.horizontal * others;
+    const across = PERCENT * contacts - upInAll - alongInAll;
+    if (departures(upInAll, alongInAll, across, target) >= allowed) continue;
+    all.chosen[index] = choice;
+    const quick = fast + (cycle === 'fast' ? part : 0);
+    finish(all, others, up, along, quick, cost + choice.cost + (uneven[at] ?? 0));
+  }
+  all.chosen[index] = undefined;
+  if (!candidate.keep) finish(all, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
+}
+
+/** What is left is the last drill's. */
+function finish(all: Search, left: number, vertical: number, horizontal: number, fast: number, cost: number): void {
+  const { last, contacts, target, bestCost } = all;
+  const final = all.candidates[last];
+  const choice = all.lastOptions[left];
+  if (final === undefined || (choice === undefined && (left > 0 || final.keep))) return;
+  const own = choice === undefined ? cost + ALLOTTING.leftOut : cost + choice.cost + unevenCost(left, all.evenPart);
+  if (own >= bestCost) return;
+  const lateral = PERCENT * (contacts - left) - vertical - horizontal;
+  const { direction, cycle } = final.drill;
+  const total =
+    own +
+    (directionCost(vertical + direction.vertical * left - target.vertical, target) +
+      directionCost(horizontal + direction.horizontal * left - target.horizontal, target) +
+      directionCost(lateral + direction.lateral * left - target.lateral, target) +
+      fastCost(fast + (cycle === 'fast' ? left : 0), target));
+  if (total >= bestCost) return;
+  all.bestCost = total;
+  all.best = { choices: [...all.chosen.slice(0, last), choice], cost: total };
 }

@@ -37,35 +37,76 @@ interface Likely {
   readonly own: number;
 }
 
+/** What is looked through, and how far it has come. */
+interface Search {
+  readonly likely: readonly Likely[];
+  readonly aim: FamilyAim;
+  readonly set: Likely[];
+  best: readonly Likely[];
+  bestCost: number;
+}
+
 /**
  * The cheapest set, in the order of the options; all of them where there are too few to choose from. Families are tried
  * cheapest first, so that once one costs too much all behind it do.
  */
 export function chooseFamilies(options: readonly FamilyOption[], aim: FamilyAim): readonly string[] {
   const likely = likeliest(options, aim);
-  let best: readonly Likely[] = likely.slice(0, FAMILIES.least);
-  let bestCost = Number.POSITIVE_INFINITY;
-  const set: Likely[] = [];
-  const visit = (from: number, soFar: number): void => {
-    if (set.length >= FAMILIES.least) {
-      const cost = costOf(set, soFar, aim, bestCost);
-      if (cost < bestCost) {
-        best = [...set];
-        bestCost = cost;
-      }
-    }
-    if (set.length === FAMILIES.most) return;
-    for (let index = from; index < likely.length; index += 1) {
-      const one = likely[index];
-      if (one === undefined || soFar + one.own >= bestCost) return;
-      set.push(one);
-      visit(index + 1, soFar + one.own);
-      set.pop();
-    }
-  };
-  visit(0, 0);
-  const chosen = new Set(best.map((one) => one.option));
+  const best = likely.slice(0, FAMILIES.least);
+  const search: Search = { likely, aim, set: [], best, bestCost: Number.POSITIVE_INFINITY };
+  visit(search, 0, 0, 0, 0);
+  const chosen = new Set(search.best.map((one) => one.option));
   return options.filter((option) => chosen.has(option)).map((option) => option.family);
+}
+
+/**
+ * The sets that begin with this one and go on with families from an index. `own` is what the families of the set cost each
+ * by itself. Tens of thousands are looked at, so that what a set comes to is handed on in numbers.
+ */
+function visit(search: Search, from: number, own: number, changes: number, onlyHigh: number): void {
+  const { set, likely } = search;
+  if (set.length >= FAMILIES.least) compare(search, own + tooMany(changes, onlyHigh));
+  if (set.length === FAMILIES.most) return;
+  for (let index = from; index < likely.length; index += 1) {
+    const one = likely[index];
+    if (one === undefined || own + one.own >= search.bestCost) return;
+    const nowChanges = one.change ? changes + 1 : changes;
+    const nowHigh = one.option.onlyHigh ? onlyHigh + 1 : onlyHigh;
+    // No family takes back what is too many already.
+    if (own + one.own + tooMany(nowChanges, nowHigh) >= search.bestCost) continue;
+    set.push(one);
+    visit(search, index + 1, own + one.own, nowChanges, nowHigh);
+    set.pop();
+  }
+}
+
+/** What changes from the phase before and families of the high tier alone cost where there are too many of them. */
+const tooMany = (changes: number, onlyHigh: number): number =>
+  Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany +
+  Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;
+
+/** Keeps the set if it is the cheapest so far. The mixture is looked at last, as it takes longest. */
+function compare(search: Search, cost: number): void {
+  const { set, aim, bestCost } = search;
+  const sized = cost + Math.abs(set.length - FAMILIES.usual) * FAMILY_COST.count;
+  if (sized >= bestCost) return;
+  const whole = sized + missing(set, aim);
+  if (whole >= bestCost) return;
+  const all = whole + nearestMixture(set, aim);
+  if (all >= bestCost) return;
+  search.best = [...set];
+  search.bestCost = all;
+}
+
+/** What it costs that the set has no drill of the high tier, or no drop, where the phase has room for them. */
+function missing(set: readonly Likely[], { highMost }: FamilyAim): number {
+  let high = highMost <= 0;
+  let drop = highMost < FAMILY_COST.dropsFromHigh;
+  for (let index = 0; index < set.length; index += 1) {
+    high ||= set[index]?.option.high === true;
+    drop ||= set[index]?.option.drop === true;
+  }
+  return (high ? 0 : FAMILY_COST.noHighTier) + (drop ? 0 : FAMILY_COST.noDrop);
 }
 
 /** The cheapest few of each kind, cheapest first: families of one direction and cycle stand in for each other. */
@@ -84,29 +125,6 @@ function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly L
 function asLikely(option: FamilyOption, aim: FamilyAim): Likely {
   const change = aim.before !== undefined && !aim.before.has(option.family);
   return { option, change, own: option.cost + (change ? FAMILY_COST.change : 0) };
-}
-
-/** `own` is what the families of the set cost each by itself. */
-function costOf(set: readonly Likely[], own: number, aim: FamilyAim, bound: number): number {
-  let cost = own + Math.abs(set.length - FAMILIES.usual) * FAMILY_COST.count;
-  let changes = 0;
-  let onlyHigh = 0;
-  let high = false;
-  let drop = false;
-  // Tens of thousands of sets are looked at, and walking one by its index makes nothing that is thrown away.
-  for (let index = 0; index < set.length; index += 1) {
-    const one = set[index];
-    if (one === undefined) continue;
-    if (one.change) changes += 1;
-    if (one.option.onlyHigh) onlyHigh += 1;
-    high ||= one.option.high;
-    drop ||= one.option.drop;
-  }
-  cost += Math.max(0, changes - FAMILIES.change) * FAMILY_COST.changeTooMany;
-  cost += Math.max(0, onlyHigh - 1) * FAMILY_COST.secondHigh;
-  if (aim.highMost > 0 && !high) cost += FAMILY_COST.noHighTier;
-  if (aim.highMost >= FAMILY_COST.dropsFromHigh && !drop) cost += FAMILY_COST.noDrop;
-  return cost >= bound ? cost : cost + nearestMixture(set, aim);
 }
 
 /** What the best mixture of a set is off the phase's shares. */

@@ -5,6 +5,7 @@ import type { Reason } from '../../build/types.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
 import type { Drill } from '../../library/types.ts';
 import { allot } from './allot.ts';
+import type { Allotted } from './allot.ts';
 import type { Candidate } from './allot-search.ts';
 import type { Aim } from './allot-target.ts';
 import type { Choice } from './choices.ts';
@@ -12,7 +13,7 @@ import type { Draft, LineDraft } from './draft.ts';
 import { drillSeconds } from './minutes.ts';
 import type { Pick } from './picks.ts';
 import type { Tally } from './tally.ts';
-import { addDrill } from './tally.ts';
+import { addDrill, tallyKey } from './tally.ts';
 
 export interface JumpLines {
   readonly drafts: readonly Draft[];
@@ -37,6 +38,8 @@ export interface JumpRequest {
   readonly keepHigh: boolean;
   /** Pinned sets by drill. */
   readonly sets: ReadonlyMap<string, { readonly value: number }>;
+  /** Remembers how contacts were shared out: the same for all of these drills, whatever held back the next ones. */
+  readonly allotted: (key: string, make: () => Allotted | undefined) => Allotted | undefined;
 }
 
 /**
@@ -53,12 +56,10 @@ export function jumpLines(request: JumpRequest): JumpLines | undefined {
 const secondsOf = (lines: JumpLines): number => lines.drafts.reduce((sum, draft) => sum + draft.seconds, 0);
 
 function linesBy(request: JumpRequest, brief: boolean): JumpLines | undefined {
-  const candidates = request.picks.map((pick): Candidate => {
-    const sets = request.sets.get(pick.drill.id);
-    const keep = sets !== undefined || (request.keepHigh && pick.drill.tier === 'high');
-    return { drill: pick.drill, most: pick.most, keep, ...(sets === undefined ? {} : { sets: sets.value }) };
-  });
-  const allotted = allot(candidates, request.contacts, request.week, request.aim, brief);
+  const { contacts, week: before, aim } = request;
+  const candidates = request.picks.map((pick) => candidateOf(pick, request));
+  const key = `${candidates.map(candidateKey).join(' ')}|${contacts}|${tallyKey(before)}|${aim.key}|${brief}`;
+  const allotted = request.allotted(key, () => allot(candidates, contacts, before, aim, brief));
   if (allotted === undefined) return undefined;
   const drafts: Draft[] = [];
   const drills: Drill[] = [];
@@ -72,6 +73,15 @@ function linesBy(request: JumpRequest, brief: boolean): JumpLines | undefined {
   });
   return { drafts, week, drills, cost: allotted.cost, named: allotted.named };
 }
+
+function candidateOf({ drill, most }: Pick, { sets, keepHigh, contacts }: JumpRequest): Candidate {
+  const pinned = sets.get(drill.id);
+  const keep = pinned !== undefined || (keepHigh && drill.tier === 'high');
+  return { drill, most: Math.min(most, contacts), keep, ...(pinned === undefined ? {} : { sets: pinned.value }) };
+}
+
+const candidateKey = ({ drill, most, sets, keep }: Candidate): string =>
+  `${drill.id}:${most}:${sets ?? ''}:${keep ? 'k' : ''}`;
 
 function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequest): Draft {
   const { drill } = pick;

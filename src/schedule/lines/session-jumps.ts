@@ -139,6 +139,7 @@ function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): 
     mostSeconds,
     sets: pins.sets,
     keepHigh: week.kind.kind === 'taper' && tally.high === 0,
+    allotted: trainee.groups.allotted,
   };
   const make = (): JumpLines | undefined => {
     const usual = jumpLines(wanted);

@@ -3,6 +3,7 @@
 
 import type { Plan } from '../../plan/types.ts';
 import { getDefault } from '../../library/rules.ts';
+import type { Allotted } from './allot.ts';
 import { boundedCache } from './bounded-cache.ts';
 import type { GroupChoice } from './groups.ts';
 import { groupChoice } from './groups.ts';
@@ -27,6 +28,7 @@ export interface Groups {
   readonly picked: (key: string, make: () => Omit<Picked, 'number'>) => Picked;
   /** The rules as they stand for athletes for whom the plan changes none. */
   readonly usualRules: (make: () => LineRules) => LineRules;
+  readonly allotted: (key: string, make: () => Allotted | undefined) => Allotted | undefined;
   readonly jumps: (key: string, make: () => JumpLines | undefined) => JumpLines | undefined;
 }
 
@@ -56,6 +58,7 @@ export function openWorkshop(plan: Plan): Groups {
       return known;
     },
     usualRules: (make) => (usual ??= make()),
+    allotted: boundedCache(SESSIONS_KEPT),
     jumps: boundedCache(SESSIONS_KEPT),
   };
 }
