@@ -5,10 +5,9 @@
 import { ALLOTTING } from '../../library/families.ts';
 import type { Drill, Range } from '../../library/types.ts';
 import { PERCENT } from '../../util/units.ts';
-import type { Candidate } from './allot-search.ts';
 import { fastCost } from './allot-target.ts';
 import type { Target } from './allot-target.ts';
-import type { Choice } from './choices.ts';
+import type { Candidate, Choice } from './choices.ts';
 
 /** Ten-thousandths of a cost: hundredths of a contact squared. */
 const PARTS = PERCENT * PERCENT;

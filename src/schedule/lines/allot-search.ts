@@ -4,23 +4,12 @@
 // is whole (allot-bounds.ts), and what a way costs is summed up only where it may be the cheapest.
 
 import { ALLOTTING } from '../../library/families.ts';
-import type { Drill } from '../../library/types.ts';
 import { PERCENT } from '../../util/units.ts';
 import { allowedBounds, cheapestLines, departures, furthest, isOver, restsOf } from './allot-bounds.ts';
 import type { Rest } from './allot-bounds.ts';
 import { directionCost, fastCost } from './allot-target.ts';
 import type { Target } from './allot-target.ts';
-import type { Choice } from './choices.ts';
-
-export interface Candidate {
-  readonly drill: Drill;
-  /** Most contacts it may have in this session. */
-  readonly most: number;
-  /** Sets a coach has pinned. */
-  readonly sets?: number;
-  /** It can't be left out. */
-  readonly keep: boolean;
-}
+import type { Candidate, Choice } from './choices.ts';
 
 export interface Found {
   /** One for each candidate, in their order; undefined where the drill is left out. */

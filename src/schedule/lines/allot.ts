@@ -6,10 +6,10 @@ import { ALLOTTING } from '../../library/families.ts';
 import { DIRECTIONS } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { search } from './allot-search.ts';
-import type { Candidate, Found } from './allot-search.ts';
+import type { Found } from './allot-search.ts';
 import { targetOf } from './allot-target.ts';
 import type { Aim, Target } from './allot-target.ts';
-import type { Choice, Manner } from './choices.ts';
+import type { Candidate, Choice, Manner } from './choices.ts';
 import { knownChoices } from './choices.ts';
 import type { Tally } from './tally.ts';
 

@@ -13,6 +13,17 @@ export interface Choice {
   readonly cost: number;
 }
 
+/** A drill that may have some of a session's contacts. */
+export interface Candidate {
+  readonly drill: Drill;
+  /** Most contacts it may have in this session. */
+  readonly most: number;
+  /** Sets a coach has pinned. */
+  readonly sets?: number;
+  /** It can't be left out. */
+  readonly keep: boolean;
+}
+
 interface ChoiceRange {
   readonly sets: Range;
   readonly reps: Range;

@@ -16,23 +16,17 @@ export interface SharedPlace {
   readonly place: PatternPlace;
   /** Lifts that the gates and the kit allow, in order of preference. */
   readonly allowed: readonly Lift[];
-  /** The line of an athlete without a maximum, where the first of them needs none. */
-  readonly plain?: Draft;
+  /** The line of an athlete without a maximum or a pin, made for the first who needs it; undefined where there is none. */
+  plain?: Draft | undefined;
 }
 
 /** What the athletes of one standing share of a session: reads nothing of the athlete but the ladder. */
 export function sharePlaces(
   places: readonly PatternPlace[],
   choice: LiftChoice,
-  session: LiftSession,
+  { ladder, phase }: LiftSession,
 ): readonly SharedPlace[] {
-  return places.map((place) => {
-    const allowed = choice(place, session.ladder, session.phase);
-    const [first] = allowed;
-    const needless = first === undefined || place.withMax === true;
-    const plain = needless ? undefined : draftWithout(first, place, session);
-    return plain === undefined ? { place, allowed } : { place, allowed, plain };
-  });
+  return places.map((place) => ({ place, allowed: choice(place, ladder, phase) }));
 }
 
 /** Drafts in the order of the places. A place that nothing fills stays empty. */
@@ -59,18 +53,15 @@ export function liftDrafts(places: readonly SharedPlace[], session: LiftSession)
 const FAST_PULL = 'pull-from-floor';
 
 /** The shared line, unless a pin, a known maximum or another line of the session asks for more thought. */
-function plainDraft(
-  { place, allowed, plain }: SharedPlace,
-  session: LiftSession,
-  used: ReadonlySet<string>,
-): Draft | undefined {
-  if (plain === undefined || session.pins !== NO_PINS || used.has(plain.line.exercise)) return undefined;
-  const { lifts } = session.athlete;
-  if (lifts.size === 0) return plain;
-  const known = (lift: Lift): boolean => lift.maxOf !== undefined && (lifts.has(lift.id) || lifts.has(lift.maxOf));
+function plainDraft(shared: SharedPlace, session: LiftSession, used: ReadonlySet<string>): Draft | undefined {
+  const { place, allowed } = shared;
   const [first] = allowed;
-  const asksMore = place.part === 'main' ? allowed.some(known) : first !== undefined && known(first);
-  return asksMore ? undefined : plain;
+  if (first === undefined || place.withMax === true || session.pins !== NO_PINS || used.has(first.id)) return undefined;
+  const { lifts } = session.athlete;
+  const known = (lift: Lift): boolean => lift.maxOf !== undefined && (lifts.has(lift.id) || lifts.has(lift.maxOf));
+  if (lifts.size > 0 && (place.part === 'main' ? allowed.some(known) : known(first))) return undefined;
+  if (!('plain' in shared)) shared.plain = draftWithout(first, place, session);
+  return shared.plain;
 }
 
 function fillPlace(

@@ -1,5 +1,6 @@
 // Athletes of one squad who differ by what the gates of drops ask for, and by nothing else: none gets the season of another
 // who may drop higher. The limits are those of the rules drop-mass (P), drop-strength (S), drop-age (S), drop-clearance (S).
+// And athletes who differ by a pin or by their maxima: nobody lifts by those of another.
 
 import { describe, expect, test } from 'vitest';
 import type { BuiltAthlete } from '../../../src/build/types.ts';
@@ -67,5 +68,34 @@ describe('of a squad that drops', () => {
     const { weeks, diagnostics } = compilePlan(alone).athlete(athlete);
     expect(seasonOf(id).weeks).toEqual(weeks);
     expect(seasonOf(id).diagnostics).toEqual(diagnostics);
+  });
+});
+
+describe('of a squad of whom one has a pinned load', () => {
+  const pinned = planOf(`footfall: 1
+season: { title: Loads, sport: volleyball, starts: 2027-01-04 }
+places: { gym: { surface: wood, kit: { racks: 2, bars: [20 kg], smallest-plate: 1.25 kg } } }
+slots: [{ day: monday, minutes: 75, place: gym }, { day: thursday, minutes: 75, place: gym }]
+competitions: [{ name: Cup, date: 2027-03-27, prepare: peak }]
+squads: { s: { level: advanced, now: { contacts-a-session: 100, sessions-a-week: 2 } } }
+athletes: { first: { squad: s, born: 1999-04, mass: 70 kg }, second: { squad: s, born: 1999-04, mass: 70 kg } }
+pins: [{ athletes: [first], from: 2027-01-04, until: 2027-01-31, load: { back-squat: 60 kg }, because: trust me }]
+`);
+  const squats = new Map(
+    [...compilePlan(pinned).athletes].map(({ athlete, weeks }) => [
+      athlete.id,
+      weeks.flatMap(({ sessions }) =>
+        sessions.flatMap(({ lines }) => lines.filter(({ exercise }) => exercise === 'back-squat')),
+      ),
+    ]),
+  );
+
+  test('she lifts it', () => {
+    expect(squats.get('first')?.some(({ loadGrams }) => loadGrams === 60_000)).toBe(true);
+  });
+
+  test('and nobody else does', () => {
+    expect(squats.get('second')?.length).toBeGreaterThan(0);
+    expect(squats.get('second')?.filter(({ loadGrams }) => loadGrams !== undefined)).toEqual([]);
   });
 });

@@ -7,8 +7,8 @@ import { ALLOTTING } from '../../../src/library/families.ts';
 import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Drill } from '../../../src/library/types.ts';
 import { allot } from '../../../src/schedule/lines/allot.ts';
-import type { Candidate } from '../../../src/schedule/lines/allot-search.ts';
 import type { Aim } from '../../../src/schedule/lines/allot-target.ts';
+import type { Candidate } from '../../../src/schedule/lines/choices.ts';
 import { EMPTY_TALLY } from '../../../src/schedule/lines/tally.ts';
 import { getDrill } from './make-lines.ts';
 
