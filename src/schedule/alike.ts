@@ -1,5 +1,5 @@
 // Who is given the same season as somebody else. A squad is full of athletes of whom the last stage asks the same, and
-// who differ by name, birthday and mass alone. Called by build-athlete.ts for each athlete.
+// who differ by name, birthday and mass alone, or by the kilos of their maxima. Called by build-athlete.ts for each athlete.
 
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
@@ -16,11 +16,20 @@ import type { AthleteSchedule } from './types.ts';
  * same slots, rules, pins, squad, levels and volume; to these come clearances, maxima and what the gates ask of age, mass
  * and strength.
  */
-export function keyOfSeason(plan: Plan, groups: Groups, { grid, days }: AthleteSchedule): string {
+export function keyOfSeason(plan: Plan, groups: Groups, schedule: AthleteSchedule): string {
+  return `${keyOfDraft(plan, groups, schedule)}|${maximaText(schedule.grid.athlete.lifts)}`;
+}
+
+/**
+ * Equal for athletes who differ from such by their maxima alone, and of whom the same ones are known: how high they are, how
+ * old and how they were found says nothing but kilos and what is told of them.
+ */
+export function keyOfDraft(plan: Plan, groups: Groups, { grid, days }: AthleteSchedule): string {
   const { athlete, range } = grid;
   const cleared = [...athlete.cleared].toSorted().join(',');
+  const known = [...athlete.lifts.keys()].toSorted().join(',');
   const body = bodyKey(plan, groups, athlete, range);
-  return [numberOf(days), athlete.now.origin.kind, cleared, maximaText(athlete.lifts), body].join('|');
+  return [numberOf(days), athlete.now.origin.kind, cleared, known, body].join('|');
 }
 
 const numbers = new WeakMap<AthleteSchedule['days'], number>();
@@ -38,7 +47,7 @@ function numberOf(days: AthleteSchedule['days']): number {
 /** Bands of age, mass and strength where they are the same from end to end of the season, else the numbers themselves. */
 function bodyKey(plan: Plan, { usualRules }: Groups, athlete: Athlete, { from, until }: DayRange): string {
   const items = itemsOf(plan, athlete);
-  const own = `${athlete.born?.latest ?? ''}/${athlete.massGrams ?? ''}`;
+  const own = `${athlete.born?.latest ?? ''}/${athlete.massGrams ?? ''}/${maximaText(athlete.lifts)}`;
   if (items.ruleChanges.length > 0) return own;
   const { gates } = usualRules(() => lineRules(ruleBook(plan, athlete), { from, until: from }));
   const asked = mayDrop(athlete, items) ? athlete : { ...athlete, massGrams: ANY_MASS_GRAMS };

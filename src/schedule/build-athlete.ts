@@ -5,12 +5,14 @@ import type { BuiltAthlete, BuiltDay, BuiltSession, BuiltWeek } from '../build/t
 import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
-import { keyOfSeason } from './alike.ts';
+import { keyOfDraft, keyOfSeason } from './alike.ts';
 import type { FirstStages } from './first-stages.ts';
 import { boundedMemory } from './lines/bounded-cache.ts';
 import type { BoundedMemory } from './lines/bounded-cache.ts';
 import { scheduleLines } from './lines.ts';
 import type { Groups } from './lines.ts';
+import { reloadSeason } from './reload-season.ts';
+import type { WeekLoads } from './reload-season.ts';
 import type { AthleteSchedule, DayCell } from './types.ts';
 
 /** What a plan's athletes are built from. */
@@ -32,12 +34,7 @@ export function buildAthlete(
   unwritten?: ReadonlySet<Day>,
 ): BuiltAthlete {
   const first = firstStages(athlete, unwritten);
-  const known = seasonsOf(groups);
-  const key = keyOfSeason(plan, groups, first.schedule);
-  const found = known.find(key);
-  const season = found ?? buildSeason(plan, groups, first);
-  // What is found names the athlete, so that only a season without findings is anybody's.
-  if (found === undefined && season.diagnostics.length === 0) known.keep(key, season);
+  const season = seasonOf(plan, groups, first);
   return { athlete, ...season, blocked: NOTHING, freed: NOTHING };
 }
 
@@ -45,25 +42,60 @@ const NOTHING: ReadonlySet<never> = new Set();
 
 type Season = Pick<BuiltAthlete, 'weeks' | 'days' | 'diagnostics'>;
 
+/** A season with what of it hangs on maxima. */
+interface DraftedSeason {
+  readonly season: Season;
+  readonly loads: readonly WeekLoads[];
+}
+
+/** Seasons of athletes who are alike, and of those who are but for the numbers of their maxima. */
+interface KnownSeasons {
+  readonly alike: BoundedMemory<Season>;
+  readonly drafted: BoundedMemory<DraftedSeason>;
+}
+
 /** As many as some squads have at a time: all of a big plan would fill the memory. */
 const SEASONS_KEPT = 256;
 
-const seasons = new WeakMap<Groups, BoundedMemory<Season>>();
+const seasons = new WeakMap<Groups, KnownSeasons>();
 
-/** Seasons of athletes who are alike, kept as long as the workshop that they come from. */
-function seasonsOf(groups: Groups): BoundedMemory<Season> {
-  const known = seasons.get(groups) ?? boundedMemory<Season>(SEASONS_KEPT);
+/** Kept as long as the workshop that they come from. */
+function seasonsOf(groups: Groups): KnownSeasons {
+  const known = seasons.get(groups) ?? { alike: boundedMemory(SEASONS_KEPT), drafted: boundedMemory(SEASONS_KEPT) };
   seasons.set(groups, known);
   return known;
 }
 
-function buildSeason(plan: Plan, groups: Groups, first: FirstStages): Season {
+/** Found, or made. What is found in a season names the athlete, so that only a season without findings is anybody's. */
+function seasonOf(plan: Plan, groups: Groups, first: FirstStages): Season {
+  const { alike, drafted } = seasonsOf(groups);
+  const key = keyOfSeason(plan, groups, first.schedule);
+  const found = alike.find(key);
+  if (found !== undefined) return found;
+  const draftKey = keyOfDraft(plan, groups, first.schedule);
+  const reloaded = reload(drafted.find(draftKey), first.schedule.grid.athlete);
+  if (reloaded !== undefined) return alike.keep(key, reloaded);
+  const made = buildSeason(plan, groups, first);
+  if (made.season.diagnostics.length > 0) return made.season;
+  // Of weeks that are over there are no sessions, and so not all loads to step up from.
+  if (first.over === 0) drafted.keep(draftKey, made);
+  return alike.keep(key, made.season);
+}
+
+/** The season by an athlete's own maxima. */
+function reload(draft: DraftedSeason | undefined, athlete: Athlete): Season | undefined {
+  const weeks = draft === undefined ? undefined : reloadSeason(draft.season.weeks, draft.loads, athlete);
+  return draft === undefined || weeks === undefined ? undefined : { ...draft.season, weeks };
+}
+
+function buildSeason(plan: Plan, groups: Groups, first: FirstStages): DraftedSeason {
   const lines = scheduleLines(plan, groups, first.schedule);
-  return {
+  const season = {
     weeks: layTogether(first, lines.value),
     days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
     diagnostics: ahead(first, [...first.diagnostics, ...lines.diagnostics]),
   };
+  return { season, loads: lines.loads };
 }
 
 /** Of weeks that are over nothing is said any more. */

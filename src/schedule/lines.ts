@@ -20,12 +20,13 @@ import { lineRules } from './lines/line-rules.ts';
 import type { LineRules } from './lines/line-rules.ts';
 import { loadHistory } from './lines/load-history.ts';
 import { plannedSession, writtenSession } from './lines/session.ts';
-import type { Written } from './lines/session.ts';
+import type { MadeSession, Written } from './lines/session.ts';
 import { standings } from './lines/standing.ts';
 import { EMPTY_TALLY } from './lines/tally.ts';
 import type { Trainee, TrainingWeek } from './lines/trainee.ts';
 import { openWorkshop } from './lines/workshop.ts';
 import type { Groups } from './lines/workshop.ts';
+import type { WeekLoads } from './reload-season.ts';
 import type { AthleteSchedule } from './types.ts';
 
 export type { Groups } from './lines/workshop.ts';
@@ -35,21 +36,27 @@ export function chooseGroups(plan: Plan): Groups {
   return openWorkshop(plan);
 }
 
+export interface SeasonLines extends Staged<readonly (readonly BuiltSession[])[]> {
+  /** What of each week hangs on maxima. */
+  readonly loads: readonly WeekLoads[];
+}
+
 /** The sessions of each week, in order, with their lines. A session's contacts are the sum of its lines'. */
-export function scheduleLines(
-  plan: Plan,
-  groups: Groups,
-  schedule: AthleteSchedule,
-): Staged<readonly (readonly BuiltSession[])[]> {
+export function scheduleLines(plan: Plan, groups: Groups, schedule: AthleteSchedule): SeasonLines {
   const reports = new Map<string, Report>();
   const trainee = traineeOf(plan, groups, schedule, reports);
   const rulesFor = ruleLookup(trainee);
-  const course: Course = { block: 0, loadingWeek: 0, jumpWeeks: 0 };
-  const value = schedule.grid.weeks.map(({ index, starts }) => {
+  const course: Course = { block: 0, loading: false, loadingWeek: 0, jumpWeeks: 0 };
+  const value: (readonly BuiltSession[])[] = [];
+  const loads: WeekLoads[] = [];
+  for (const { index, starts } of schedule.grid.weeks) {
     const week = trainingWeek(trainee, schedule, index, starts, rulesFor(starts), course);
-    return week === undefined ? [] : weekSessions(trainee, week);
-  });
-  return { value, diagnostics: [...reports.values()].map(({ make, days }) => make(days)) };
+    const made = week === undefined ? [] : weekSessions(trainee, week);
+    value.push(made.map(({ built }) => built));
+    const { block, loading } = course;
+    loads.push({ block, loading, sessions: made.map((one) => one.loads) });
+  }
+  return { value, loads, diagnostics: [...reports.values()].map(({ make, days }) => make(days)) };
 }
 
 /** What is told once, and the days on which it holds. */
@@ -118,6 +125,8 @@ function ruleLookup({ plan, athlete, book, groups }: Trainee): (starts: Day) => 
 interface Course {
   block: number;
   phase?: PhaseId;
+  /** The running week's loads are what the next one steps up from. */
+  loading: boolean;
   loadingWeek: number;
   jumpWeeks: number;
 }
@@ -144,7 +153,8 @@ function trainingWeek(
     course.loadingWeek = 0;
   }
   if (LOADING.has(kind.kind)) course.loadingWeek += 1;
-  trainee.history.startWeek(course.block, kind.kind === 'load');
+  course.loading = kind.kind === 'load';
+  trainee.history.startWeek(course.block, course.loading);
   trainee.known.startWeek();
   if (days.sessions.length === 0) return undefined;
   const row = getPhase(phase);
@@ -187,10 +197,10 @@ function aimOf(plan: Plan, row: PhaseRow, rules: LineRules, contacts: number): A
   return { key, directions, fast, points: rules.directionPoints, contacts };
 }
 
-function weekSessions(trainee: Trainee, week: TrainingWeek): readonly BuiltSession[] {
+function weekSessions(trainee: Trainee, week: TrainingWeek): readonly MadeSession[] {
   const { sessions } = week.days;
   const liftSessions = sessions.filter((session) => session.lifts).length;
-  const built: BuiltSession[] = [];
+  const all: MadeSession[] = [];
   let tally = EMPTY_TALLY;
   let liftIndex = 0;
   let writtenDay: Day | undefined;
@@ -204,9 +214,9 @@ function weekSessions(trainee: Trainee, week: TrainingWeek): readonly BuiltSessi
     if (written !== undefined) writtenDay = session.day;
     if (session.lifts) liftIndex += 1;
     tally = made.tally;
-    built.push(made.built);
+    all.push(made);
   }
-  return built;
+  return all;
 }
 
 /** What a programme writes for a day; of several programmes the first in the plan is the one followed. */

@@ -1,5 +1,6 @@
-// Squads are full of athletes who get one season, one verdict and one set of lines between them. Whatever the plan, nobody
-// gets by that what being compiled alone wouldn't give; and the audit asks nothing of an athlete that it doesn't compare.
+// Squads are full of athletes who get one season, one verdict and one set of lines between them, or one season with kilos of
+// their own. Whatever the plan, nobody gets by that what being compiled alone wouldn't give; and the audit asks nothing of an
+// athlete that it doesn't compare.
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -7,11 +8,12 @@ import { auditAthlete } from '../../src/audit/audit.ts';
 import type { BuiltAthlete } from '../../src/build/types.ts';
 import { compilePlan } from '../../src/compile.ts';
 import { BUILT_IN } from '../../src/library/index.ts';
-import type { Athlete, LiftMax, Plan } from '../../src/plan/types.ts';
+import type { Athlete, Kit, LiftMax, Pin, Plan } from '../../src/plan/types.ts';
+import { NO_KIT } from '../unit/bare-plan.ts';
 import { day } from '../unit/date.ts';
-import { HERE } from '../unit/schedule/make-plan.ts';
+import { EVERYBODY, HERE } from '../unit/schedule/make-plan.ts';
 import { PATIENCE, plansFor, tell } from './plans.ts';
-import { randomPlan } from './random-plan.ts';
+import { randomPlan, withProgramme } from './random-plan.ts';
 
 const PLANS = plansFor(30);
 
@@ -43,6 +45,73 @@ function withChange(athlete: Athlete, id: string, one: Partial<Athlete>): Athlet
   return { ...athlete, limits: [], away: [], returning: [], ...one, id, name: id };
 }
 
+/** On either side of what a bar of 15 or 20 kg is too heavy for, and of the strength that drops ask for. */
+const maxima: fc.Arbitrary<Athlete['lifts']> = fc
+  .array(
+    fc.record({
+      lift: fc.constantFrom(
+        'back-squat',
+        'back-squat',
+        'bench-press',
+        'romanian-deadlift',
+        'half-squat',
+        'power-clean',
+      ),
+      grams: fc.constantFrom(18_000, 24_000, 31_000, 45_000, 60_000, 92_500, 140_000),
+      estimated: fc.boolean(),
+      on: fc.constantFrom(undefined, day('2026-12-12'), day('2026-06-01'), day('2027-02-10')),
+    }),
+    { minLength: 1, maxLength: 3 },
+  )
+  .map((drawn) => new Map(drawn.map(({ on, ...one }) => [one.lift, { ...one, span: HERE, ...(on && { on }) }])));
+
+/** As `crowded`, at places where there are bars, with maxima that are mostly the same and of other numbers. */
+const lifting = fc
+  .tuple(
+    fc.oneof(randomPlan, withProgramme(randomPlan)),
+    maxima,
+    fc.array(fc.constantFrom(0.5, 0.9, 1, 1.1, 2), { minLength: 2, maxLength: 4 }),
+    fc.array(maxima, { maxLength: 2 }),
+    fc.constantFrom('back-squat', 'bench-press', 'romanian-deadlift'),
+  )
+  .map(([plan, first, times, others, pinned]): Plan => {
+    const all = [first, ...times.map((one) => timesAs(first, one)), ...others];
+    const slots = plan.slots.map((one) => ({ ...one, place: { ...one.place, kit: LIFTING_KIT } }));
+    const pin: Pin = {
+      range: { from: day('2027-01-11'), until: day('2027-01-31') },
+      who: EVERYBODY,
+      effects: [{ kind: 'load', loadsGrams: new Map([[pinned, 50_000]]) }],
+      because: 'the coach says so',
+      span: HERE,
+    };
+    return {
+      ...plan,
+      slots,
+      pins: [...plan.pins, pin],
+      athletes: plan.athletes
+        .slice(0, 1)
+        .flatMap((athlete) => [
+          athlete,
+          ...all.map((lifts, index) => withChange(athlete, `${athlete.id}-${index}`, { lifts })),
+        ]),
+    };
+  });
+
+const LIFTING_KIT: Kit = {
+  ...NO_KIT,
+  counts: new Map([
+    ['racks', 4],
+    ['bars', 4],
+    ['benches', 2],
+    ['dumbbells', 8],
+  ]),
+  barsGrams: [15_000, 20_000],
+  smallestPlateGrams: 1250,
+};
+
+const timesAs = (lifts: Athlete['lifts'], times: number): Athlete['lifts'] =>
+  new Map([...lifts].map(([id, one]) => [id, { ...one, grams: Math.floor(one.grams * times) }]));
+
 const seen = ({ weeks, days, diagnostics, blocked, freed }: BuiltAthlete): unknown => ({
   weeks,
   days,
@@ -69,6 +138,27 @@ describe('who is compiled among others', { timeout: PATIENCE }, () => {
     );
     tell(`alike: ${PLANS} plans, ${athletes} athletes, ${shared} with the weeks of somebody else`);
     expect(shared).toBeGreaterThan(PLANS / 4);
+  });
+
+  it('lifts by the maxima that are hers', () => {
+    let athletes = 0;
+    let reloaded = 0;
+    fc.assert(
+      fc.property(lifting, (plan) => {
+        const first = new Map<unknown, BuiltAthlete['weeks']>();
+        for (const built of compilePlan(plan).athletes) {
+          athletes += 1;
+          // A week's reasons are made with its season, and stay where only loads are made anew.
+          const reasons = built.weeks[0]?.reasons;
+          reloaded += (first.get(reasons) ?? built.weeks) === built.weeks ? 0 : 1;
+          first.set(reasons, built.weeks);
+          expect(seen(built)).toEqual(seen(compilePlan({ ...plan }).athlete(built.athlete)));
+        }
+      }),
+      { numRuns: PLANS },
+    );
+    tell(`alike: ${PLANS} plans, ${athletes} athletes, ${reloaded} with kilos of their own alone`);
+    expect(reloaded).toBeGreaterThan(PLANS / 8);
   });
 
   it('is audited by what is compared, and by the mass only where drops are planned', () => {

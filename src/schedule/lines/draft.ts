@@ -3,8 +3,25 @@
 // between athletes and weeks, and so are the numbered lines they have made.
 
 import type { BuiltLine } from '../../build/types.ts';
+import type { Athlete } from '../../plan/types.ts';
+import type { LoadHistory } from './load-history.ts';
 
 export type LineDraft = Omit<BuiltLine, 'order' | 'pairedWith'>;
+
+/** By whose maxima loads are worked out, and the loads before them. */
+export interface Lifter {
+  readonly athlete: Athlete;
+  readonly history: LoadHistory;
+}
+
+/** Makes a draft by a lifter's maxima; undefined where the kit makes no load as light as it needs. */
+export type Loading = (lifter: Lifter) => Draft | undefined;
+
+/** What was asked of the kit for the first lifter, and whether it could. */
+export interface Tried {
+  readonly loading: Loading;
+  readonly fits: boolean;
+}
 
 export interface Draft {
   readonly line: LineDraft;
@@ -15,6 +32,8 @@ export interface Draft {
   readonly heavy: boolean;
   /** The same line with fewer sets. */
   readonly withSets?: (sets: number) => Draft;
+  /** Where the kilos hang on a maximum: what makes the draft, before any of its sets are cut. */
+  readonly loading?: Loading;
   /** Done in the same set as the draft before it. */
   readonly paired?: boolean;
   /** The lines it has made, by their place in a session. */

@@ -3,14 +3,14 @@
 // loading week before, whatever made that one light.
 
 import type { Reason } from '../../build/types.ts';
-import type { Athlete, Pin } from '../../plan/types.ts';
+import type { Pin } from '../../plan/types.ts';
 import { liftContacts } from '../../plan/line-contacts.ts';
 import type { Lift, PhaseId } from '../../library/types.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, Lifter, Loading, Tried } from './draft.ts';
 import type { Refusal } from './gates.ts';
 import { isHeavy } from './heavy.ts';
 import type { Ladder } from './ladders.ts';
@@ -23,16 +23,14 @@ import {
   sharePrescription,
 } from './lift-scheme.ts';
 import type { LineRules } from './line-rules.ts';
-import type { LoadHistory } from './load-history.ts';
 import type { UsableMax } from './maxima.ts';
-import { findMax } from './maxima.ts';
+import { findMax, hasMax } from './maxima.ts';
 import { liftSeconds } from './minutes.ts';
 import type { MadeLoad } from './plates.ts';
 import { makeLoad, plateStep } from './plates.ts';
 import { PERCENT } from '../../util/units.ts';
 
-export interface LiftSession {
-  readonly athlete: Athlete;
+export interface LiftSession extends Lifter {
   readonly day: Day;
   readonly phase: PhaseId;
   readonly ladder: Ladder;
@@ -41,29 +39,26 @@ export interface LiftSession {
   readonly pins: DayPins;
   /** Days on which training began again after a long absence. */
   readonly returns: readonly Day[];
-  readonly history: LoadHistory;
   readonly people: number;
   readonly lifts: ReadonlyMap<string, Lift>;
   /** Most contacts that loaded jumps may take of the session; 0 for none. */
   readonly mostLoadedContacts: number;
   /** Lifts the coach has put into the session already; their patterns need no other assistance. */
   readonly there: ReadonlySet<string>;
+  /** Gathers what was tried by a maximum. */
+  readonly tries: Tried[];
   /** Told of a pinned lift that a gate or the kit bars. */
   readonly barred: (exercise: string, bars: readonly Refusal[], pin: Pin) => void;
   /** Told of a lift that would stand here if a pin didn't leave it out. */
   readonly left: (exercise: string, pin: Pin) => void;
 }
 
-/** The maximum behind a lift's load on the session's day; undefined where none is known. */
-export const maxOf = (lift: Lift, session: LiftSession): UsableMax | undefined =>
-  findMax(session.athlete, lift, session.day, session.rules.stale, session.returns);
-
 /** The line of an athlete without a maximum. */
 export function draftWithout(lift: Lift, place: PatternPlace, session: LiftSession): Draft | undefined {
-  const wanted = prescribe(lift, place, session, undefined);
+  const wanted = prescribe(lift, place, session, false);
   if (wanted === undefined) return undefined;
   const reasons = [patternReason(place), ...loadReasons(lift, wanted, undefined, undefined)];
-  return layDraft(lift, place, session, { prescription: wanted, load: undefined, max: undefined, reasons });
+  return layDraft({ lift, place, session }, { prescription: wanted, load: undefined, max: undefined, reasons });
 }
 
 const patternReason = (place: PatternPlace): Reason => ({
@@ -80,46 +75,63 @@ export function draftOf(
   session: LiftSession,
   pinned: readonly Reason[],
 ): Draft | undefined {
-  const max = maxOf(lift, session);
-  const wanted = prescribe(lift, place, session, max);
+  const known = hasMax(lift, session);
+  const wanted = prescribe(lift, place, session, known);
   if (wanted === undefined) return undefined;
-  const load = max === undefined ? undefined : loadOf(lift, wanted, max, session);
-  if (max !== undefined && load === undefined) return undefined;
-  const prescription = withPins(lift, wanted, session);
-  const reasons = [
-    ...pinned,
-    patternReason(place),
-    ...loadReasons(lift, prescription, max, load),
-    ...pinReasons(lift, session),
-  ];
-  return layDraft(lift, place, session, { prescription, load, max, reasons });
+  const sketch: Sketch = { lift, place, session, wanted, before: [...pinned, patternReason(place)] };
+  if (!known) return plainDraft(sketch);
+  const loading: Loading = (lifter) => loadedDraft(sketch, lifter, loading);
+  const draft = loading(session);
+  session.tries.push({ loading, fits: draft !== undefined });
+  return draft;
 }
 
-function prescribe(
-  lift: Lift,
-  place: PatternPlace,
-  session: LiftSession,
-  max: UsableMax | undefined,
-): Prescription | undefined {
+/** A lift as it will stand, but for what hangs on the numbers of a maximum. */
+interface Sketch {
+  readonly lift: Lift;
+  readonly place: PatternPlace;
+  readonly session: LiftSession;
+  readonly wanted: Prescription;
+  /** Reasons that come first. */
+  readonly before: readonly Reason[];
+}
+
+function plainDraft(sketch: Sketch): Draft {
+  const { lift, session, wanted, before } = sketch;
+  const prescription = withPins(lift, wanted, session);
+  const reasons = [...before, ...loadReasons(lift, prescription, undefined, undefined), ...pinReasons(lift, session)];
+  return layDraft(sketch, { prescription, load: undefined, max: undefined, reasons });
+}
+
+function loadedDraft(sketch: Sketch, lifter: Lifter, loading: Loading): Draft | undefined {
+  const { lift, session, wanted, before } = sketch;
+  const max = findMax(lifter.athlete, lift, session.day, session.rules.stale, session.returns);
+  const load = max === undefined ? undefined : loadOf(sketch, max, lifter);
+  if (max === undefined || load === undefined) return undefined;
+  const prescription = withPins(lift, wanted, session);
+  const reasons = [...before, ...loadReasons(lift, prescription, max, load), ...pinReasons(lift, session)];
+  if (!session.pins.loads.has(lift.id)) lifter.history.note(lift.id, load.loadGrams);
+  return layDraft(sketch, { prescription, load, max, reasons }, loading);
+}
+
+function prescribe(lift: Lift, place: PatternPlace, session: LiftSession, known: boolean): Prescription | undefined {
   const { liftDay, ladder } = session;
   const { standing } = ladder;
   if (place.part === 'trunk') return assistancePrescription(lift, liftDay.scheme.trunk, liftDay, standing);
-  if (place.pattern === 'loaded-jump') return loadedJump(lift, session, max);
+  if (place.pattern === 'loaded-jump') return known ? loadedJump(lift, session) : undefined;
   if (place.part === 'main') {
     const row = rowFor(lift, liftDay);
     if (row === undefined) return undefined;
-    return max === undefined
-      ? reservePrescription(lift, row, liftDay, standing)
-      : loadedPrescription(lift, row, liftDay, standing);
+    return known ? loadedPrescription(lift, row, liftDay, standing) : reservePrescription(lift, row, liftDay, standing);
   }
   const plain = assistancePrescription(lift, liftDay.scheme.assistance, liftDay, standing);
-  return max === undefined ? plain : sharePrescription(lift, plain, liftDay, standing);
+  return known ? sharePrescription(lift, plain, liftDay, standing) : plain;
 }
 
 /** As many sets of loaded jumps as the session's contacts have room for. */
-function loadedJump(lift: Lift, session: LiftSession, max: UsableMax | undefined): Prescription | undefined {
+function loadedJump(lift: Lift, session: LiftSession): Prescription | undefined {
   const row = rowFor(lift, session.liftDay);
-  if (row === undefined || max === undefined) return undefined;
+  if (row === undefined) return undefined;
   const plain = loadedPrescription(lift, row, session.liftDay, session.ladder.standing);
   const sets = Math.min(plain.sets, Math.floor(session.mostLoadedContacts / liftContacts(lift, 1, plain.reps)));
   return sets === 0 ? undefined : { ...plain, sets };
@@ -130,10 +142,10 @@ interface Load extends MadeLoad {
   readonly heldBy?: string;
 }
 
-function loadOf(lift: Lift, wanted: Prescription, max: UsableMax, session: LiftSession): Load | undefined {
+function loadOf({ lift, wanted, session }: Sketch, max: UsableMax, { history }: Lifter): Load | undefined {
   const percent = wanted.percent ?? 0;
   const grams = Math.floor((max.wholeGrams * percent) / PERCENT);
-  const most = mostAfter(lift, session);
+  const most = mostAfter(lift, session, history.before(lift.id));
   const { kit } = session.ladder.place;
   const load = makeLoad(lift.loading, kit, Math.min(grams, most));
   if (load === undefined) return undefined;
@@ -143,8 +155,7 @@ function loadOf(lift: Lift, wanted: Prescription, max: UsableMax, session: LiftS
 }
 
 /** The heaviest load that the step from the loading week before allows. */
-function mostAfter(lift: Lift, session: LiftSession): number {
-  const before = session.history.before(lift.id);
+function mostAfter(lift: Lift, session: LiftSession, before: number | undefined): number {
   if (before === undefined) return Number.POSITIVE_INFINITY;
   const step = plateStep(lift.loading, session.ladder.place.kit, before);
   return Math.max(Math.floor((before * (PERCENT + session.rules.loadStep)) / PERCENT), before + step);
@@ -207,14 +218,12 @@ interface Worked {
 }
 
 function layDraft(
-  lift: Lift,
-  place: PatternPlace,
-  session: LiftSession,
+  { lift, place, session }: Pick<Sketch, 'lift' | 'place' | 'session'>,
   { prescription: { sets, reps, reserve }, load, max, reasons }: Worked,
+  loading?: Loading,
 ): Draft {
   const pinned = session.pins.loads.get(lift.id);
   const made = pinned === undefined ? load : pinnedOn(lift, session, pinned.value);
-  if (made !== undefined && pinned === undefined) session.history.note(lift.id, made.loadGrams);
   const percent =
     pinned === undefined || max === undefined ? load?.percent : Math.floor((pinned.value * PERCENT) / max.wholeGrams);
   const restSeconds = restOf(place, session.liftDay);
@@ -243,6 +252,7 @@ function layDraft(
     seconds: liftSeconds(lift, { sets: count, reps, restSeconds }, session.ladder.place, session.people),
     role: place.pattern === 'loaded-jump' ? 'fixed' : place.part,
     withSets: draft,
+    ...(loading === undefined ? {} : { loading }),
   });
   return draft(sets);
 }

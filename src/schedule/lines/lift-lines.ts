@@ -8,8 +8,9 @@ import { NO_PINS } from './day-pins.ts';
 import type { Draft } from './draft.ts';
 import type { LiftChoice } from './lift-choice.ts';
 import { liftBars } from './lift-choice.ts';
-import { draftOf, draftWithout, maxOf } from './lift-draft.ts';
+import { draftOf, draftWithout } from './lift-draft.ts';
 import type { LiftSession } from './lift-draft.ts';
+import { hasMax } from './maxima.ts';
 
 /** A place of the day's pattern with what athletes who stand alike share. */
 export interface SharedPlace {
@@ -57,9 +58,9 @@ function plainDraft(shared: SharedPlace, session: LiftSession, used: ReadonlySet
   const { place, allowed } = shared;
   const [first] = allowed;
   if (first === undefined || place.withMax === true || session.pins !== NO_PINS || used.has(first.id)) return undefined;
-  const { lifts } = session.athlete;
-  const known = (lift: Lift): boolean => lift.maxOf !== undefined && (lifts.has(lift.id) || lifts.has(lift.maxOf));
-  if (lifts.size > 0 && (place.part === 'main' ? allowed.some(known) : known(first))) return undefined;
+  const known = (lift: Lift): boolean => hasMax(lift, session);
+  const { size } = session.athlete.lifts;
+  if (size > 0 && (place.part === 'main' ? allowed.some(known) : known(first))) return undefined;
   if (!('plain' in shared)) shared.plain = draftWithout(first, place, session);
   return shared.plain;
 }
@@ -89,7 +90,7 @@ function fillPlace(
 /** Lifts for a place, the coach's kept ones first, and for a main place those with a known maximum. */
 function candidates(place: PatternPlace, allowed: readonly Lift[], session: LiftSession): readonly Lift[] {
   const kept = session.pins.keep.size === 0 ? [] : allowed.filter((lift) => session.pins.keep.has(lift.id));
-  const known = (lift: Lift): boolean => maxOf(lift, session) !== undefined;
+  const known = (lift: Lift): boolean => hasMax(lift, session);
   if (place.withMax === true) return kept.length > 0 ? kept : allowed.filter(known);
   if (place.part !== 'main') return kept.length > 0 ? [...kept, ...allowed] : allowed;
   const first = allowed.find(known);

@@ -24,6 +24,10 @@ export interface StaleRule {
   readonly share: number;
 }
 
+/** Whether the maximum behind a lift's load is known, on whatever day. */
+export const hasMax = ({ id, maxOf }: Lift, { athlete: { lifts } }: { readonly athlete: Athlete }): boolean =>
+  maxOf !== undefined && (lifts.has(id) || lifts.has(maxOf));
+
 /**
  * The maximum of a lift on a day, or undefined when none is known. `returns` are the days training began again after an
  * absence long enough to count, in order.

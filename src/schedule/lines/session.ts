@@ -12,7 +12,7 @@ import type { AddedLines } from './added-lines.ts';
 import { addedLines, NOTHING_ADDED } from './added-lines.ts';
 import { pinsOn } from './day-pins.ts';
 import type { DayPins } from './day-pins.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, Tried } from './draft.ts';
 import { lineAt } from './draft.ts';
 import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
 import type { Fitted } from './fit.ts';
@@ -22,6 +22,8 @@ import type { SharedPlace } from './lift-lines.ts';
 import type { LiftSession } from './lift-draft.ts';
 import type { LiftDay } from './lift-scheme.ts';
 import { reportBarred } from './barred-wishes.ts';
+import { sessionLoads } from './reload.ts';
+import type { SessionLoads } from './reload.ts';
 import { reportTooLong } from './too-long.ts';
 import { sessionJumps } from './session-jumps.ts';
 import type { LeftOut } from './session-picks.ts';
@@ -46,6 +48,8 @@ export interface Written {
 
 export interface MadeSession {
   readonly built: BuiltSession;
+  /** What of it hangs on maxima. */
+  readonly loads: SessionLoads;
   readonly tally: Tally;
 }
 
@@ -57,7 +61,8 @@ export function writtenSession(
   { use, day }: Written,
   tally: Tally,
 ): MadeSession {
-  const context = writtenContext(trainee, week, session);
+  const tries: Tried[] = [];
+  const context = writtenContext(trainee, week, session, tries);
   const because: Reason = {
     about: 'line',
     by: 'programme',
@@ -75,7 +80,8 @@ export function writtenSession(
   trainee.known.note(drafts.flatMap(({ line }) => (line.kind === 'drill' ? (drills.get(line.exercise) ?? []) : [])));
   const fitted: Fitted = { drafts, seconds: sessionSeconds(drafts), leftOut: [], setsCut: 0 };
   const lifts = drafts.some((draft) => draft.line.kind === 'lift');
-  return { built: lay(week, { ...session, lifts }, fitted, []), tally: next };
+  const built = lay(week, { ...session, lifts }, fitted, []);
+  return { built, loads: sessionLoads(tries, drafts), tally: next };
 }
 
 /** A session worked out: jumps that make its contacts, then lifting as far as the minutes go. */
@@ -84,10 +90,11 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const { groups, pins: allPins } = trainee;
   const ladder = groups.ladders.of(trainee.standingOn(session.day, week.rules.gates), session.slot.place);
   const pins = pinsOn(allPins, session.day);
-  const written = writtenContext(trainee, week, session);
+  const tries: Tried[] = [];
+  const written = writtenContext(trainee, week, session, tries);
   const added = addedLines({ trainee, week, session, ladder, pins, written });
   const left: LeftOut[] = [];
-  const lifting = session.lifts ? liftingOf(trainee, week, place, { ladder, pins, added, left }) : [];
+  const lifting = session.lifts ? liftingOf(trainee, week, place, { ladder, pins, added, left, tries }) : [];
   const loaded = lifting.reduce((sum, draft) => sum + draft.line.contacts, 0);
   let next = loaded === 0 ? tally : addLoadedJump(tally, loaded);
   for (const { drill, contacts } of added.drills) next = addDrill(next, drill, contacts);
@@ -111,7 +118,8 @@ export function plannedSession(trainee: Trainee, week: TrainingWeek, place: Sess
   const fitted = fitSession(drafts, most);
   if (fitted.seconds > most && added !== NOTHING_ADDED) reportTooLong(trainee, week, session, { drafts, most });
   const reasons = [...added.reasons, ...leftReasons([...jumps.left, ...left])];
-  return { built: lay(week, session, fitted, reasons), tally: jumps.week };
+  const built = lay(week, session, fitted, reasons);
+  return { built, loads: sessionLoads(tries, fitted.drafts), tally: jumps.week };
 }
 
 /** Each exercise once, however many places of the session it would have filled. */
@@ -131,7 +139,12 @@ function mostJumping(mostSeconds: number, session: ScheduledSession): number {
   return mostSeconds - (VOLUME.warmUpMinutes + lifting) * SECONDS_A_MINUTE;
 }
 
-function writtenContext(trainee: Trainee, week: TrainingWeek, session: ScheduledSession): WrittenContext {
+function writtenContext(
+  trainee: Trainee,
+  week: TrainingWeek,
+  session: ScheduledSession,
+  tries: Tried[],
+): WrittenContext {
   return {
     athlete: trainee.athlete,
     library: trainee.plan.library,
@@ -142,6 +155,7 @@ function writtenContext(trainee: Trainee, week: TrainingWeek, session: Scheduled
     heavyFrom: week.rules.heavyFrom,
     returns: trainee.returns,
     mainRestSeconds: findPhaseLifting(week.phase)?.restSeconds ?? LIFTING.assistanceRestSeconds,
+    tries,
   };
 }
 
@@ -152,13 +166,15 @@ interface LiftCircumstances {
   readonly added: AddedLines;
   /** Gathers the lifts that pins leave out. */
   readonly left: LeftOut[];
+  /** Gathers what was tried by a maximum. */
+  readonly tries: Tried[];
 }
 
 function liftingOf(
   trainee: Trainee,
   week: TrainingWeek,
   place: SessionPlace,
-  { ladder, pins, added, left }: LiftCircumstances,
+  { ladder, pins, added, left, tries }: LiftCircumstances,
 ): readonly Draft[] {
   const scheme = findPhaseLifting(week.phase);
   if (scheme === undefined) return [];
@@ -177,6 +193,7 @@ function liftingOf(
     lifts: trainee.plan.library.lifts,
     mostLoadedContacts: mostLoaded(week, session, session.contacts - added.contacts),
     there: added === NOTHING_ADDED ? NONE_THERE : new Set(added.drafts.map((draft) => draft.line.exercise)),
+    tries,
     barred: (exercise, bars, pin) => reportBarred(trainee, week, { exercise, bars, span: pin.span }, ladder),
     left: (exercise, pin) => left.push({ exercise, pin }),
   };

@@ -10,10 +10,10 @@ import type { Drill, Lift } from '../../library/types.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
-import type { Draft, LineDraft } from './draft.ts';
+import type { Draft, LineDraft, Loading, Tried } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
 import { isHeavy } from './heavy.ts';
-import { findMax } from './maxima.ts';
+import { findMax, hasMax } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
 import { makeLoad } from './plates.ts';
 import { PERCENT } from '../../util/units.ts';
@@ -30,6 +30,8 @@ export interface WrittenContext {
   readonly heavyFrom: number;
   /** Rest of a main lift in this phase, in seconds. */
   readonly mainRestSeconds: number;
+  /** Gathers what hangs on a maximum. */
+  readonly tries: Tried[];
 }
 
 /** The drafts of a written line: one, or two for a pair. `part` is undefined in a programme, where the exercise says it. */
@@ -58,7 +60,11 @@ function writtenDraft(
   if (drill !== undefined) return drillDraft(line, drill, basis, part, context);
   const lift = context.library.lifts.get(id);
   if (lift === undefined) throw new Error(`no exercise ${id} in the library`);
-  return liftDraft(line, lift, basis, part, context);
+  const make = (who: Athlete): Draft => liftDraft(line, lift, basis, part, { ...context, athlete: who });
+  if (!hasMax(lift, context)) return make(context.athlete);
+  const loading: Loading = ({ athlete }) => ({ ...make(athlete), loading });
+  context.tries.push({ loading, fits: true });
+  return { ...make(context.athlete), loading };
 }
 
 /** What a line of a drill and one of a lift have in common. */

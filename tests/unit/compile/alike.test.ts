@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { BuiltAthlete } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
 import { BUILT_IN } from '../../../src/library/index.ts';
+import type { Plan } from '../../../src/plan/types.ts';
 import { planOf } from '../plan/loaded.ts';
 
 const CLEARED = 'cleared: [drops, drop-jump-30, drop-jump-40, drop-jump-60]';
@@ -31,6 +32,13 @@ squads: { s: { level: advanced, now: { contacts-a-session: 100, sessions-a-week:
 athletes:${ATHLETES}
 pins: [{ from: 2027-02-01, until: 2027-03-21, swap: { box-jump-60: drop-jump-60 }, because: drops }]
 `);
+
+/** Nobody was compiled with the plan before. */
+function aloneIn(alone: Plan, id: string): BuiltAthlete {
+  const athlete = alone.athletes.find((one) => one.id === id);
+  if (athlete === undefined) throw new Error(`nobody is ${id}`);
+  return compilePlan(alone).athlete(athlete);
+}
 
 const seasons = new Map([...compilePlan(plan()).athletes].map((built) => [built.athlete.id, built]));
 const seasonOf = (id: string): BuiltAthlete => {
@@ -62,10 +70,7 @@ describe('of a squad that drops', () => {
   });
 
   test.each([...seasons.keys()])('%s gets what being compiled alone gives', (id) => {
-    const alone = plan();
-    const athlete = alone.athletes.find((one) => one.id === id);
-    if (athlete === undefined) throw new Error(`nobody is ${id}`);
-    const { weeks, diagnostics } = compilePlan(alone).athlete(athlete);
+    const { weeks, diagnostics } = aloneIn(plan(), id);
     expect(seasonOf(id).weeks).toEqual(weeks);
     expect(seasonOf(id).diagnostics).toEqual(diagnostics);
   });
@@ -97,5 +102,73 @@ pins: [{ athletes: [first], from: 2027-01-04, until: 2027-01-31, load: { back-sq
   test('and nobody else does', () => {
     expect(squats.get('second')?.length).toBeGreaterThan(0);
     expect(squats.get('second')?.filter(({ loadGrams }) => loadGrams !== undefined)).toEqual([]);
+  });
+});
+
+describe('of a squad whose members lift by maxima of their own', () => {
+  const lifters = () =>
+    planOf(`footfall: 1
+season: { title: Loads, sport: volleyball, starts: 2027-01-04 }
+places: { gym: { surface: wood, kit: { hurdles: 6, racks: 4, benches: 2, bars: [20 kg], smallest-plate: 1.25 kg } } }
+slots: [{ day: monday, minutes: 90, place: gym }, { day: thursday, minutes: 90, place: gym }]
+closures: [{ from: 2027-02-08, until: 2027-03-07, because: floor laid anew, trained: none }]
+competitions: [{ name: Cup, date: 2027-05-22, prepare: peak }]
+squads: { s: { level: advanced, now: { contacts-a-session: 100, sessions-a-week: 2 } } }
+athletes:
+  strong: { squad: s, born: 1999-04, mass: 70 kg, lifts: { back-squat: { max: 120 kg, on: 2026-12-28 } } }
+  middling: { squad: s, born: 1999-05, mass: 70 kg, lifts: { back-squat: { max: 85 kg, on: 2026-12-28 } } }
+  in-pounds: { squad: s, born: 1999-05, mass: 70 kg, lifts: { back-squat: { max: 225 lb, on: 2026-12-28 } } }
+  weak: { squad: s, born: 1999-06, mass: 70 kg, lifts: { back-squat: { max: 26 kg, on: 2026-12-28 } } }
+  weakest: { squad: s, born: 1999-06, mass: 70 kg, lifts: { back-squat: { max: 15 kg, on: 2026-12-28 } } }
+  none: { squad: s, born: 1999-07, mass: 70 kg }
+  did: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { did: 75 kg x 5, on: 2026-12-28 } } }
+  stale: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 90 kg, on: 2026-09-28 } } }
+  tested: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 90 kg, on: 2027-03-08 } } }
+  pressing: { squad: s, born: 1999-07, mass: 70 kg, lifts: { bench-press: { max: 50 kg, on: 2026-12-28 } } }
+  both: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 90 kg, on: 2026-12-28 }, bench-press: { max: 50 kg, on: 2026-12-28 } } }
+  both-but-weak: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 95 kg, on: 2026-12-28 }, bench-press: { max: 24 kg, on: 2026-12-28 } } }
+  limited: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 90 kg, on: 2026-12-28 } }, limits: [{ avoid: [drops], because: knee }] }
+  stronger: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 122.5 kg, on: 2026-12-28 } } }
+  light: { squad: s, born: 1999-07, mass: 70 kg, lifts: { back-squat: { max: 60 kg, on: 2026-12-28 } } }
+pins: [{ from: 2027-01-11, until: 2027-01-24, load: { back-squat: 50 kg }, because: shown the week before }]
+always: [{ squads: [s], part: lifts, lines: [{ lift: front-squat, sets: 2, reps: 3, percent: 50 % }], because: for the rack }]
+`);
+  const built = new Map([...compilePlan(lifters()).athletes].map((one) => [one.athlete.id, one]));
+  const weeksOf = (id: string): BuiltAthlete['weeks'] => built.get(id)?.weeks ?? [];
+  const isDraftOf = (id: string, of: string): boolean =>
+    weeksOf(id) !== weeksOf(of) && weeksOf(id)[0]?.reasons === weeksOf(of)[0]?.reasons;
+
+  test.each([...built.keys()])('%s gets what being compiled alone gives', (id) => {
+    const { weeks, diagnostics } = aloneIn(lifters(), id);
+    expect(JSON.stringify(weeksOf(id))).toBe(JSON.stringify(weeks));
+    expect(built.get(id)?.diagnostics).toEqual(diagnostics);
+  });
+
+  test.each([
+    ['stronger', 'strong'],
+    ['middling', 'in-pounds'],
+    ['middling', 'did'],
+    ['middling', 'stale'],
+    ['middling', 'tested'],
+  ])('%s does what %s does, with kilos of her own', (id, of) => {
+    expect(isDraftOf(id, of)).toBe(true);
+    expect(JSON.stringify(weeksOf(id))).not.toBe(JSON.stringify(weeksOf(of)));
+  });
+
+  test('a session that hangs on no maximum is one for both', () => {
+    const sessions = weeksOf('strong').flatMap((week) => week.sessions);
+    const others = weeksOf('stronger').flatMap((week) => week.sessions);
+    expect(sessions.some((session, index) => session === others[index])).toBe(true);
+  });
+
+  test.each([
+    ['weak', 'light'],
+    ['both-but-weak', 'both'],
+    ['limited', 'middling'],
+    ['pressing', 'middling'],
+    ['none', 'middling'],
+    ['light', 'middling'],
+  ])('%s does not do what %s does', (id, of) => {
+    expect(isDraftOf(id, of)).toBe(false);
   });
 });
