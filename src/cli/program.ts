@@ -19,8 +19,12 @@ import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from '.
 import type { Session } from './session.ts';
 import { VERSION } from './version.ts';
 
-/** The program; `done` is told the status of the command that ran. */
-export function createProgram(session: Session, done: (status: ExitStatus) => void): Command {
+/** The program for some words; `done` is told the status of the command that ran. */
+export function createProgram(
+  [command = '']: readonly string[],
+  session: Session,
+  done: (status: ExitStatus) => void,
+): Command {
   const program = new Command('footfall')
     .description(
       'Compiles a season of jump training, kept as text, into phases, weeks, sessions and loads,\n' +
@@ -30,18 +34,9 @@ export function createProgram(session: Session, done: (status: ExitStatus) => vo
     .helpOption('--help', 'print help')
     .helpCommand(false)
     .addHelpText('after', helpBelow(session, afterHelp));
-  addBuild(program, session, done);
-  addCheck(program, session, done);
-  addRules(program, session, done);
-  addLibrary(program, session, done);
-  addWhy(program, session, done);
-  addReach(program, session, done);
-  addReview(program, session, done);
-  addDiff(program, session, done);
-  addDone(program, session, done);
-  addJump(program, session, done);
-  addNew(program, session, done);
-  addFormat(program, session, done);
+  // The command that is called is all that its run needs; help and mistakes speak of all of them.
+  const called = COMMANDS.get(command);
+  for (const add of called === undefined ? COMMANDS.values() : [called]) add(program, session, done);
   return program;
 }
 
@@ -169,3 +164,19 @@ const addLibrary: Add = (program, session, done) => {
       done(await library({ ...options, ...(name !== undefined && { name }) }, session));
     });
 };
+
+/** In the order of help. */
+const COMMANDS: ReadonlyMap<string, Add> = new Map([
+  ['build', addBuild],
+  ['check', addCheck],
+  ['rules', addRules],
+  ['library', addLibrary],
+  ['why', addWhy],
+  ['reach', addReach],
+  ['review', addReview],
+  ['diff', addDiff],
+  ['done', addDone],
+  ['jump', addJump],
+  ['new', addNew],
+  ['format', addFormat],
+]);

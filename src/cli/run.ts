@@ -23,7 +23,7 @@ export async function run(args: readonly string[], session: Session): Promise<Ex
 async function runCommand(args: readonly string[], session: Session): Promise<ExitStatus> {
   const said = { out: '', err: '' };
   let status: ExitStatus = DONE;
-  const program = createProgram(session, (of) => {
+  const program = createProgram(args, session, (of) => {
     status = of;
   });
   for (const command of [program, ...program.commands]) listen(command, said, session);

@@ -178,9 +178,11 @@ function badId(section: string, found: string, at: At): Diagnostic {
   });
 }
 
+/** Asked first, as most ids are such and the letters of all scripts are a pattern that takes long to make. */
+const PLAIN_ID = /^[A-Za-z\d][\w-]{0,63}$/;
 const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;
 
-const isId = (text: string): boolean => ID.test(text);
+const isId = (text: string): boolean => PLAIN_ID.test(text) || ID.test(text);
 
 function reportSameIds(section: string, items: ReadonlyMap<string, Located>, diagnostics: Diagnostic[]): void {
   const seen = new Map<string, string>();

@@ -157,22 +157,20 @@ function mixtureCost(set: readonly Likely[], weights: readonly number[], aim: Fa
   return directions * FAMILY_COST.directionPoint + outside ** 2 * FAMILY_COST.fastPoint;
 }
 
-/** Shares in points that add up to a hundred, each at least one step, for sets of each size. */
+/** Shares in points that add up to a hundred, each from one step to the most, for sets of each size. */
 const MIXTURES: readonly (readonly (readonly number[])[])[] = Array.from({ length: FAMILIES.most + 1 }, (_, parts) =>
-  parts === 0 ? [] : compositions(PERCENT / FAMILY_COST.mixtureStep, parts).filter(isMixed),
+  parts === 0 ? [] : mixtures(PERCENT / FAMILY_COST.mixtureStep, parts),
 );
-
-function isMixed(shares: readonly number[]): boolean {
-  return shares.every((share) => share <= FAMILY_COST.mixtureMost);
-}
 
 const mixturesOf = (parts: number): readonly (readonly number[])[] => MIXTURES[parts] ?? [];
 
-function compositions(steps: number, parts: number): readonly (readonly number[])[] {
-  if (parts === 1) return [[steps * FAMILY_COST.mixtureStep]];
+function mixtures(steps: number, parts: number): readonly (readonly number[])[] {
+  const most = FAMILY_COST.mixtureMost / FAMILY_COST.mixtureStep;
+  if (parts === 1) return steps <= most ? [[steps * FAMILY_COST.mixtureStep]] : [];
   const all: (readonly number[])[] = [];
-  for (let first = 1; first <= steps - parts + 1; first += 1) {
-    for (const rest of compositions(steps - first, parts - 1)) all.push([first * FAMILY_COST.mixtureStep, ...rest]);
+  for (let first = 1; first <= Math.min(most, steps - parts + 1); first += 1) {
+    const share = [first * FAMILY_COST.mixtureStep];
+    for (const rest of mixtures(steps - first, parts - 1)) all.push(share.concat(rest));
   }
   return all;
 }
