@@ -24,7 +24,7 @@ export function renderCalendar(calendar: Calendar, last: LastEvents): string {
   file.timezone({ name: null, generator: timeZoneBlock });
   const stamp = new Date(calendar.stamp * MILLISECONDS_A_DAY);
   for (const event of calendar.events) {
-    const sequence = sequenceOf(last, event.uid, startWords(event));
+    const sequence = sequenceOf(last, event.uid, startWords(event, calendar));
     file.createEvent({ ...eventOf(event, calendar), stamp, sequence });
   }
   const text = file.toString();
@@ -34,17 +34,22 @@ export function renderCalendar(calendar: Calendar, last: LastEvents): string {
 const oneLine = (text: string): string => text.replaceAll(LINE_BREAKS, ' ');
 
 /** When an event begins, as it is written behind the colon of DTSTART. */
-function startWords({ day, time }: CalendarEvent): string {
+function startWords({ day, time }: CalendarEvent, { timeZone }: Calendar): string {
   const date = isoDate(day).replaceAll('-', '');
   if (time === undefined) return date;
+  if (timeZone !== undefined) return zoned(day, time.at, timeZone).toFormat("yyyyMMdd'T'HHmmss");
   const [hours, minutes] = [Math.floor(time.at / MINUTES_AN_HOUR), time.at % MINUTES_AN_HOUR];
   return `${date}T${String(hours).padStart(2, '0')}${String(minutes).padStart(2, '0')}00`;
 }
 
-/** The rules of a zone as a component; null for a zone the library doesn't know, whose name alone is then given. */
+/**
+ * The rules of a zone as a component; null for a zone the library doesn't know, whose name alone is then given. Zones that
+ * share their rules with another are told by that one's name, and events would point to nothing.
+ */
 function timeZoneBlock(zone: string): string | null {
-  const block = tzlib_get_ical_block(zone);
-  return Array.isArray(block) ? (block[0] ?? null) : null;
+  const found = tzlib_get_ical_block(zone);
+  const block = Array.isArray(found) ? found[0] : undefined;
+  return block?.replaceAll(/^(TZID|X-LIC-LOCATION):[^\r\n]*/gmu, `$1:${zone}`) ?? null;
 }
 
 function eventOf({ uid, summary, description, place, ...when }: CalendarEvent, calendar: Calendar): ICalEventData {
@@ -66,7 +71,11 @@ function timesOf({ day, lastDay, time }: Pick<CalendarEvent, 'day' | 'lastDay' |
   if (timeZone === undefined) {
     return { start: floating(day, time.at), end: floating(day, until), floating: true };
   }
-  return { start: zoned(day, time.at, timeZone), end: zoned(day, until, timeZone), timezone: timeZone };
+  const start = zoned(day, time.at, timeZone);
+  const end = zoned(day, until, timeZone);
+  // In the hour that is left out in spring a session begins when the clocks have been put forward, and ends after that.
+  const ends = end > start ? end : start.plus({ minutes: time.minutes });
+  return { start, end: ends, timezone: timeZone };
 }
 
 const midnight = (day: Day): Date => new Date(day * MILLISECONDS_A_DAY);
