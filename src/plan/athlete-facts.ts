@@ -54,3 +54,6 @@ export function returnStageOn(athlete: Athlete, day: Day): ReturnStage | undefin
   for (const next of athlete.returning) if (next.since <= day) stage = next;
   return stage.stage >= stage.of && stage.since <= day ? undefined : stage;
 }
+
+/** The same for names that look the same to a reader. */
+export const nameKey = (name: string): string => name.normalize('NFC').replaceAll(/\s+/gu, ' ').trim().toLowerCase();

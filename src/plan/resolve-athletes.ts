@@ -10,7 +10,7 @@ import { DEFAULT_NOW } from '../library/levels.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import type { Level } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
-import { ageOn, levelOn } from './athlete-facts.ts';
+import { ageOn, levelOn, nameKey } from './athlete-facts.ts';
 import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
 import { byCodeUnit, isBound, namesOf } from './scope.ts';
@@ -43,8 +43,30 @@ export function resolvePeople(scope: Scope): People {
   if (scope.authored.athletes.size === 0 && !scope.authored.misshapen.has('athletes'))
     scope.report(problem('plan/no-athletes', { span: scope.authored.start }));
   noteLeftOut(scope, left);
+  noteSameNames(scope, athletes);
   const squads = [...scope.authored.squads].map(([id, { span }]): [string, Squad] => [id, { id, span }]);
   return { squads: new Map(squads.toSorted(([a], [b]) => byCodeUnit(a, b))), athletes };
+}
+
+/** Told of each athlete whose name another has who comes before. */
+function noteSameNames(scope: Scope, athletes: readonly Athlete[]): void {
+  const first = new Map<string, Athlete>();
+  for (const athlete of athletes) {
+    const { id, name, span } = athlete;
+    const key = nameKey(name);
+    const other = first.get(key);
+    if (other === undefined) first.set(key, athlete);
+    // Ids that look the same are told as such.
+    if (other === undefined || nameKey(other.id) === nameKey(id)) continue;
+    scope.report(
+      problem('plan/name-twice', {
+        params: { id, other: other.id, name },
+        span,
+        path: `athletes.${id}`,
+        related: [{ span: other.span, message: 'the other is here' }],
+      }),
+    );
+  }
 }
 
 function resolveAthlete(

@@ -35,7 +35,8 @@ const LINE_FEED = 10;
 const hiddenCharacter =
   /[\u0085\u00A0\u00AD\u1680\u2000-\u200B\u200E\u200F\u2028-\u202F\u205F\u2060\u2066-\u2069\u3000\uFEFF]/gu;
 const hiddenRun = new RegExp(`(?:${hiddenCharacter.source})+`, 'gu');
-const controlCharacter = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
+/** With those that turn the text behind them around, in quotes as well: a sheet would show other numbers than are meant. */
+const controlCharacter = /[\u202D\u202E\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
 
 /** Problems of one kind in one file that are shown. */
 const mostShown = 100;
@@ -58,11 +59,18 @@ export const withoutControls = (file: SourceFile): CleanText => {
   }
   const controls = offsetsOf(text, controlCharacter);
   for (const offset of controls.slice(0, mostShown)) {
-    const params = { character: codeName(text.charCodeAt(offset)) };
-    diagnostics.push(problem('source/control-character', { params, span: spanAt(file, offset) }));
+    diagnostics.push(controlProblem(file, text.charCodeAt(offset), offset));
   }
   if (controls.length > 0) text = text.replaceAll(controlCharacter, ' ');
   return { text, diagnostics };
+};
+
+const controlProblem = (file: SourceFile, code: number, offset: number): Diagnostic => {
+  const [character, span] = [codeName(code), spanAt(file, offset)];
+  const name = invisible.get(code);
+  if (name === undefined) return problem('source/control-character', { params: { character }, span });
+  const help = 'delete it, or type the line anew: it turns around what stands behind it';
+  return problem('source/invisible-character', { params: { name, character }, span, help });
 };
 
 /** Looked for one by one: a file from an old system may have millions. */

@@ -1,8 +1,9 @@
 // What an athlete is called on a page that others may read: the name as it is written, and under 16 or of an unknown age
-// the first name or, where there is none to tell or two share it, a number: the athlete's place in the plan, from 1.
+// the first name. Where there is none to tell or two share it, a number tells who it is: the athlete's place in the plan,
+// from 1.
 
 import { SHEETS } from '../library/sheets.ts';
-import { ageOn } from '../plan/athlete-facts.ts';
+import { ageOn, nameKey } from '../plan/athlete-facts.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 
@@ -21,19 +22,28 @@ export interface SheetNames {
 export function createSheetNames({ athletes }: Pick<Plan, 'athletes'>): SheetNames {
   const numbers = new Map(athletes.map(({ id }, index) => [id, index + 1]));
   const timesGiven = new Map<string, number>();
-  for (const { name } of athletes) timesGiven.set(firstName(name), (timesGiven.get(firstName(name)) ?? 0) + 1);
+  const timesWritten = new Map<string, number>();
+  for (const { name } of athletes) {
+    for (const [times, key] of [
+      [timesGiven, nameKey(firstName(name))],
+      [timesWritten, nameKey(name)],
+    ] as const)
+      times.set(key, (times.get(key) ?? 0) + 1);
+  }
   const on: SheetNames['on'] = (athlete, day) => {
-    if ((ageOn(athlete, day) ?? 0) >= SHEETS.firstNameUnderAge) return athlete.name;
-    const first = firstName(athlete.name);
-    const number = String(numbers.get(athlete.id) ?? 0);
-    if (first === '') return `No. ${number}`;
-    return (timesGiven.get(first) ?? 0) > 1 ? `${first} (no. ${number})` : first;
+    const { id, name } = athlete;
+    const number = String(numbers.get(id) ?? 0);
+    const isGrown = (ageOn(athlete, day) ?? 0) >= SHEETS.firstNameUnderAge;
+    const shown = isGrown ? name : firstName(name);
+    if (shown === '') return `No. ${number}`;
+    const times = isGrown ? timesWritten.get(nameKey(name)) : timesGiven.get(nameKey(shown));
+    return (times ?? 0) > 1 ? `${shown} (no. ${number})` : shown;
   };
   return {
     on,
     short: (athlete, day) => {
       const first = firstName(athlete.name);
-      return first === '' || (timesGiven.get(first) ?? 0) > 1 ? on(athlete, day) : first;
+      return first === '' || (timesGiven.get(nameKey(first)) ?? 0) > 1 ? on(athlete, day) : first;
     },
   };
 }

@@ -31,6 +31,7 @@ export const planSettings = {
   'plan/id-clash': { dots: DRILL.slice(1, -1).trim() },
   'plan/born-left-out': { also: BARE },
   'plan/level-left-out': { also: BARE },
+  'plan/name-twice': { also: BARE },
   'plan/max-or-did': { home: 'lifts of an athlete' },
   'plan/too-many-reps': { home: 'lifts of an athlete' },
   'plan/more': {

@@ -78,6 +78,20 @@ describe('names', () => {
     expect(on('2027-02-28')).toEqual('Kit, Bo, No. 3, Ada (no. 4), Ada (no. 5), Grown, No, Ada (no. 8)'.split(', '));
     expect(names.on(people[5] ?? athlete('beginner', 1), day('2027-03-01'))).toBe('Grown Up');
   });
+
+  test('of grown people who share one have a number as well', () => {
+    const alike = [
+      named('a', 'Kit L.', '2001-02-01'),
+      named('b', 'kit  l.', '2002-02-01'),
+      named('c', 'Kit M.', '2002-02-01'),
+    ];
+    const told = createSheetNames({ athletes: alike });
+    const shown = alike.slice(0, 2).map((one) => [told.on(one, day('2027-03-01')), told.short(one, day('2027-03-01'))]);
+    expect(shown).toEqual([
+      ['Kit L. (no. 1)', 'Kit L. (no. 1)'],
+      ['kit  l. (no. 2)', 'kit  l. (no. 2)'],
+    ]);
+  });
 });
 
 describe('what to do instead', () => {

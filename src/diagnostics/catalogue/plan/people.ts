@@ -12,6 +12,17 @@ export const peopleEntries = {
     good: 'athletes: { mira: { level: intermediate } }',
     message: () => 'this plan has no athletes',
   },
+  'plan/name-twice': {
+    severity: 'warning',
+    summary: 'two athletes with one name',
+    explanation:
+      'Whoever reads a board or picks up a card goes by the name. Sheets tell the two apart by a number behind it, which is their place in the plan. Often it is one person who was written down twice.',
+    bad: 'athletes: { mira: { name: Mira K. }, mira-k: { name: Mira K. } }',
+    good: 'athletes: { mira: { name: Mira K. }, mira-k: { name: Mira Karlsen } }',
+    message: ({ id, other, name }: { id: string; other: string; name: string }) =>
+      `${id} has the name of ${other}: ${name}`,
+    help: () => 'write what tells them apart, or delete one of them',
+  },
   'plan/no-level': {
     severity: 'error',
     summary: 'an empty list of levels',
