@@ -13,6 +13,12 @@ export function parseDate(text: string): Day {
   return day;
 }
 
+/** A folder that is named; of an empty variable in a script nothing is left, and that would be the folder one is in. */
+export function parseFolder(text: string): string {
+  if (text.trim() === '') throw new InvalidArgumentError('A folder has a name, or is . for the one you are in.');
+  return text;
+}
+
 /** Adds to the list so far: an option may be given again, and names several things with commas between. */
 export function parseNames(text: string, before: readonly string[] = []): readonly string[] {
   const names = text.split(',').map((name) => name.trim());

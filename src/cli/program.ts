@@ -14,7 +14,7 @@ import type { Add, Options } from './declare.ts';
 import { addReview } from './declare-review.ts';
 import { addReach, addWhy } from './declare-why.ts';
 import type { ExitStatus } from './exit-status.ts';
-import { parseDate, parseNames, parseShard } from './option-values.ts';
+import { parseDate, parseFolder, parseNames, parseShard } from './option-values.ts';
 import type { BuildRequest, CheckRequest, LibraryRequest, RulesRequest } from './requests.ts';
 import type { Session } from './session.ts';
 import { VERSION } from './version.ts';
@@ -60,7 +60,7 @@ const addBuild: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(new Option('--table <name>', 'one table').choices(TABLE_NAMES))
     .addOption(formats('text', 'csv', 'json', 'html', 'ics'))
-    .option('--out <dir>', 'write every artefact into this folder, whole or not at all')
+    .option('--out <dir>', 'write every artefact into this folder, whole or not at all', parseFolder)
     .addOption(new Option('--paper <size>', 'what pages are printed on').choices(['a4', 'letter']))
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
@@ -68,7 +68,7 @@ const addBuild: Add = (program, session, done) => {
     .option('--from <date>', 'from this day on', parseDate)
     .option('--to <date>', 'up to this day', parseDate)
     .addOption(asOf())
-    .option('--near <dir>', 'keep sessions on the days of the build in this folder, where the rules allow')
+    .option('--near <dir>', 'keep sessions on the days of the build in this folder, where the rules allow', parseFolder)
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addOption(watching('build again with every save, and print what it changed, until Ctrl-C'))

@@ -143,3 +143,13 @@ test('a pipe gets all that a file gets', async () => {
   );
   expect(Number(out)).toBeGreaterThan(100_000);
 });
+
+test.each([
+  ['build', HANDBALL, '--out', ''],
+  ['build', HANDBALL, '--near', ' '],
+  ['new', ''],
+])('2, a folder without a name is not the one that somebody is in: %s %s %s', async (...args) => {
+  const { status, out, err } = await footfall(args);
+  expect([status, out]).toEqual([2, '']);
+  expect(err).toContain('A folder has a name, or is . for the one you are in.');
+});
