@@ -4,7 +4,7 @@
 import type { Athlete, DayRange, Limit, ReturnStage } from './types.ts';
 import type { Day } from '../util/days.ts';
 import type { Level } from '../library/types.ts';
-import { isoDate } from '../util/days.ts';
+import { calendarDateOf } from '../util/days.ts';
 import { holds } from './applies.ts';
 
 /** The level the coach has signed off by that day. */
@@ -22,14 +22,16 @@ export function levelOn(athlete: Pick<Athlete, 'levels'>, day: Day): Level {
  */
 export function ageOn(athlete: Pick<Athlete, 'born'>, day: Day): number | undefined {
   if (athlete.born === undefined) return undefined;
-  const [bornYear, bornRest] = split(athlete.born.latest);
-  const [year, rest] = split(day);
-  return year - bornYear - (rest < bornRest ? 1 : 0);
+  const born = calendarDateOf(athlete.born.latest);
+  const now = calendarDateOf(day);
+  const isBefore = now.month < born.month || (now.month === born.month && now.day < born.day);
+  return now.year - born.year - (isBefore ? 1 : 0);
 }
 
-function split(day: Day): [year: number, monthAndDay: string] {
-  const iso = isoDate(day);
-  return [Number(iso.slice(0, -6)), iso.slice(-5)];
+/** All that ages say of somebody between two days: the age where there is no birthday between them, else the birth itself. */
+export function ageThrough(athlete: Pick<Athlete, 'born'>, { from, until }: DayRange): string {
+  const age = ageOn(athlete, from);
+  return age === ageOn(athlete, until) ? `${age ?? ''}` : `born ${athlete.born?.latest}`;
 }
 
 /** The limits in force on a day. */

@@ -1,13 +1,14 @@
 // Who is given the same season as somebody else. A squad is full of athletes of whom the last stage asks the same, and
 // who differ by name, birthday and mass alone, or by the kilos of their maxima. Called by build-athlete.ts for each athlete.
 
+import { ageThrough } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import { maximaText } from '../plan/maxima-text.ts';
 import { ruleBook } from '../plan/rule-book.ts';
-import type { Athlete, DayRange, Plan } from '../plan/types.ts';
+import type { Athlete, DayRange, Pin, Plan } from '../plan/types.ts';
 import { lineRules } from './lines/line-rules.ts';
-import { standingOn } from './lines/standing.ts';
+import { isGate, standingOn } from './lines/standing.ts';
 import type { Groups } from './lines/workshop.ts';
 import type { AthleteSchedule } from './types.ts';
 
@@ -47,21 +48,26 @@ function numberOf(days: AthleteSchedule['days']): number {
 /** Bands of age, mass and strength where they are the same from end to end of the season, else the numbers themselves. */
 function bodyKey(plan: Plan, { usualRules }: Groups, athlete: Athlete, { from, until }: DayRange): string {
   const items = itemsOf(plan, athlete);
-  const own = `${athlete.born?.latest ?? ''}/${athlete.massGrams ?? ''}/${maximaText(athlete.lifts)}`;
-  if (items.ruleChanges.length > 0) return own;
+  const drops = mayDrop(athlete, items);
+  const age = ageThrough(athlete, { from, until });
+  const own = drops ? `${age}/${athlete.massGrams ?? ''}/${maximaText(athlete.lifts)}` : age;
+  if (items.ruleChanges.some(({ rule }) => isGate(rule))) return own;
   const { gates } = usualRules(() => lineRules(ruleBook(plan, athlete), { from, until: from }));
-  const asked = mayDrop(athlete, items) ? athlete : { ...athlete, massGrams: ANY_MASS_GRAMS };
+  const asked = drops ? athlete : { ...athlete, massGrams: ANY_MASS_GRAMS };
   const first = standingOn(asked, from, gates).key;
   return first === standingOn(asked, until, gates).key ? first : `${first}|${own}`;
 }
 
 /**
  * Mass and strength are asked of drops alone, and after the clearance for them: of somebody who is cleared for nothing,
- * for whom nothing is written by hand and nothing waived, they say nothing.
+ * for whom no drill is written by hand and nothing waived, they say nothing.
  */
 function mayDrop({ cleared }: Athlete, { pins, always, uses, waivers }: AthleteItems): boolean {
-  return cleared.size + pins.length + always.length + uses.length + waivers.length > 0;
+  return cleared.size + always.length + uses.length + waivers.length > 0 || pins.some(namesDrills);
 }
+
+const namesDrills = ({ effects }: Pin): boolean =>
+  effects.some(({ kind }) => kind === 'swap' || kind === 'keep' || kind === 'add');
 
 /** The same for all of whom it isn't asked. */
 const ANY_MASS_GRAMS = 1;

@@ -6,7 +6,7 @@ import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { RULES } from '../library/rules.ts';
-import { ageOn } from '../plan/athlete-facts.ts';
+import { ageOn, ageThrough } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
@@ -20,6 +20,7 @@ import type { Past } from './contacts/past.ts';
 import { scheduleDays } from './days.ts';
 import type { Published } from './days.ts';
 import type { ExplainDays } from './days/day-problems.ts';
+import { weekStart } from './grid.ts';
 import { NONE_UNWRITTEN, seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
@@ -72,14 +73,15 @@ function isLikeOthers(athlete: Athlete): boolean {
 /** All that these stages ask of such an athlete besides the items of the plan. */
 function keyOf(plan: Plan, athlete: Athlete): string {
   const levels = athlete.levels.map(({ is, from }) => [is, from]);
-  return JSON.stringify([levels, athlete.now.value, athlete.goal?.value, bornForRules(plan, athlete)]);
+  return JSON.stringify([levels, athlete.now.value, athlete.goal?.value, ageForRules(plan, athlete)]);
 }
 
-/** The birth counts only where a rule may ask for the age: under the highest age in the library, or any a plan sets. */
-function bornForRules(plan: Plan, athlete: Athlete): Day | undefined {
-  const age = ageOn(athlete, plan.season.starts);
+/** The age counts only where a rule may ask for it: under the highest age in the library, or any a plan sets. */
+function ageForRules(plan: Plan, athlete: Athlete): string | undefined {
+  const { starts, ends } = plan.season;
+  const age = ageOn(athlete, starts);
   const grown = age !== undefined && age > OLDEST_IN_RULES && itemsOf(plan, athlete).ruleChanges.length === 0;
-  return grown ? undefined : athlete.born?.latest;
+  return grown ? undefined : ageThrough(athlete, { from: weekStart(plan, starts), until: ends });
 }
 
 const OLDEST_IN_RULES = RULES.flatMap((rule) => rule.parameters)

@@ -22,7 +22,7 @@ const change: fc.Arbitrary<Partial<Athlete>> = fc.oneof(
   fc.constant({}),
   fc.constantFrom(55_000, 80_000, 99_000, 101_000).map((massGrams) => ({ massGrams })),
   fc
-    .constantFrom('2013-03-10', '2011-02-20', '2010-06-01', '2001-01-01', '1990-12-31')
+    .constantFrom('2013-03-10', '2011-02-20', '2011-10-10', '2011-11-20', '2010-06-01', '2001-01-01', '1990-12-31')
     .map((iso) => ({ born: { earliest: day(iso), latest: day(iso) } })),
   fc.subarray(['drops', 'drop-strength', 'loads', 'drop-jump-30']).map((ids) => ({ cleared: new Set(ids) })),
   fc.constantFrom(90_000, 160_000).map((grams) => ({ lifts: new Map([['back-squat', maximum('back-squat', grams)]]) })),

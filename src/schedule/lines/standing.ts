@@ -52,12 +52,20 @@ export interface GateValues {
 /** The lift whose maximum the strength for drops is measured by. */
 const STRENGTH_LIFT = 'back-squat';
 
+/** The rules that gates take their numbers from. */
+const GATES = ['drop-age', 'drop-mass', 'drop-strength', 'drop-height', 'drop-count', 'youth-load'] as const;
+
+type Gate = (typeof GATES)[number];
+
+/** Whether a rule is one of them. */
+export const isGate = (rule: RuleId): boolean => GATES.some((gate) => gate === rule);
+
 /**
  * The numbers of all gates over a range: heights in cm, masses in kg, strength in per cent of body mass, ages in years.
  */
 export function gateValues(book: RuleBook, range: DayRange): GateValues {
-  const value = (rule: RuleId, parameter: string): number => getRuleValue(book, rule, parameter, range);
-  const byLevel = (rule: RuleId): Record<Level, number> => ({
+  const value = (rule: Gate, parameter: string): number => getRuleValue(book, rule, parameter, range);
+  const byLevel = (rule: Gate): Record<Level, number> => ({
     beginner: value(rule, 'beginner'),
     intermediate: value(rule, 'intermediate'),
     advanced: value(rule, 'advanced'),

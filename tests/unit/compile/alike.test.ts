@@ -76,6 +76,38 @@ describe('of a squad that drops', () => {
   });
 });
 
+describe('of a squad of juniors', () => {
+  const juniors = () =>
+    planOf(`footfall: 1
+season: { title: Juniors, sport: volleyball, starts: 2027-01-04 }
+places: { gym: { surface: wood, kit: { boxes: [20 cm, 30 cm], hurdles: 6 } } }
+slots: [{ day: monday, minutes: 75, place: gym }, { day: thursday, minutes: 75, place: gym }]
+competitions: [{ name: Cup, date: 2027-03-27, prepare: peak }]
+squads: { s: { level: beginner, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
+athletes:
+  first: { squad: s, born: 2011-05-30, mass: 55 kg }
+  of-the-same-age: { squad: s, born: 2011-12-04, mass: 105 kg }
+  younger: { squad: s, born: 2013-12-04, mass: 55 kg }
+  growing: { squad: s, born: 2012-02-10, mass: 55 kg }
+  grown-later: { squad: s, born: 2012-03-10, mass: 55 kg }
+  uncertain: { squad: s, born: 2013, mass: 55 kg }
+  unwritten: { squad: s, mass: 55 kg }
+rules: { weekly-rise: [{ most: 8 %, squads: [s], because: grown 4 cm }] }
+pins: [{ week: 2027-02-15, leave-out: [lateral-bound], because: no room }]
+`);
+  const built = new Map([...compilePlan(juniors()).athletes].map((one) => [one.athlete.id, one]));
+
+  test('who is of the same age all season long has the very same weeks', () => {
+    expect(built.get('of-the-same-age')?.weeks).toBe(built.get('first')?.weeks);
+  });
+
+  test.each([...built.keys()])('%s gets what being compiled alone gives', (id) => {
+    const { weeks, diagnostics } = aloneIn(juniors(), id);
+    expect(JSON.stringify(built.get(id)?.weeks)).toBe(JSON.stringify(weeks));
+    expect(built.get(id)?.diagnostics).toEqual(diagnostics);
+  });
+});
+
 describe('of a squad of whom one has a pinned load', () => {
   const pinned = planOf(`footfall: 1
 season: { title: Loads, sport: volleyball, starts: 2027-01-04 }
