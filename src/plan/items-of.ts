@@ -23,17 +23,42 @@ export type AthleteItems = Pick<Plan, (typeof LISTS)[number]>;
 interface Index {
   readonly named: ReadonlySet<string>;
   readonly bySquad: Map<string | undefined, AthleteItems>;
+  /** Of the athlete who is named and was asked for last: a season asks again and again. */
+  last?: { readonly id: string; readonly squad: string | undefined; readonly items: AthleteItems };
 }
 
 const indexes = new WeakMap<Plan, Index>();
 
-/** Slots, competitions, pins and the rest that are for this athlete, by squad or by name or for everybody. */
+/**
+ * Slots, competitions, pins and the rest that are for this athlete, by squad or by name or for everybody. A list of which
+ * somebody who is named has what all of the squad have is the very same.
+ */
 export function itemsOf(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>): AthleteItems {
   const index = indexOf(plan);
-  if (index.named.has(athlete.id)) return pickItems(plan, athlete);
-  const known = index.bySquad.get(athlete.squad) ?? pickItems(plan, athlete);
-  index.bySquad.set(athlete.squad, known);
+  const squad = itemsOfSquad(plan, index, athlete.squad);
+  return index.named.has(athlete.id) ? itemsOfNamed(plan, index, athlete, squad) : squad;
+}
+
+function itemsOfSquad(plan: Plan, { bySquad }: Index, squad: string | undefined): AthleteItems {
+  const known = bySquad.get(squad) ?? pickItems(plan, squad === undefined ? NOBODY : { ...NOBODY, squad });
+  bySquad.set(squad, known);
   return known;
+}
+
+/** Named by no item. */
+const NOBODY = { id: '' };
+
+function itemsOfNamed(
+  plan: Plan,
+  index: Index,
+  athlete: Pick<Athlete, 'id' | 'squad'>,
+  others: AthleteItems,
+): AthleteItems {
+  const { id, squad } = athlete;
+  if (index.last?.id === id && index.last.squad === squad) return index.last.items;
+  const items = pickItems(plan, athlete, others);
+  index.last = { id, squad, items };
+  return items;
 }
 
 function indexOf(plan: Plan): Index {
@@ -42,7 +67,7 @@ function indexOf(plan: Plan): Index {
   const named = new Set(
     LISTS.flatMap((list) => plan[list].flatMap((item: { readonly who: Who }) => namedIn(item.who))),
   );
-  const index = { named, bySquad: new Map() };
+  const index: Index = { named, bySquad: new Map() };
   indexes.set(plan, index);
   return index;
 }
@@ -51,19 +76,22 @@ function namedIn(who: Who): readonly string[] {
   return who.kind === 'everybody' ? [] : who.athletes;
 }
 
-function pickItems(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>): AthleteItems {
-  const mine = <T extends { readonly who: Who }>(items: readonly T[]): readonly T[] =>
-    items.filter((item) => appliesTo(item.who, athlete));
+function pickItems(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>, others?: AthleteItems): AthleteItems {
+  const mine = <T extends { readonly who: Who }>(items: readonly T[], theirs?: readonly T[]): readonly T[] => {
+    const found = items.filter((item) => appliesTo(item.who, athlete));
+    const same = theirs?.length === found.length && found.every((item, index) => item === theirs[index]);
+    return same ? theirs : found;
+  };
   return {
-    slots: mine(plan.slots),
-    competitions: mine(plan.competitions),
-    closures: mine(plan.closures),
-    practice: mine(plan.practice),
-    tests: mine(plan.tests),
-    ruleChanges: mine(plan.ruleChanges),
-    pins: mine(plan.pins),
-    always: mine(plan.always),
-    waivers: mine(plan.waivers),
-    uses: mine(plan.uses),
+    slots: mine(plan.slots, others?.slots),
+    competitions: mine(plan.competitions, others?.competitions),
+    closures: mine(plan.closures, others?.closures),
+    practice: mine(plan.practice, others?.practice),
+    tests: mine(plan.tests, others?.tests),
+    ruleChanges: mine(plan.ruleChanges, others?.ruleChanges),
+    pins: mine(plan.pins, others?.pins),
+    always: mine(plan.always, others?.always),
+    waivers: mine(plan.waivers, others?.waivers),
+    uses: mine(plan.uses, others?.uses),
   };
 }

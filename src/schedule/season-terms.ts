@@ -11,7 +11,7 @@ import type { Past } from './contacts/past.ts';
 import { settleRecord } from './contacts/settle-record.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
-import { layGrid } from './grid.ts';
+import { gridOf } from './shared-grid.ts';
 import { planPhases } from './phases.ts';
 import { overdueWeeks, painfulWeeks, recordedWeeks, withTimeOff } from './recorded-weeks.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from './types.ts';
@@ -42,7 +42,7 @@ export function seasonTerms(
   unwritten: ReadonlySet<Day> = NONE_UNWRITTEN,
 ): SeasonTerms {
   const book = ruleBook(plan, athlete);
-  const calendar = layGrid(plan, athlete, book);
+  const calendar = gridOf(plan, athlete, book);
   // A week lost to illness doesn't lead to other phases: the path to the peak stays, and the volume is what follows.
   const phases = planPhases(plan, calendar);
   const recorded = recordedWeeks(plan, calendar, asOf);

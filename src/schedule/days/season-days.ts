@@ -4,7 +4,7 @@
 import { holds, overlap, weekFrom } from '../../plan/applies.ts';
 import { itemsOf } from '../../plan/items-of.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
-import type { Competition, DayRange, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
+import type { Athlete, Competition, DayRange, Pin, Plan, Practice, ProgrammeUse, Slot } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import { crowdedStretches } from './crowded-matches.ts';
@@ -69,7 +69,7 @@ export function seasonDays(plan: Plan, input: DaysInput, published: Published): 
     uses,
     dayPins: pinsThat(pins, 'on'),
     restPins: pinsThat(pins, 'rest'),
-    usual: rememberUsual(standingWeek(plan, athlete, weeks)),
+    usual: usualOfSquad(plan, athlete, weeks),
   };
 }
 
@@ -80,6 +80,25 @@ function pinsThat(pins: readonly Pin[], kind: 'on' | 'rest'): readonly Pin[] {
 /** Whether a pin keeps the day free of everything. */
 export function isRestDay({ restPins }: Pick<SeasonDays, 'restPins'>, day: Day): boolean {
   return restPins.some((pin) => holds(pin.range, day));
+}
+
+interface UsualWeeks {
+  readonly plan: Plan;
+  readonly practice: readonly Practice[];
+  readonly usual: SeasonDays['usual'];
+}
+
+/** By the slots, which are one list for all of a squad. */
+const usualWeeks = new WeakMap<readonly Slot[], UsualWeeks>();
+
+/** The same for everybody of a squad, as long as nobody has practice of their own. */
+function usualOfSquad(plan: Plan, athlete: Athlete, weeks: readonly WeekCells[]): SeasonDays['usual'] {
+  const { slots, practice } = itemsOf(plan, athlete);
+  const known = usualWeeks.get(slots);
+  if (known?.plan === plan && known.practice === practice) return known.usual;
+  const usual = rememberUsual(standingWeek(plan, athlete, weeks));
+  usualWeeks.set(slots, { plan, practice, usual });
+  return usual;
 }
 
 function rememberUsual(standing: StandingWeek): SeasonDays['usual'] {
@@ -114,7 +133,8 @@ export function findCell(season: SeasonDays, day: Day): DayCell | undefined {
   const first = season.grid.weeks[0];
   if (first === undefined || day < first.starts) return undefined;
   const index = day - first.starts;
-  return season.grid.weeks[Math.floor(index / DAYS_A_WEEK)]?.cells[index % DAYS_A_WEEK];
+  const place = index % DAYS_A_WEEK;
+  return season.grid.weeks[(index - place) / DAYS_A_WEEK]?.cells[place];
 }
 
 /** Jumps of a day that no session plans: practice, matches and tests. */
