@@ -19,16 +19,20 @@ export interface RuleBook {
   readonly waiver: (rule: RuleId, range: DayRange) => Waiver | undefined;
 }
 
+const NO_CHANGES: readonly RuleChange[] = [];
+
 /** The rules for one athlete of the plan; the changes and waivers of others don't count. */
 export function ruleBook(plan: Plan, athlete: Athlete): RuleBook {
   const { ruleChanges: changes, ...items } = itemsOf(plan, athlete);
   const waivers = items.waivers.filter((waiver) => getRule(waiver.rule).waivable);
+  const changed = new Set<string>(changes.map(({ rule }) => rule));
   const inForce = (rule: RuleId, range: DayRange): readonly RuleChange[] =>
-    changes.length === 0 ? changes : changes.filter((change) => change.rule === rule && overlap(change.range, range));
+    changed.has(rule) ? changes.filter((change) => change.rule === rule && overlap(change.range, range)) : NO_CHANGES;
   return {
     value: (rule, parameter, range) => parameterValue(rule, parameter, inForce(rule, range)),
     changes: inForce,
-    waiver: (rule, range) => waivers.find((waiver) => waiver.rule === rule && overlap(waiver.range, range)),
+    waiver: (rule, range) =>
+      waivers.length === 0 ? undefined : waivers.find((waiver) => waiver.rule === rule && overlap(waiver.range, range)),
   };
 }
 

@@ -52,7 +52,8 @@ export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 1
 export const dayOf = ({ year, month, day }: CalendarDate): Day => {
   // Date.UTC takes the years 0 to 99 for 1900 to 1999; 400 years are a whole number of days.
   const shifted = Date.UTC(year + 400, month - 1, day) / MILLISECONDS_A_DAY;
-  return shifted - 146_097;
+  // It is whole already. Rounded it is one for V8 too, which otherwise makes an object of it and of each day reckoned from it.
+  return Math.round(shifted) - 146_097;
 };
 
 /** The calendar date of a day. */
