@@ -20,7 +20,7 @@ import { liftBars } from './lift-choice.ts';
 import type { Ladder } from './ladders.ts';
 import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
-import { writtenDrafts } from './written-lines.ts';
+import { hangsOnMax, writtenDrafts } from './written-lines.ts';
 import { SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export interface AddedLines {
@@ -67,14 +67,12 @@ export function addedLines(task: AddTask): AddedLines {
         continue;
       }
       contacts += own;
-      const because: Reason = { about: 'line', by: block.by, params: {}, spans: [block.span] };
-      for (const draft of writtenDrafts(line, block.part, because, task.written)) {
+      for (const draft of draftsOf(line, block, task, drafts.length === first)) {
         drafts.push(draft);
         const drill = task.trainee.plan.library.drills.get(draft.line.exercise);
         if (drill !== undefined) drills.push({ drill, contacts: draft.line.contacts });
       }
     }
-    spreadMinutes(drafts, first, block.minutes);
   }
   return { drafts, contacts, drills, reasons };
 }
@@ -165,12 +163,32 @@ function reportOver(
   );
 }
 
-/** Minutes written for a block are those of all its lines together. */
-function spreadMinutes(drafts: Draft[], first: number, minutes: number | undefined): void {
-  if (minutes === undefined) return;
-  for (let index = first; index < drafts.length; index += 1) {
-    const draft = drafts[index];
-    if (draft !== undefined)
-      drafts[index] = { ...draft, numbered: [], seconds: index === first ? minutes * SECONDS_A_MINUTE : 0 };
-  }
+/** The drafts of a line, made once for all sessions and athletes where they hang on no maximum. */
+function draftsOf(line: WrittenLine, block: Block, { trainee, written }: AddTask, leads: boolean): readonly Draft[] {
+  const make = (): readonly Draft[] => makeDrafts(line, block, written, leads);
+  if (hangsOnMax(line, written)) return make();
+  const known = trainee.groups.written.get(line) ?? new Map<string, readonly Draft[]>();
+  trainee.groups.written.set(line, known);
+  const { place, people, heavyFrom, mainRestSeconds } = written;
+  const { file, start } = block.span;
+  const key = `${file}|${start}|${leads}|${place.id}|${people}|${heavyFrom}|${mainRestSeconds}`;
+  const drafts = known.get(key) ?? make();
+  known.set(key, drafts);
+  return drafts;
+}
+
+/** Minutes written for a block are those of all its lines together, and stand with the one that leads it. */
+function makeDrafts(
+  line: WrittenLine,
+  { by, part, span, minutes }: Block,
+  context: WrittenContext,
+  leads: boolean,
+): readonly Draft[] {
+  const drafts = writtenDrafts(line, part, { about: 'line', by, params: {}, spans: [span] }, context);
+  if (minutes === undefined) return drafts;
+  return drafts.map((draft, index) => ({
+    ...draft,
+    numbered: [],
+    seconds: leads && index === 0 ? minutes * SECONDS_A_MINUTE : 0,
+  }));
 }

@@ -1,10 +1,11 @@
 // What is worked out once for a plan and shared by all athletes: the groups' families, ladders, lifts by pattern, and
 // caches of whole sessions. Made by chooseGroups and handed to scheduleLines with every athlete.
 
-import type { Plan } from '../../plan/types.ts';
+import type { Plan, WrittenLine } from '../../plan/types.ts';
 import { getDefault } from '../../library/rules.ts';
 import type { Allotted } from './allot.ts';
 import { boundedCache } from './bounded-cache.ts';
+import type { Draft } from './draft.ts';
 import type { GroupChoice } from './groups.ts';
 import { groupChoice } from './groups.ts';
 import type { JumpLines } from './jump-lines.ts';
@@ -24,6 +25,8 @@ export interface Groups {
   readonly lifting: (key: string, make: () => readonly SharedPlace[]) => readonly SharedPlace[];
   /** Equal texts have one number, from 1. */
   readonly numberOf: (text: string) => number;
+  /** Drafts of lines that a coach has put into sessions, by what else they hang on. */
+  readonly written: WeakMap<WrittenLine, Map<string, readonly Draft[]>>;
   /** Numbers what it makes, for use in the keys of sessions. */
   readonly picked: (key: string, make: () => Omit<Picked, 'number'>) => Picked;
   /** The rules as they stand for athletes for whom the plan changes none. */
@@ -52,6 +55,7 @@ export function openWorkshop(plan: Plan): Groups {
         return { number, ...make() };
       }),
     lifting: boundedCache(PICKS_KEPT),
+    written: new WeakMap(),
     numberOf: (text) => {
       const known = numbers.get(text) ?? numbers.size + 1;
       numbers.set(text, known);

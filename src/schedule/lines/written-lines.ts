@@ -47,6 +47,12 @@ export function writtenDrafts(
   return [first, { ...second, paired: true, numbered: [] }];
 }
 
+/** Whether a line, or what it is paired with, is a lift whose maximum is known. */
+export function hangsOnMax({ exercise, pair }: WrittenLine, context: WrittenContext): boolean {
+  const lift = exercise.kind === 'lift' ? context.library.lifts.get(exercise.id) : undefined;
+  return (lift !== undefined && hasMax(lift, context)) || (pair !== undefined && hangsOnMax(pair, context));
+}
+
 function writtenDraft(
   line: WrittenLine,
   sets: number,

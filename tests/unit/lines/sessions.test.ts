@@ -5,9 +5,10 @@ import { describe, expect, test } from 'vitest';
 import type { BuiltLine, BuiltSession } from '../../../src/build/types.ts';
 import { isDrop, isStatic } from '../../../src/library/drill-facts.ts';
 import { BUILT_IN } from '../../../src/library/index.ts';
+import { findPhaseLifting } from '../../../src/library/lifting.ts';
 import { getPhase, PHASES } from '../../../src/library/phases.ts';
 import { LEVELS } from '../../../src/library/types.ts';
-import type { Drill, Level, PhaseId } from '../../../src/library/types.ts';
+import type { Drill, KitId, Level, PhaseId } from '../../../src/library/types.ts';
 import type { Athlete, Plan } from '../../../src/plan/types.ts';
 import { chooseGroups, scheduleLines } from '../../../src/schedule/lines.ts';
 import {
@@ -491,6 +492,39 @@ describe('lines of every session', () => {
     session: SessionSpec,
     who = athlete('intermediate'),
   ): BuiltSession | undefined => makeLines(who, [{ phase: 'strength', sessions: [session] }], change).value[0]?.[0];
+
+  test('rest as the phase has it and queue as the place has it, though they are made once', () => {
+    const oneRack = {
+      ...HALL,
+      id: 'one-rack',
+      kit: { ...FULL_KIT, counts: new Map<KitId, number>([...FULL_KIT.counts, ['racks', 1]]) },
+    };
+    const athletes = Array.from({ length: 12 }, (_, index) => athlete('advanced', { id: `a${index}` }));
+    const spec = (['hypertrophy', 'strength'] as const).flatMap((phase) =>
+      [HALL, oneRack].map((place) => ({
+        phase,
+        sessions: [{ contacts: 60, lifts: true, slot: slot({ place, minutes: 300 }) }],
+      })),
+    );
+    const made = makeLines(athletes[0] ?? athlete('advanced'), spec, {
+      ...always([line('lift', 'front-squat', 3, 5)]),
+      athletes,
+    });
+    const rests = made.value.map(
+      (sessions) => linesOf(sessions[0]).findLast((one) => one.exercise === 'front-squat')?.restSeconds,
+    );
+    const [hypertrophy, strength] = [
+      findPhaseLifting('hypertrophy')?.restSeconds,
+      findPhaseLifting('strength')?.restSeconds,
+    ];
+    expect(strength).not.toBe(hypertrophy);
+    expect(rests).toEqual([hypertrophy, hypertrophy, strength, strength]);
+    const plain = makeLines(athletes[0] ?? athlete('advanced'), spec, { athletes });
+    const longer = made.value.map(
+      (sessions, week) => (sessions[0]?.minutes ?? 0) - (plain.value[week]?.[0]?.minutes ?? 0),
+    );
+    expect(longer[1]).toBeGreaterThan(longer[0] ?? 0);
+  });
 
   test('stand in sessions of jumps and of lifts, and not twice', () => {
     const pullUps = always([line('lift', 'pull-up', 3, 6)]);
