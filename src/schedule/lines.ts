@@ -27,7 +27,7 @@ import type { Trainee, TrainingWeek } from './lines/trainee.ts';
 import { openWorkshop } from './lines/workshop.ts';
 import type { Groups } from './lines/workshop.ts';
 import type { WeekLoads } from './reload-season.ts';
-import type { AthleteSchedule } from './types.ts';
+import type { AthleteSchedule, KindWeek } from './types.ts';
 
 export type { Groups } from './lines/workshop.ts';
 
@@ -140,6 +140,19 @@ function trainingWeek(
   rules: LineRules,
   course: Course,
 ): TrainingWeek | undefined {
+  const { phase, kind, contacts, days } = weekOf(schedule, index);
+  beginWeek(trainee, course, phase, kind);
+  if (days.sessions.length === 0) return undefined;
+  const row = getPhase(phase);
+  const novice = isNovice(trainee.athlete) && course.jumpWeeks < rules.noviceWeeks;
+  if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
+  const aim = aimOf(trainee.plan, row, rules, contacts.contacts);
+  const loadingWeek = Math.max(1, course.loadingWeek);
+  return { index, starts, phase, row, kind, contacts, days, rules, aim, loadingWeek, novice };
+}
+
+/** What the stages before say of a week. */
+function weekOf(schedule: AthleteSchedule, index: number): Pick<TrainingWeek, 'phase' | 'kind' | 'contacts' | 'days'> {
   const phase = schedule.phases.weeks[index]?.phase ?? 'closed';
   const kind = schedule.kinds[index];
   const contacts = schedule.contacts[index];
@@ -147,33 +160,20 @@ function trainingWeek(
   if (kind === undefined || contacts === undefined || days === undefined) {
     throw new Error(`a stage left out week ${index + 1}`);
   }
+  return { phase, kind, contacts, days };
+}
+
+/** Counts the course on to a week, with or without sessions. */
+function beginWeek({ history, known }: Trainee, course: Course, phase: PhaseId, { kind }: KindWeek): void {
   if (phase !== course.phase) {
     course.block += 1;
     course.phase = phase;
     course.loadingWeek = 0;
   }
-  if (LOADING.has(kind.kind)) course.loadingWeek += 1;
-  course.loading = kind.kind === 'load';
-  trainee.history.startWeek(course.block, course.loading);
-  trainee.known.startWeek();
-  if (days.sessions.length === 0) return undefined;
-  const row = getPhase(phase);
-  const novice = isNovice(trainee.athlete) && course.jumpWeeks < rules.noviceWeeks;
-  if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
-  const loadingWeek = Math.max(1, course.loadingWeek);
-  return {
-    index,
-    starts,
-    phase,
-    row,
-    kind,
-    contacts,
-    days,
-    rules,
-    aim: aimOf(trainee.plan, row, rules, contacts.contacts),
-    loadingWeek,
-    novice,
-  };
+  if (LOADING.has(kind)) course.loadingWeek += 1;
+  course.loading = kind === 'load';
+  history.startWeek(course.block, course.loading);
+  known.startWeek();
 }
 
 /** Somebody of whose jumping nothing is written, or a beginner whose sessions have been small. */
