@@ -18,11 +18,23 @@ const TOLERANCE = 1e-6;
 /** The bound, in ten-thousandths, of a branch that may still cost so much. */
 export const allowedBounds = (cost: number): number => Math.ceil((cost + TOLERANCE) * PARTS);
 
-/** What the sums of a whole session cost for being off the directions, in ten-thousandths. */
-export const departures = (vertical: number, horizontal: number, lateral: number, target: Target): number =>
-  departure(vertical - target.vertical, target) +
-  departure(horizontal - target.horizontal, target) +
-  departure(lateral - target.lateral, target);
+/** Whether what a whole session comes to costs as much as is allowed for its directions and fast work alone. */
+export function isOff(
+  allowed: number,
+  vertical: number,
+  horizontal: number,
+  lateral: number,
+  fast: number,
+  target: Target,
+): boolean {
+  const off =
+    departure(vertical - target.vertical, target) +
+    departure(horizontal - target.horizontal, target) +
+    departure(lateral - target.lateral, target);
+  if (off >= allowed) return true;
+  const isInside = fast >= target.fastFrom && fast <= target.fastTo;
+  return !isInside && off + fastCost(fast, target) * PARTS >= allowed;
+}
 
 /** As `directionCost`, in ten-thousandths. */
 function departure(hundredths: number, { last, slack }: Target): number {

@@ -5,7 +5,7 @@
 
 import { ALLOTTING } from '../../library/families.ts';
 import { PERCENT } from '../../util/units.ts';
-import { allowedBounds, cheapestLines, departures, furthest, isOver, restsOf } from './allot-bounds.ts';
+import { allowedBounds, cheapestLines, furthest, isOff, isOver, restsOf } from './allot-bounds.ts';
 import type { Rest } from './allot-bounds.ts';
 import { directionCost, fastCost } from './allot-target.ts';
 import type { Target } from './allot-target.ts';
@@ -99,7 +99,7 @@ function visit(
   const allowed = allowedBounds(all.bestCost - cost - (all.ahead[index] ?? 0));
   if (isOver(allowed, rest, left, vertical, horizontal, lateral, fast, all.target)) return;
   if (index + 1 === all.last) shareInTwo(all, index, left, vertical, horizontal, fast, cost, allowed);
-  else tryEach(all, index, left, vertical, horizontal, fast, cost);
+  else tryEach(all, index, left, vertical, horizontal, fast, cost, allowed);
 }
 
 /** Each option of a drill that others but the last come behind. */
@@ -111,26 +111,27 @@ function tryEach(
   horizontal: number,
   fast: number,
   cost: number,
+  allowed: number,
 ): void {
   const candidate = all.candidates[index];
   const own = all.options[index];
   const uneven = all.uneven[index];
-  if (candidate === undefined || own === undefined || uneven === undefined) return;
+  const rest = all.rests[index + 1];
+  if (candidate === undefined || own === undefined || uneven === undefined || rest === undefined) return;
   const { direction, cycle } = candidate.drill;
   for (let at = 0; at < own.length; at += 1) {
     const choice = own[at];
     if (choice === undefined || choice.contacts > left) break;
     const part = choice.contacts;
+    const others = left - part;
+    const up = vertical + direction.vertical * part;
+    const along = horizontal + direction.horizontal * part;
+    const across = PERCENT * (all.contacts - others) - up - along;
+    const quick = fast + (cycle === 'fast' ? part : 0);
+    // Most ways are too far off whatever this line costs, and then its cost needn't be summed up.
+    if (isOver(allowed, rest, others, up, along, across, quick, all.target)) continue;
     all.chosen[index] = choice;
-    visit(
-      all,
-      index + 1,
-      left - part,
-      vertical + direction.vertical * part,
-      horizontal + direction.horizontal * part,
-      fast + (cycle === 'fast' ? part : 0),
-      cost + choice.cost + (uneven[at] ?? 0),
-    );
+    visit(all, index + 1, others, up, along, quick, cost + choice.cost + (uneven[at] ?? 0));
   }
   all.chosen[index] = undefined;
   if (!candidate.keep) visit(all, index + 1, left, vertical, horizontal, fast, cost + ALLOTTING.leftOut);
@@ -154,7 +155,7 @@ function shareInTwo(
   if (candidate === undefined || own === undefined || uneven === undefined || lastDrill === undefined) return;
   const { contacts, target, lastOptions } = all;
   const { direction, cycle } = candidate.drill;
-  const { direction: other } = lastDrill;
+  const { direction: other, cycle: otherCycle } = lastDrill;
   for (let at = 0; at < own.length; at += 1) {
     const choice: Choice | undefined = own[at];
     if (choice === undefined || choice.contacts > left) break;
@@ -166,9 +167,10 @@ function shareInTwo(
     const upInAll = up + other.vertical * others;
     const alongInAll = along + other.horizontal * others;
     const across = PERCENT * contacts - upInAll - alongInAll;
-    if (departures(upInAll, alongInAll, across, target) >= allowed) continue;
-    all.chosen[index] = choice;
     const quick = fast + (cycle === 'fast' ? part : 0);
+    const quickInAll = quick + (otherCycle === 'fast' ? others : 0);
+    if (isOff(allowed, upInAll, alongInAll, across, quickInAll, target)) continue;
+    all.chosen[index] = choice;
     finish(all, others, up, along, quick, cost + choice.cost + (uneven[at] ?? 0));
   }
   all.chosen[index] = undefined;

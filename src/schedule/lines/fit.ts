@@ -18,20 +18,14 @@ export interface Fitted {
 
 /** Seconds before the first set, and of the lighter sets before the first main lift. */
 function opening(drafts: readonly Draft[]): number {
-  let warmUp: number = MINUTES.liftWarmUp;
-  let lighter = 0;
-  for (const draft of drafts) {
-    if (draft.line.contacts > 0) warmUp = VOLUME.warmUpMinutes;
-    if (draft.role === 'main') lighter = MINUTES.lighterSetsMinutes;
-  }
+  const warmUp = drafts.some((draft) => draft.line.contacts > 0) ? VOLUME.warmUpMinutes : MINUTES.liftWarmUp;
+  const lighter = drafts.some((draft) => draft.role === 'main') ? MINUTES.lighterSetsMinutes : 0;
   return (warmUp + lighter) * SECONDS_A_MINUTE;
 }
 
 /** How long a session of these lines takes in seconds, from the beginning of its warm-up. */
 export function sessionSeconds(drafts: readonly Draft[]): number {
-  let seconds = opening(drafts);
-  for (const draft of drafts) seconds += draft.seconds;
-  return seconds;
+  return drafts.reduce((seconds, draft) => seconds + draft.seconds, opening(drafts));
 }
 
 /** Cuts until the session takes no more than `mostSeconds`, or nothing is left that may go. */
@@ -87,16 +81,26 @@ function fewerSets(drafts: readonly Draft[], least: number): Cut | undefined {
  * lifts, then jump lines from the last; the first jump line and the first main lift stay.
  */
 export function shortOnTime(drafts: readonly Draft[]): readonly number[] {
-  const assistance: number[] = [];
-  const trunk: number[] = [];
-  const main: number[] = [];
-  const jumps: number[] = [];
+  const order: number[] = [];
+  for (const goes of GOES_FIRST) addFromLast(order, drafts, goes, goes === 'main' || goes === 'jumps');
+  return order;
+}
+
+type Goes = 'assistance' | 'trunk' | 'main' | 'jumps';
+
+const GOES_FIRST: readonly Goes[] = ['assistance', 'trunk', 'main', 'jumps'];
+
+function goesAs({ role, line }: Draft): Goes {
+  if (role === 'main' || role === 'trunk') return role;
+  return line.kind === 'drill' || line.contacts > 0 ? 'jumps' : 'assistance';
+}
+
+/** The orders of lines of a kind from the last of them, to the first or the one behind it. */
+function addFromLast(order: number[], drafts: readonly Draft[], goes: Goes, firstStays: boolean): void {
+  const from = order.length;
   for (let index = drafts.length - 1; index >= 0; index -= 1) {
     const draft = drafts[index];
-    if (draft === undefined) continue;
-    const jumping = draft.line.kind === 'drill' || draft.line.contacts > 0;
-    const list = draft.role === 'main' ? main : draft.role === 'trunk' ? trunk : jumping ? jumps : assistance;
-    list.push(index + 1);
+    if (draft !== undefined && goesAs(draft) === goes) order.push(index + 1);
   }
-  return [...assistance, ...trunk, ...main.slice(0, -1), ...jumps.slice(0, -1)];
+  if (firstStays && order.length > from) order.pop();
 }

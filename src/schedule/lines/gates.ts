@@ -31,7 +31,8 @@ const FIRST_DROP = 'first-drop';
 /** A gate of a drill: what holds it back, or undefined. */
 type DrillGate = (drill: Drill, standing: Standing) => Refusal | undefined;
 
-const drillLimit: DrillGate = (drill, { limits }) => limitRefusal(limits, (avoid) => barsDrill(avoid, drill));
+const drillLimit: DrillGate = (drill, { limits }) =>
+  limits.length === 0 ? undefined : limitRefusal(limits, (avoid) => barsDrill(avoid, drill));
 const drillStage: DrillGate = (drill, standing) => stageRefusal(drill.stage, standing);
 const drillLevel: DrillGate = (drill, { level }) => levelRefusal(drill.fromLevel, level);
 
@@ -57,8 +58,9 @@ const gatesOf = (drill: Drill): readonly DrillGate[] => (isDrop(drill) ? DROP_GA
 
 /** What keeps an athlete from a drill, whatever the place; undefined when nothing does. */
 export function drillRefusal(drill: Drill, standing: Standing): Refusal | undefined {
-  for (const gate of gatesOf(drill)) {
-    const held = gate(drill, standing);
+  const gates = gatesOf(drill);
+  for (let index = 0; index < gates.length; index += 1) {
+    const held = gates[index]?.(drill, standing);
     if (held !== undefined) return held;
   }
   return undefined;
@@ -82,7 +84,7 @@ type LiftGate = (lift: Lift, standing: Standing, phase: PhaseId) => Refusal | un
 
 /** The gravest first. */
 const LIFT_GATES: readonly LiftGate[] = [
-  (lift, { limits }) => limitRefusal(limits, (avoid) => barsLift(avoid, lift)),
+  (lift, { limits }) => (limits.length === 0 ? undefined : limitRefusal(limits, (avoid) => barsLift(avoid, lift))),
   (lift, standing) => stageRefusal(lift.stage, standing),
   (lift, { level }) => levelRefusal(lift.fromLevel, level),
   ({ fromPhase }, _, phase) =>
@@ -93,8 +95,8 @@ const LIFT_GATES: readonly LiftGate[] = [
 
 /** What keeps an athlete from a lift, whatever the place; undefined when nothing does. */
 export function liftRefusal(lift: Lift, standing: Standing, phase: PhaseId): Refusal | undefined {
-  for (const gate of LIFT_GATES) {
-    const held = gate(lift, standing, phase);
+  for (let index = 0; index < LIFT_GATES.length; index += 1) {
+    const held = LIFT_GATES[index]?.(lift, standing, phase);
     if (held !== undefined) return held;
   }
   return undefined;

@@ -12,7 +12,7 @@ import { getPhase } from '../../library/phases.ts';
 import { boundedCache } from './bounded-cache.ts';
 import type { FamilyOption } from './family-choice.ts';
 import { chooseFamilies } from './family-choice.ts';
-import type { Ladders, Rung } from './ladders.ts';
+import type { Ladder, Ladders, Rung } from './ladders.ts';
 import { setWaiting } from './minutes.ts';
 import type { Standing } from './standing.ts';
 import { gateValues, standingOn } from './standing.ts';
@@ -53,6 +53,7 @@ export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
     groups: new Map(),
     chosen: boundedCache(CHOICES_KEPT),
     options: boundedCache(CHOICES_KEPT),
+    usual: boundedCache(CHOICES_KEPT),
     numbers: new Map(),
   };
   return {
@@ -76,6 +77,8 @@ interface Chooser {
   readonly chosen: (key: string, make: () => readonly string[]) => readonly string[];
   /** What members who stand alike, as many of each, can choose from at a place in a phase. */
   readonly options: (key: string, make: () => readonly FamilyOption[]) => readonly FamilyOption[];
+  /** What most members who stand alike, as many of each, do of each family at a place, with or without the high tier. */
+  readonly usual: (key: string, make: () => readonly UsualFamily[]) => readonly UsualFamily[];
   /** The same families in the same order have one number. */
   readonly numbers: Map<string, number>;
 }
@@ -165,21 +168,23 @@ function familyOptions(
 ): readonly FamilyOption[] {
   const members = chooser.members(squad);
   const alike = [...members].map(([key, { count }]) => `${count} ${key}`);
-  const key = [place.id, phase.id, ...alike].join('|');
-  return chooser.options(key, () => makeOptions(chooser, [...members.values()], place, phase));
+  const here = [place.id, ...alike].join('|');
+  return chooser.options(`${phase.id}|${here}`, () => {
+    const isHigh = (phase.highShareMost ?? 0) > 0;
+    const all = [...members.values()];
+    const usual = chooser.usual(`${isHigh}|${here}`, () => usualFamiliesOf(chooser, all, place, isHigh));
+    return makeOptions(usual, peopleIn(members), place, phase);
+  });
 }
 
 function makeOptions(
-  chooser: Chooser,
-  members: readonly Member[],
+  families: readonly UsualFamily[],
+  people: number,
   place: TrainingPlace,
   phase: PhaseRow,
 ): readonly FamilyOption[] {
-  const people = members.reduce((sum, member) => sum + member.count, 0);
   const rows: { readonly option: FamilyOption; readonly drill: Drill }[] = [];
-  for (const family of chooser.plan.library.families.keys()) {
-    const usual = usualRung(chooser, family, members, place, phase);
-    if (usual === undefined) continue;
+  for (const { family, usual } of families) {
     const able = (usual.able * PERCENT) / people;
     if (able < FAMILY_COST.leastMembers) continue;
     rows.push({ drill: usual.drill, option: optionOf(family, usual, able, people, place, phase) });
@@ -224,28 +229,46 @@ interface UsualRung {
   readonly able: number;
 }
 
-/** The highest rung of most members, and how many can do the family at all. */
-function usualRung(
-  chooser: Chooser,
-  family: string,
+/** A family that somebody can do at all. */
+interface UsualFamily {
+  readonly family: string;
+  readonly usual: UsualRung;
+}
+
+/** In the library's order. */
+function usualFamiliesOf(
+  { plan, ladders }: Chooser,
   members: readonly Member[],
   place: TrainingPlace,
-  phase: PhaseRow,
+  isHigh: boolean,
+): readonly UsualFamily[] {
+  const standing = members.map((member) => ({ count: member.count, ladder: ladders.of(member.standing, place) }));
+  return [...plan.library.families.keys()].flatMap((family) => {
+    const usual = usualRung(family, standing, isHigh);
+    return usual === undefined ? [] : [{ family, usual }];
+  });
+}
+
+/** The highest rung of most members, and how many can do the family at all. */
+function usualRung(
+  family: string,
+  members: readonly { readonly count: number; readonly ladder: Ladder }[],
+  isHigh: boolean,
 ): UsualRung | undefined {
   const votes = new Map<Drill, number>();
   let able = 0;
   let lower = false;
-  for (const { standing, count } of members) {
-    const rungs = chooser.ladders.of(standing, place).families.get(family) ?? [];
-    const top = rungs.findLast((rung) => fits(rung, phase));
+  for (const { count, ladder } of members) {
+    const rungs = ladder.families.get(family) ?? [];
+    const top = rungs.findLast((rung) => fits(rung, isHigh));
     if (top === undefined) continue;
     able += count;
-    lower ||= rungs.some((rung) => rung.drill.tier !== 'high' && fits(rung, phase));
+    lower ||= rungs.some((rung) => rung.drill.tier !== 'high' && fits(rung, isHigh));
     votes.set(top.drill, (votes.get(top.drill) ?? 0) + count);
   }
-  const drill = [...votes].toSorted(([a, m], [b, n]) => n - m || a.rung - b.rung)[0]?.[0];
+  const drill = [...votes].sort(([a, m], [b, n]) => n - m || a.rung - b.rung)[0]?.[0];
   return drill === undefined ? undefined : { drill, lower, able };
 }
 
-const fits = ({ drill, refusal }: Rung, phase: PhaseRow): boolean =>
-  refusal === undefined && drill.unstable !== true && (drill.tier !== 'high' || (phase.highShareMost ?? 0) > 0);
+const fits = ({ drill, refusal }: Rung, isHigh: boolean): boolean =>
+  refusal === undefined && drill.unstable !== true && (drill.tier !== 'high' || isHigh);

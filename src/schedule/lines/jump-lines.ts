@@ -92,7 +92,7 @@ function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequ
     sets,
     reps,
     contacts,
-    ...(drill.dropCm === undefined ? {} : { dropCm: drill.dropCm }),
+    ...(drill.dropCm !== undefined && { dropCm: drill.dropCm }),
     restSeconds: drill.restSeconds,
     family: drill.family,
     own: pick.own,

@@ -238,11 +238,11 @@ function layDraft(
       sets: count,
       reps,
       contacts: liftContacts(lift, count, reps),
-      ...(made === undefined ? {} : { loadGrams: made.loadGrams }),
-      ...(made?.perSideGrams === undefined ? {} : { perSideGrams: made.perSideGrams }),
-      ...(made?.barGrams === undefined ? {} : { barGrams: made.barGrams }),
-      ...(percent === undefined ? {} : { percent }),
-      ...(load !== undefined || reserve === undefined ? {} : { reserve }),
+      ...(made !== undefined && { loadGrams: made.loadGrams }),
+      ...(made?.perSideGrams !== undefined && { perSideGrams: made.perSideGrams }),
+      ...(made?.barGrams !== undefined && { barGrams: made.barGrams }),
+      ...(percent !== undefined && { percent }),
+      ...(load === undefined && reserve !== undefined && { reserve }),
       restSeconds,
       own: false,
       estimated: max?.max.estimated === true && pinned === undefined,
@@ -252,7 +252,7 @@ function layDraft(
     seconds: liftSeconds(lift, { sets: count, reps, restSeconds }, session.ladder.place, session.people),
     role: place.pattern === 'loaded-jump' ? 'fixed' : place.part,
     withSets: draft,
-    ...(loading === undefined ? {} : { loading }),
+    ...(loading !== undefined && { loading }),
   });
   return draft(sets);
 }

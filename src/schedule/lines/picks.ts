@@ -139,7 +139,14 @@ function novelRefusal(drill: Drill, state: State): Refusal | undefined {
   return state.novelLeft <= 0 && state.choosing.novel(drill) ? because('new-drills') : undefined;
 }
 
-const because = (by: string, params: Refusal['params'] = {}): Refusal => ({ by, params, spans: [] });
+const because = (by: string): Refusal => {
+  const known = REFUSALS.get(by) ?? { by, params: {}, spans: [] };
+  REFUSALS.set(by, known);
+  return known;
+};
+
+/** Most are asked for rung by rung and told of nobody, so each is made once. */
+const REFUSALS = new Map<string, Refusal>();
 
 function sessionRefusal(drill: Drill, { gates, picks }: State): Refusal | undefined {
   const high = drill.tier === 'high';
@@ -149,15 +156,14 @@ function sessionRefusal(drill: Drill, { gates, picks }: State): Refusal | undefi
   if (isDrop(drill) && !gates.drops) return because('fast-spacing');
   if (high && fast && !gates.fastHigh) return because('fast-spacing');
   if (drill.unstable === true) return because('stability-share');
-  if (drill.legs === 'each' && count(picks, (pick) => pick.drill.legs === 'each') >= ALLOTTING.eachLegDrills) {
-    return because('each-leg');
-  }
+  if (drill.legs === 'each' && onEachLeg(picks) >= ALLOTTING.eachLegDrills) return because('each-leg');
   if (high && picks.some((pick) => pick.drill.tier === 'high')) return because('high-tier-share');
   if (isDrop(drill) && picks.some((pick) => isDrop(pick.drill))) return because('drop-count');
   return shareRefusal(drill, gates);
 }
 
-const count = <T>(items: readonly T[], test: (item: T) => boolean): number => items.filter(test).length;
+const onEachLeg = (picks: readonly Pick[]): number =>
+  picks.reduce((sum, { drill }) => (drill.legs === 'each' ? sum + 1 : sum), 0);
 
 /** What of the week's shares and counts has no room left for the least of a drill. */
 export function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undefined {
@@ -169,7 +175,7 @@ export function shareRefusal(drill: Drill, gates: SessionGates): Refusal | undef
       : isDrop(drill)
         ? 'drop-count'
         : 'static-share';
-  return because(by, { most });
+  return { by, params: { most }, spans: [] };
 }
 
 /** The most contacts a drill may have in a session by the shares and counts it falls under. */

@@ -88,7 +88,16 @@ export function gateValues(book: RuleBook, range: DayRange): GateValues {
     youthClearedPercent: value('youth-load', 'cleared'),
     youthLeastReps: value('youth-load', 'least-reps'),
   };
-  return { key: JSON.stringify(values), ...values };
+  return { key: shortKey(JSON.stringify(values)), ...values };
+}
+
+const shortKeys = new Map<string, string>();
+
+/** The same for equal texts as long as the program runs: keys are put together and looked up for every athlete and session. */
+function shortKey(text: string): string {
+  const known = shortKeys.get(text) ?? `v${shortKeys.size + 1}`;
+  shortKeys.set(text, known);
+  return known;
 }
 
 /** Where the athlete stands on a day, by the gates' numbers in force. */

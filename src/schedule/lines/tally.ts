@@ -30,17 +30,12 @@ export const EMPTY_TALLY: Tally = {
 
 /** The tally with so many contacts of a drill; the one given stays as it is. */
 export function addDrill(tally: Tally, drill: Drill, contacts: number): Tally {
-  const added = addContacts(tally, drill, contacts);
-  return {
-    ...added,
-    drops: tally.drops + (isDrop(drill) ? contacts : 0),
-    still: tally.still + (isStatic(drill) ? contacts : 0),
-  };
+  return addContacts(tally, drill, contacts, isDrop(drill), isStatic(drill));
 }
 
 /** A loaded jump counts as a vertical, slow one of the moderate tier. */
 export function addLoadedJump(tally: Tally, contacts: number): Tally {
-  return addContacts(tally, LOADED_JUMP_COUNTS_AS, contacts);
+  return addContacts(tally, LOADED_JUMP_COUNTS_AS, contacts, false, false);
 }
 
 interface Counted {
@@ -49,15 +44,16 @@ interface Counted {
   readonly tier: Tier;
 }
 
-function addContacts(tally: Tally, counted: Counted, contacts: number): Tally {
+function addContacts(tally: Tally, counted: Counted, contacts: number, drops: boolean, still: boolean): Tally {
   return {
-    ...tally,
     contacts: tally.contacts + contacts,
     vertical: tally.vertical + counted.direction.vertical * contacts,
     horizontal: tally.horizontal + counted.direction.horizontal * contacts,
     lateral: tally.lateral + counted.direction.lateral * contacts,
     fast: tally.fast + (counted.cycle === 'fast' ? contacts : 0),
     high: tally.high + (counted.tier === 'high' ? contacts : 0),
+    drops: tally.drops + (drops ? contacts : 0),
+    still: tally.still + (still ? contacts : 0),
   };
 }
 
