@@ -151,6 +151,17 @@ export const calendarEntries = {
     good: '2027-01-05,mira,session,80,70,6,1,',
     message: ({ date, today }: { date: string; today: string }) => `${date} is still to come: today is ${today}`,
   },
+  'plan/row-twice': {
+    severity: 'warning',
+    summary: 'a row of a record that is there twice',
+    explanation:
+      'A file that was pasted or merged twice would raise what an athlete is used to, so a row that says the same as another counts once. Sessions and practice may be there as often as the day has slots or practice.',
+    bad: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,80,70,6,1,',
+    good: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,40,30,5,1,in the evening',
+    message: ({ athlete, date }: { athlete: string; date: string }) =>
+      `this row of ${athlete} on ${date} is there already, and counts once`,
+    help: () => 'delete it, or write in its note what tells it apart',
+  },
   'plan/unit-of-test': {
     severity: 'error',
     summary: 'a test in a unit that measures something else',
