@@ -9,15 +9,16 @@ import { overlap } from '../plan/applies.ts';
 import { inFurtherWeeks } from '../diagnostics/catalogue/rules/words.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { getRule } from '../library/rules.ts';
+import type { RuleId } from '../library/rules.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { checkAdapted } from './adapted-check.ts';
-import type { Finding, Telling } from './rule.ts';
+import type { AuditRule, Finding, Telling } from './rule.ts';
 import { AUDIT_RULES } from './rules.ts';
 import { readSeason } from './read-season.ts';
 import type { SeasonReading } from './season-reading.ts';
 import { asksMass, sharedVerdict } from './shared-verdict.ts';
-import type { Verdict } from './shared-verdict.ts';
+import type { OfRule, Unloaded, Verdict } from './shared-verdict.ts';
 
 export interface AthleteAudit {
   /** In the order of the rule table, then of the weeks; notices once for a rule, with the number of further weeks. */
@@ -35,24 +36,38 @@ export interface AthleteAudit {
  */
 export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly BuildWeek[]): AthleteAudit {
   requireSameWeeks(built, weeks);
-  const make = (): Verdict => auditWithout(plan, built, barredByHand(built, built.diagnostics));
+  const make = (known?: Unloaded): Verdict => auditWithout(plan, built, barredByHand(built, built.diagnostics), known);
   const { tellings, freed, unwritten } = sharedVerdict(plan, built, make);
   return { diagnostics: tellings.map((tell) => tell(built.athlete)), freed, unwritten };
 }
 
-/** Again while weeks turn out to be barred: those behind them are then judged from a lower A. */
-function auditWithout(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>): Verdict {
+/**
+ * Again while weeks turn out to be barred: those behind them are then judged from a lower A. Of what is `known` of a season
+ * that differs in its loads alone nothing is asked again.
+ */
+function auditWithout(plan: Plan, built: BuiltAthlete, unwritten: ReadonlySet<BuiltWeek>, known?: Unloaded): Verdict {
   const season = readSeason(plan, built, unwritten);
-  const { tellings, freed } = findAll(season);
+  const ofRules = AUDIT_RULES.map((rule) => known?.ofRules.get(rule.id) ?? askRule(rule, season));
+  const tellings = ofRules.flatMap((one) => one.tellings);
   const told = tellings.map((tell) => tell(built.athlete));
   const more = new Set([...unwritten, ...barredByHand(built, told)]);
-  if (more.size > unwritten.size) return auditWithout(plan, built, more);
+  if (more.size > unwritten.size) return auditWithout(plan, built, more, known);
+  const unloaded = known ?? withoutLoads(season, ofRules);
   return {
-    tellings: [...tellings, ...checkAdapted(season)],
-    freed,
+    tellings: [...tellings, ...unloaded.adapted],
+    freed: new Set([...waiversBehind(season), ...ofRules.flatMap(({ freed }) => freed)]),
     unwritten: new Set([...unwritten].map(({ starts }) => starts)),
-    asksMass: asksMass(season),
+    unloaded,
   };
+}
+
+/** What is true of a season whatever its loads are. `ofRules` is in the order of the rules. */
+function withoutLoads(season: SeasonReading, ofRules: readonly OfRule[]): Unloaded {
+  const asked = AUDIT_RULES.flatMap(({ id, asksLoads }, index): readonly (readonly [RuleId, OfRule])[] => {
+    const found = ofRules[index];
+    return asksLoads || found === undefined ? [] : [[id, found]];
+  });
+  return { ofRules: new Map(asked), adapted: checkAdapted(season), asksMass: asksMass(season) };
 }
 
 /** Weeks to come that were written by hand and that an error blocks, or that the build already knows as such. */
@@ -66,20 +81,16 @@ function barredByHand({ weeks }: BuiltAthlete, found: readonly Diagnostic[]): Re
   );
 }
 
-function findAll(season: SeasonReading): Pick<Verdict, 'tellings' | 'freed'> {
-  const freed = new Set<Waiver>(season.waivers.filter((waiver) => isBehind(season, waiver)));
-  const tellings: Telling[] = [];
-  for (const rule of AUDIT_RULES) {
-    const standing: Finding[] = [];
-    for (const finding of rule.check(season)) {
-      const waivers = waiversOf(season, finding, rule.id);
-      for (const waiver of waivers) freed.add(waiver);
-      if (waivers.length === 0 && !finding.week.built.done) standing.push(finding);
-    }
-    const once = getRule(rule.id).severity === 'notice' && !rule.separate;
-    for (const telling of once ? sayOnce(standing) : sayAll(standing)) tellings.push(telling);
+function askRule({ id, check, separate }: AuditRule, season: SeasonReading): OfRule {
+  const freed: Waiver[] = [];
+  const standing: Finding[] = [];
+  for (const finding of check(season)) {
+    const waivers = waiversOf(season, finding, id);
+    freed.push(...waivers);
+    if (waivers.length === 0 && !finding.week.built.done) standing.push(finding);
   }
-  return { tellings, freed };
+  const once = getRule(id).severity === 'notice' && !separate;
+  return { tellings: once ? sayOnce(standing) : sayAll(standing), freed };
 }
 
 function sayAll(findings: readonly Finding[]): readonly Telling[] {
@@ -130,6 +141,7 @@ function waiversOf(season: SeasonReading, { week }: Finding, rule: Waiver['rule'
 }
 
 /** A waiver that reached into weeks that are over may have been needed there. */
-function isBehind(season: SeasonReading, waiver: Waiver): boolean {
-  return season.weeks.some(({ built, range }) => built.done && overlap(waiver.range, range));
+function waiversBehind(season: SeasonReading): readonly Waiver[] {
+  const over = season.weeks.filter(({ built }) => built.done);
+  return season.waivers.filter((waiver) => over.some(({ range }) => overlap(waiver.range, range)));
 }

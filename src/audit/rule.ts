@@ -45,6 +45,11 @@ export interface AuditRule {
   readonly id: RuleId;
   /** Each of its findings is about something else, so that none stands for the others. */
   readonly separate: boolean;
+  /**
+   * Whether it looks at kilos, at shares of a maximum, at what is heavy by them, or at the athlete's maxima. What another
+   * rule finds is true of everybody whose season differs in these alone.
+   */
+  readonly asksLoads: boolean;
   readonly check: (season: SeasonReading) => readonly Finding[];
 }
 
@@ -55,11 +60,12 @@ export interface AuditRule {
 export function auditRule<Id extends RuleId>(
   id: Id,
   check: (season: SeasonReading, find: Find<Id>) => void,
-  { separate = false }: { readonly separate?: boolean } = {},
+  { separate = false, asksLoads = false }: Partial<Pick<AuditRule, 'separate' | 'asksLoads'>> = {},
 ): AuditRule {
   return {
     id,
     separate,
+    asksLoads,
     check: (season) => {
       const findings: Finding[] = [];
       check(season, (week, details) => {

@@ -8,27 +8,31 @@ import { dropLines } from '../drops.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
-export const dropStrength = auditRule('drop-strength', (season, find) => {
-  const { athlete, plan } = season;
-  if (athlete.cleared.has('drop-strength')) return;
-  const above = season.parameter('drop-strength', 'above');
-  const strength = season.parameter('drop-strength', 'strength');
-  const highAbove = season.parameter('drop-strength', 'high-above');
-  const highStrength = season.parameter('drop-strength', 'high-strength');
-  for (const { session, line, drill, cm } of dropLines(season)) {
-    const week = season.weekOf(session);
-    if (cm <= above(week)) continue;
-    const high = cm > highAbove(week);
-    const wanted = (high ? highStrength : strength)(week);
-    const found = squatPercent(athlete, plan.library);
-    if (found >= wanted) continue;
-    find(week, {
-      params: { date: isoDate(session.day), exercise: drill.id, cm, found: Math.floor(found), wanted },
-      severity: high ? 'error' : undefined,
-      span: writtenPlace(line),
-    });
-  }
-});
+export const dropStrength = auditRule(
+  'drop-strength',
+  (season, find) => {
+    const { athlete, plan } = season;
+    if (athlete.cleared.has('drop-strength')) return;
+    const above = season.parameter('drop-strength', 'above');
+    const strength = season.parameter('drop-strength', 'strength');
+    const highAbove = season.parameter('drop-strength', 'high-above');
+    const highStrength = season.parameter('drop-strength', 'high-strength');
+    for (const { session, line, drill, cm } of dropLines(season)) {
+      const week = season.weekOf(session);
+      if (cm <= above(week)) continue;
+      const high = cm > highAbove(week);
+      const wanted = (high ? highStrength : strength)(week);
+      const found = squatPercent(athlete, plan.library);
+      if (found >= wanted) continue;
+      find(week, {
+        params: { date: isoDate(session.day), exercise: drill.id, cm, found: Math.floor(found), wanted },
+        severity: high ? 'error' : undefined,
+        span: writtenPlace(line),
+      });
+    }
+  },
+  { asksLoads: true },
+);
 
 /** The best squat in per cent of body mass; 0 where either isn't known. */
 function squatPercent(athlete: Athlete, library: Library): number {

@@ -10,20 +10,24 @@ import { auditRule } from '../rule.ts';
 import type { LineReading } from '../line-reading.ts';
 import { GRAMS_A_KILO } from '../../util/units.ts';
 
-export const kit = auditRule('kit', (season, find) => {
-  for (const session of season.sessions) {
-    const { place } = session.session.slot;
-    for (const line of session.lines) {
-      const missing = missingKit(line, place.kit) ?? missingBox(line, place.kit) ?? missingPlates(line, place.kit);
-      if (missing === undefined) continue;
-      find(season.weekOf(session), {
-        params: { date: isoDate(session.day), exercise: line.line.exercise, missing, place: place.id },
-        span: writtenPlace(line),
-        related: [{ span: place.span, message: 'the place' }],
-      });
+export const kit = auditRule(
+  'kit',
+  (season, find) => {
+    for (const session of season.sessions) {
+      const { place } = session.session.slot;
+      for (const line of session.lines) {
+        const missing = missingKit(line, place.kit) ?? missingBox(line, place.kit) ?? missingPlates(line, place.kit);
+        if (missing === undefined) continue;
+        find(season.weekOf(session), {
+          params: { date: isoDate(session.day), exercise: line.line.exercise, missing, place: place.id },
+          span: writtenPlace(line),
+          related: [{ span: place.span, message: 'the place' }],
+        });
+      }
     }
-  }
-});
+  },
+  { asksLoads: true },
+);
 
 function missingKit({ drill, lift }: LineReading, { counts }: Kit): string | undefined {
   for (const id of (drill ?? lift)?.kit ?? []) if ((counts.get(id) ?? 0) < 1) return kitWords(id, 2);

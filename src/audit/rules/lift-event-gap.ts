@@ -4,9 +4,13 @@ import { sessionsTooNear } from '../events.ts';
 import { legLiftPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
-export const liftEventGap = auditRule('lift-event-gap', (season, find) => {
-  const heavy = season.sessions.filter((session) => session.heavy);
-  for (const { session, week, params, related } of sessionsTooNear(season, 'lift-event-gap', heavy)) {
-    find(week, { params, span: legLiftPlace(session), related });
-  }
-});
+export const liftEventGap = auditRule(
+  'lift-event-gap',
+  (season, find) => {
+    const heavy = season.sessions.filter((session) => session.heavy);
+    for (const { session, week, params, related } of sessionsTooNear(season, 'lift-event-gap', heavy)) {
+      find(week, { params, span: legLiftPlace(session), related });
+    }
+  },
+  { asksLoads: true },
+);

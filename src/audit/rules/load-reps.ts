@@ -5,14 +5,18 @@ import { chartReps, forEachLoad, shownPercent } from '../loads.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
-export const loadReps = auditRule('load-reps', (season, find) => {
-  forEachLoad(season, ({ session, line, lift, percent }) => {
-    const found = line.line.reps;
-    const most = chartReps(percent);
-    if (found <= most) return;
-    find(season.weekOf(session), {
-      params: { date: isoDate(session.day), exercise: lift.id, found, most, percent: shownPercent(percent) },
-      span: writtenPlace(line),
+export const loadReps = auditRule(
+  'load-reps',
+  (season, find) => {
+    forEachLoad(season, ({ session, line, lift, percent }) => {
+      const found = line.line.reps;
+      const most = chartReps(percent);
+      if (found <= most) return;
+      find(season.weekOf(session), {
+        params: { date: isoDate(session.day), exercise: lift.id, found, most, percent: shownPercent(percent) },
+        span: writtenPlace(line),
+      });
     });
-  });
-});
+  },
+  { asksLoads: true },
+);

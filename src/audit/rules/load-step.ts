@@ -18,36 +18,40 @@ interface Heaviest {
   readonly session: SessionReading;
 }
 
-export const loadStep = auditRule('load-step', (season, find) => {
-  const percent = season.parameter('load-step', 'most');
-  const before = new Map<string, Heaviest>();
-  let block: number | undefined;
-  for (const week of season.weeks) {
-    if (week.built.block !== block) before.clear();
-    block = week.built.block;
-    if (week.built.kind !== 'load') continue;
-    for (const [id, now] of heaviestLoads(week)) {
-      const earlier = before.get(id);
-      before.set(id, now);
-      if (earlier === undefined) continue;
-      const most = Math.max(
-        (earlier.grams * (100 + percent(week))) / 100,
-        nextLoad(now.lift, now.session.session.slot.place.kit, earlier.grams),
-      );
-      if (now.grams <= most) continue;
-      find(week, {
-        params: {
-          date: isoDate(now.session.day),
-          exercise: id,
-          found: now.grams / GRAMS_A_KILO,
-          before: earlier.grams / GRAMS_A_KILO,
-          most: most / GRAMS_A_KILO,
-        },
-        span: writtenPlace(now.line) ?? pinPlace(season, week, 'load'),
-      });
+export const loadStep = auditRule(
+  'load-step',
+  (season, find) => {
+    const percent = season.parameter('load-step', 'most');
+    const before = new Map<string, Heaviest>();
+    let block: number | undefined;
+    for (const week of season.weeks) {
+      if (week.built.block !== block) before.clear();
+      block = week.built.block;
+      if (week.built.kind !== 'load') continue;
+      for (const [id, now] of heaviestLoads(week)) {
+        const earlier = before.get(id);
+        before.set(id, now);
+        if (earlier === undefined) continue;
+        const most = Math.max(
+          (earlier.grams * (100 + percent(week))) / 100,
+          nextLoad(now.lift, now.session.session.slot.place.kit, earlier.grams),
+        );
+        if (now.grams <= most) continue;
+        find(week, {
+          params: {
+            date: isoDate(now.session.day),
+            exercise: id,
+            found: now.grams / GRAMS_A_KILO,
+            before: earlier.grams / GRAMS_A_KILO,
+            most: most / GRAMS_A_KILO,
+          },
+          span: writtenPlace(now.line) ?? pinPlace(season, week, 'load'),
+        });
+      }
     }
-  }
-});
+  },
+  { asksLoads: true },
+);
 
 function heaviestLoads(week: WeekReading): ReadonlyMap<string, Heaviest> {
   const heaviest = new Map<string, Heaviest>();

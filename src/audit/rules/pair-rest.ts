@@ -9,22 +9,26 @@ import type { SessionReading } from '../session-reading.ts';
 
 const CLUSTER = /\bcluster/i;
 
-export const pairRest = auditRule('pair-rest', (season, find) => {
-  const least = season.parameter('pair-rest', 'least');
-  const heavy = season.parameter('lift-spacing', 'heavy');
-  for (const session of season.sessions) {
-    for (const { lift, jump } of pairsOf(session)) {
-      const week = season.weekOf(session);
-      const found = lift.line.restSeconds;
-      if (found >= least(week) || lift.percent < heavy(week)) continue;
-      if (CLUSTER.test(lift.line.note ?? '') || CLUSTER.test(jump.line.note ?? '')) continue;
-      find(week, {
-        params: { date: isoDate(session.day), exercise: lift.line.exercise, found, wanted: least(week) },
-        span: writtenPlace(lift),
-      });
+export const pairRest = auditRule(
+  'pair-rest',
+  (season, find) => {
+    const least = season.parameter('pair-rest', 'least');
+    const heavy = season.parameter('lift-spacing', 'heavy');
+    for (const session of season.sessions) {
+      for (const { lift, jump } of pairsOf(session)) {
+        const week = season.weekOf(session);
+        const found = lift.line.restSeconds;
+        if (found >= least(week) || lift.percent < heavy(week)) continue;
+        if (CLUSTER.test(lift.line.note ?? '') || CLUSTER.test(jump.line.note ?? '')) continue;
+        find(week, {
+          params: { date: isoDate(session.day), exercise: lift.line.exercise, found, wanted: least(week) },
+          span: writtenPlace(lift),
+        });
+      }
     }
-  }
-});
+  },
+  { asksLoads: true },
+);
 
 /** Lifts and the jumps they are paired with, whichever of the two names the other. */
 function pairsOf(session: SessionReading): readonly { readonly lift: LineReading; readonly jump: LineReading }[] {

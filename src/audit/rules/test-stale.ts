@@ -35,7 +35,7 @@ export const testStale = auditRule(
       }
     }
   },
-  { separate: true },
+  { separate: true, asksLoads: true },
 );
 
 function restsOnMax({ line }: LineReading): boolean {
