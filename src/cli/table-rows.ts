@@ -2,29 +2,36 @@
 // the lines of who has the very same weeks are written anew with another id. Called where tables are written or printed.
 
 import type { BuiltAthlete, BuiltWeek } from '../build/types.ts';
-import { csvCell, renderCsv } from '../render/csv/csv.ts';
+import { cellsEncoder, csvCell, csvLine, renderCsv } from '../render/csv/csv.ts';
 import type { AthleteTable, TableContext } from '../report/athlete-table.ts';
 import { mapped } from '../util/lazily.ts';
 
 /** What makes all of an athlete's rows of a table, each with its end. */
 export function tableRows(table: AthleteTable, context: TableContext): (built: BuiltAthlete) => string {
   const { name, columns } = table;
-  const whole = (built: BuiltAthlete): string =>
-    [...renderCsv({ name, columns, rows: table.rowsOf(built, context) }, false)].join('');
-  const [id, ...others] = columns;
-  if (table.isOfWeeks !== true || id === undefined) return whole;
+  const [id] = columns;
+  if (table.isOfWeeks !== true || id === undefined)
+    return (built) => [...renderCsv({ name, columns, rows: table.rowsOf(built, context) }, false)].join('');
 
   const known = new WeakMap<readonly BuiltWeek[], readonly string[]>();
-  const make = (built: BuiltAthlete): readonly string[] => {
-    const rows = mapped(table.rowsOf(built, context), (row) => row.slice(1));
-    return [...renderCsv({ name, columns: others, rows }, false)];
-  };
+  const make = withoutId(table, context);
   return (built) => {
     // Which weeks are blocked goes by findings, and they are an athlete's own.
-    if (built.blocked.size > 0) return whole(built);
-    const lines = known.get(built.weeks) ?? make(built);
-    known.set(built.weeks, lines);
+    const lines = (built.blocked.size > 0 ? undefined : known.get(built.weeks)) ?? make(built);
+    if (built.blocked.size === 0) known.set(built.weeks, lines);
     const first = `${csvCell(built.athlete.id, id)},`;
     return lines.map((line) => first + line).join('');
+  };
+}
+
+/** What makes the rows without their first cell. */
+function withoutId(table: AthleteTable, context: TableContext): (built: BuiltAthlete) => readonly string[] {
+  const { name, columns, rowsOf } = table;
+  const encodedRows = table.encodedRows?.(cellsEncoder(columns));
+  if (encodedRows !== undefined)
+    return (built) => Array.from(encodedRows(built, context), ({ own, others }) => csvLine(own, others));
+  return (built) => {
+    const rows = mapped(rowsOf(built, context), (row) => row.slice(1));
+    return [...renderCsv({ name, columns: columns.slice(1), rows }, false)];
   };
 }

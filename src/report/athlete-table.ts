@@ -18,6 +18,20 @@ export interface AthleteTable {
   /** Rows begin with the athlete's id, and all behind it is read from the weeks: who has the same weeks has the same rows. */
   readonly isOfWeeks?: true;
   readonly rowsOf: (built: BuiltAthlete, context: TableContext) => Iterable<Row>;
+  /**
+   * The same rows without the id, for who makes text of them: cells that stand in many rows are made text once. Only of
+   * rows that are read from the weeks.
+   */
+  readonly encodedRows?: (encode: EncodeCells) => (built: BuiltAthlete, context: TableContext) => Iterable<EncodedRow>;
+}
+
+/** Makes text of the cells of a row that begin with the column of that number, from 0. */
+export type EncodeCells = (cells: Row, from: number) => string;
+
+/** A row behind its id: cells of its own, then text of the others. */
+export interface EncodedRow {
+  readonly own: string;
+  readonly others: string;
 }
 
 /** What a table is drawn from. */

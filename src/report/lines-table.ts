@@ -3,9 +3,10 @@
 
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
-import type { BuiltLine } from '../build/types.ts';
-import type { AthleteTable } from './athlete-table.ts';
+import type { BuiltAthlete, BuiltLine } from '../build/types.ts';
+import type { AthleteTable, EncodedRow } from './athlete-table.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
+import type { Selection } from './selection.ts';
 import { columns } from './table.ts';
 import type { Row } from './table.ts';
 
@@ -24,25 +25,51 @@ export const linesTable: AthleteTable = {
     ...columns('text', 'tempo', 'note'),
   ],
   *rowsOf(built, { selection }) {
-    let day: Day | undefined;
-    let before = 0;
-    for (const week of selectedWeeks(selection, built)) {
-      for (const session of selectedSessions(selection, week)) {
-        if (session.day !== day) before = 0;
-        day = session.day;
-        const date = isoDate(day);
-        for (const line of session.lines) yield rowOf(built.athlete.id, date, before + line.order, line);
-        before += session.lines.length;
-      }
+    for (const { date, before, lines } of linesByDay(built, selection)) {
+      for (const line of lines) yield [built.athlete.id, date, before + line.order, ...cellsOf(line)];
     }
+  },
+  encodedRows: (encode) => {
+    const known = new WeakMap<BuiltLine, string>();
+    // Lines without kilos are mostly those of many athletes and weeks.
+    const othersOf = (line: BuiltLine): string => {
+      const text = known.get(line) ?? encode(cellsOf(line), OWN);
+      if (line.loadGrams === undefined) known.set(line, text);
+      return text;
+    };
+    return function* encoded(built, { selection }): Iterable<EncodedRow> {
+      for (const { date, before, lines } of linesByDay(built, selection)) {
+        for (const line of lines) yield { own: encode([date, before + line.order], 1), others: othersOf(line) };
+      }
+    };
   },
 };
 
-function rowOf(athlete: string, date: string, order: number, line: BuiltLine): Row {
+/** Cells that say whose line it is, and when: athlete, date and order. */
+const OWN = 3;
+
+interface LinesOfSession {
+  readonly date: string;
+  /** Lines of the day that stand before. */
+  readonly before: number;
+  readonly lines: readonly BuiltLine[];
+}
+
+function* linesByDay(built: BuiltAthlete, selection: Selection): Iterable<LinesOfSession> {
+  let last: Day | undefined;
+  let before = 0;
+  for (const week of selectedWeeks(selection, built)) {
+    for (const { day, lines } of selectedSessions(selection, week)) {
+      if (day !== last) before = 0;
+      last = day;
+      yield { date: isoDate(day), before, lines };
+      before += lines.length;
+    }
+  }
+}
+
+function cellsOf(line: BuiltLine): Row {
   return [
-    athlete,
-    date,
-    order,
     line.part,
     line.exercise,
     line.sets,

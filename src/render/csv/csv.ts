@@ -2,7 +2,7 @@
 // command line, which writes the lines as they come, so that a table of millions of rows is never in memory. Text that a
 // spreadsheet would turn into something else is made harmless.
 
-import type { Cell, Column, Table } from '../../report/table.ts';
+import type { Cell, Column, Row, Table } from '../../report/table.ts';
 import { harmless } from './harmless.ts';
 
 /** Names and exercises come again and again, notes don't: remembered up to here, then from anew. */
@@ -16,6 +16,22 @@ export function* renderCsv(table: Table, headed = true): Iterable<string> {
   if (headed) yield lineOf(columns.map(({ name }) => name));
   for (const row of rows) yield lineOf(columns.map((column, index) => encodeCell(row[index], column, encodeText)));
 }
+
+/** Makes text of cells that begin with the column of that number, from 0: what of a line they are. */
+export function cellsEncoder(columns: readonly Column[]): (cells: Row, from: number) => string {
+  const encodeText = createTextEncoder();
+  return (cells, from) =>
+    cells
+      .map((cell, index) => {
+        const column = columns[from + index];
+        if (column === undefined) throw new Error(`there is no column ${from + index}`);
+        return encodeCell(cell, column, encodeText);
+      })
+      .join(',');
+}
+
+/** A line with its end, put together of text of its cells. */
+export const csvLine = (first: string, others: string): string => `${first},${others}\r\n`;
 
 /** One cell of a column, as it stands in a line. */
 export function csvCell(cell: Cell, column: Column): string {
