@@ -63,7 +63,7 @@ const byWeeks = new WeakMap<BuiltAthlete['weeks'], Known[]>();
 /** The last verdicts on a plan's athletes that were made from nothing, to be told of seasons with other loads. */
 const latest = new WeakMap<Plan, Known[]>();
 /** As many as some squads have at a time: all of a big plan would fill the memory. */
-const MOST_LATEST = 256;
+const MOST_LATEST = 64;
 
 /** The verdict on an athlete: one that is known, or made, what is true of a season with other loads being given. */
 export function sharedVerdict(plan: Plan, built: BuiltAthlete, make: (unloaded?: Unloaded) => Verdict): Verdict {

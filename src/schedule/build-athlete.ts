@@ -55,7 +55,7 @@ interface KnownSeasons {
 }
 
 /** As many as some squads have at a time: all of a big plan would fill the memory. */
-const SEASONS_KEPT = 256;
+const SEASONS_KEPT = 64;
 
 const seasons = new WeakMap<Groups, KnownSeasons>();
 
