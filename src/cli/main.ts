@@ -1,5 +1,5 @@
 // The program: takes what the process was started with, runs it, and leaves the exit status behind. Bundled as
-// dist/main.cjs, which bin/footfall.js loads.
+// dist/start.cjs, which bin/footfall.js loads.
 
 import { fileSystem } from '../host/files.ts';
 import { standardError, standardOutput } from '../host/output.ts';
