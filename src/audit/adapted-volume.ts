@@ -173,12 +173,17 @@ function onLadder(
 /** Where the plan alone doesn't say, the build's A counts as far as something was there to earn it. */
 function settled(season: Circumstances, week: WeekReading, next: AdaptedWeek): AdaptedWeek {
   if (!next.open) return next;
-  const earned = Math.max(
-    next.before,
-    season.unwritten.has(week.built) ? 0 : week.contacts,
-    week.built.done ? recorded(season, week) : 0,
-  );
-  return { ...next, after: Math.min(week.built.adapted, earned) };
+  const written = season.unwritten.has(week.built) ? 0 : week.contacts;
+  const earned = week.built.done
+    ? Math.min(Math.max(written, recorded(season, week)), leapOver(season, week, next.before))
+    : written;
+  return { ...next, after: Math.min(week.built.adapted, Math.max(next.before, earned)) };
+}
+
+/** The most contacts that somebody is used to for having done them once. Common practice, no source. */
+function leapOver({ parameters }: Circumstances, week: WeekReading, adapted: number): number {
+  const value = (name: string): number => parameters.parameter('weekly-rise', name)(week);
+  return Math.max(share(PERCENT + value('severe'), adapted), adapted + value('contacts'));
 }
 
 function recorded({ plan, athlete }: Circumstances, { range }: WeekReading): number {

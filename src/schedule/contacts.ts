@@ -18,7 +18,7 @@ import type { CeilingWeek } from './contacts/search.ts';
 import { meetPins } from './contacts/meet-pins.ts';
 import type { Met } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
-import type { WeekTerms } from './contacts/terms.ts';
+import type { Keep, WeekTerms } from './contacts/terms.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonTerms } from './season-terms.ts';
 import type { AthleteGrid, ContactsWeek } from './types.ts';
@@ -148,7 +148,7 @@ function reasonsOf(
   const reasons: Reason[] = [
     {
       about: 'adapted',
-      by: terms.fixed?.unwritten === true && volume.planned > volume.opening ? 'unwritten' : terms.keep.kind,
+      by: keptBy(terms, volume),
       params: { before: volume.before, opening: volume.opening, after: volume.after },
       spans: [],
     },
@@ -168,6 +168,11 @@ function reasonsOf(
   for (const { rule, span } of terms.waived ?? [])
     reasons.push({ about: 'waived', by: rule, params: {}, spans: [span] });
   return reasons;
+}
+
+function keptBy({ fixed, keep }: WeekTerms, { planned, opening }: WeekVolume): 'unwritten' | 'leap' | Keep['kind'] {
+  if (fixed?.unwritten === true && planned > opening) return 'unwritten';
+  return planned > (fixed?.earnsAtMost ?? Infinity) ? 'leap' : keep.kind;
 }
 
 /** What holds the ceiling line in this week. */

@@ -1,7 +1,8 @@
 // The terms of an athlete's whole season, what is recorded included: what every question about contacts is asked of, by
 // the planning itself (first-stages.ts), by `footfall reach` and by the search for the lines behind a conflict.
 
-import { ruleBook } from '../plan/rule-book.ts';
+import { weekFrom } from '../plan/applies.ts';
+import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Staged } from '../diagnostics/types.ts';
@@ -9,6 +10,7 @@ import type { Day } from '../util/days.ts';
 import { withPast } from './contacts/past.ts';
 import type { Past } from './contacts/past.ts';
 import { settleRecord } from './contacts/settle-record.ts';
+import type { Leap } from './contacts/settle-record.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
 import { gridOf } from './shared-grid.ts';
@@ -65,9 +67,18 @@ function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms 
   const written = weekTerms(plan, book, grid, phases, kinds.value).map((terms, index) =>
     unwritten.has(grid.weeks[index]?.starts ?? NaN) ? asUnwritten(terms) : terms,
   );
-  const terms = settleRecord(withPast(written, past), start, past.recorded);
+  const terms = settleRecord(withPast(written, past), start, past.recorded, (week) => leapIn(book, grid, week));
   const emptier = withTimeOff(grid, past.recorded, terms);
   return emptier === undefined ? { ...standing, kinds, terms } : termsWith(plan, book, { ...standing, grid: emptier });
+}
+
+/** The rise from which the audit calls a planned week an error. */
+function leapIn(book: RuleBook, { weeks, range }: AthleteGrid, week: number): Leap {
+  const of = weekFrom(weeks[week]?.starts ?? range.from);
+  return {
+    percent: getRuleValue(book, 'weekly-rise', 'severe', of),
+    contacts: getRuleValue(book, 'weekly-rise', 'contacts', of),
+  };
 }
 
 function asUnwritten(terms: WeekTerms): WeekTerms {

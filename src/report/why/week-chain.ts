@@ -170,6 +170,7 @@ const AFTER: Readonly<Record<string, string>> = {
   stay: 'kept through a week like this',
   fade: 'less for a week without jumps',
   unwritten: "a week that isn't written raises nothing",
+  leap: 'a leap counts up to a severe rise and no further, as nobody is used to it for having made it once',
 };
 
 function afterTold(week: BuiltWeek): Told {

@@ -124,10 +124,15 @@ function sessionBy(terms: WeekTerms): BoundRule {
 export function nextVolume(terms: WeekTerms, adapted: number, contacts: number): number {
   const { keep } = terms;
   if (keep.kind === 'fade') return share(keep.leftPercent, adapted);
-  const earned = isTooMuchByHand(terms, adapted, contacts) ? Math.min(contacts, adapted) : contacts;
+  const earned = Math.min(contacts, mostEarned(terms, adapted, contacts));
   if (keep.kind === 'stay') return Math.max(earned, adapted);
   const { keepOwn, keepPlanned } = VOLUME;
   return Math.max(earned, Math.floor((adapted * keepOwn + earned * keepPlanned) / (keepOwn + keepPlanned)));
+}
+
+/** What the athlete may get used to by a week of so many contacts. */
+function mostEarned(terms: WeekTerms, adapted: number, contacts: number): number {
+  return isTooMuchByHand(terms, adapted, contacts) ? adapted : (terms.fixed?.earnsAtMost ?? Infinity);
 }
 
 /** A week written by hand that isn't written, for its rise or what is in it: nobody is used to it for having been asked. */

@@ -1,16 +1,29 @@
 // Puts what the record says in the place of what was planned, for the weeks that are over: the weeks behind are planned
 // from there. A week without a record counts as the lower of planned and the last recorded week. Called by ../contacts.ts.
 
+import { PERCENT } from '../../util/units.ts';
 import type { RecordedWeek } from '../types.ts';
-import { mostAllowed, nextVolume, openingVolume, roundDown } from './bounds.ts';
+import { mostAllowed, nextVolume, openingVolume, roundDown, share } from './bounds.ts';
 import { searchContacts } from './search.ts';
 import type { WeekTerms } from './terms.ts';
 
-/** The terms with every week that is over fixed at what counts of it. `adapted` is A before the first week. */
+/** How far over A a week may be before it is no step but a leap. */
+export interface Leap {
+  readonly percent: number;
+  /** For small volumes. */
+  readonly contacts: number;
+}
+
+/**
+ * The terms with every week that is over fixed at what counts of it. `adapted` is A before the first week. Nobody is used
+ * to a leap for having made it once, or for a slip in the record: A follows what was done up to the leap of each week.
+ * Common practice, no source.
+ */
 export function settleRecord(
   terms: readonly WeekTerms[],
   adapted: number,
   recorded: readonly RecordedWeek[],
+  leapOf: (week: number) => Leap,
 ): readonly WeekTerms[] {
   const settled = [...terms];
   let state = adapted;
@@ -22,11 +35,18 @@ export function settleRecord(
     if (record.sessions > 0) last = contacts;
     const [span] = record.spans;
     const { fixedSessions: _, ...rest } = week;
-    const over: WeekTerms = { ...rest, fixed: { contacts, kind: 'record', ...(span !== undefined && { span }) } };
+    const opening = openingVolume(week, state);
+    const earnsAtMost = leapFrom(opening, leapOf(index));
+    const fixed = { contacts, kind: 'record', earnsAtMost, ...(span !== undefined && { span }) } as const;
+    const over: WeekTerms = { ...rest, fixed };
     settled[index] = over;
-    state = nextVolume(over, openingVolume(over, state), contacts);
+    state = nextVolume(over, opening, contacts);
   }
   return settled;
+}
+
+function leapFrom(adapted: number, { percent, contacts }: Leap): number {
+  return Math.max(share(PERCENT + percent, adapted), adapted + contacts);
 }
 
 /** Of the first of the weeks. Where nothing was recorded before it either, not more than the athlete is used to. */

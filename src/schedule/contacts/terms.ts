@@ -79,6 +79,8 @@ export interface WeekTerms {
     readonly blocked?: { readonly rise: Growth; readonly severe: number };
     /** Of a programme: something in the week bars it, so that it isn't written. */
     readonly unwritten?: boolean;
+    /** Of a record: the most that the athlete gets used to by it. */
+    readonly earnsAtMost?: number;
     readonly span?: Span;
   };
   /** The week may not rise over A: something hurt, or nobody knows what was done. */

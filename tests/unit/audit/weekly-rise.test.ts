@@ -99,7 +99,12 @@ describe('weekly-rise', () => {
   });
 
   it('finds nothing in weeks that are over, and keeps what was done in mind', () => {
-    const weeks = [loading(400, { done: true, adapted: 400 }), loading(440), loading(485)];
+    const weeks = [loading(260, { done: true, adapted: 260 }), loading(286), loading(315)];
+    expect(found(RULE, { weeks }).map((one) => one.week)).toEqual([day(3, 0)]);
+  });
+
+  it('takes nobody for used to a leap that was done', () => {
+    const weeks = [loading(400, { done: true, adapted: 260 }), loading(286), loading(440)];
     expect(found(RULE, { weeks }).map((one) => one.week)).toEqual([day(3, 0)]);
   });
 

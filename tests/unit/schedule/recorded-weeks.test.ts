@@ -2,12 +2,13 @@
 // next week, by hand.
 
 import { describe, expect, it } from 'vitest';
+import { auditAthlete } from '../../../src/audit/audit.ts';
 import type { BuiltWeek } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
 import type { DoneRow, Plan } from '../../../src/plan/types.ts';
 import { planOf } from '../plan/loaded.ts';
 import { day } from '../date.ts';
-import { athlete, HERE, plan } from './make-plan.ts';
+import { athlete, EVERYBODY, HERE, plan } from './make-plan.ts';
 
 const STARTS = day('2027-01-04');
 
@@ -84,6 +85,44 @@ describe('weeks that are over', () => {
     expect(second?.contacts).toBeLessThanOrEqual(
       Math.max(Math.floor(1.1 * (first?.adapted ?? 0)), (first?.adapted ?? 0) + 10),
     );
+  });
+
+  it('are used to no leap, be it a slip in the record: A rises to the severe rise at most, and by a tenth as ever', () => {
+    const used = 120;
+    const weekly = (contacts: number): readonly BuiltWeek[] =>
+      built(season([on('2027-01-05', 60), on('2027-01-07', contacts - 60)]), '2027-01-11').weeks;
+    expect(weekly(132)[0]).toMatchObject({ adaptedBefore: used, contacts: 132, adapted: 132 });
+    expect(weekly(156)[0]?.adapted).toBe(156);
+    expect(weekly(660)[0]).toMatchObject({ contacts: 660, adapted: 156 });
+    expect(weekly(660).slice(1)).toEqual(weekly(156).slice(1));
+    expect(weekly(660)[0]?.reasons.find(({ about }) => about === 'adapted')?.by).toBe('leap');
+    expect(weekly(156)[0]?.reasons.find(({ about }) => about === 'adapted')?.by).toBe('follow');
+  });
+
+  it('leap as far as the plan says', () => {
+    const stricter: Plan['ruleChanges'][number] = {
+      rule: 'weekly-rise',
+      parameters: new Map([['severe', 20]]),
+      range: { from: STARTS, until: day('2027-12-31') },
+      who: EVERYBODY,
+      because: 'growth',
+      span: HERE,
+    };
+    const rows = [on('2027-01-05', 600)];
+    expect(built(season(rows, { ruleChanges: [stricter] }), '2027-01-11').weeks[0]?.adapted).toBe(144);
+  });
+
+  it('stand in the audit as they are planned from', () => {
+    const planned = season([on('2027-01-05', 600)]);
+    const build = compilePlan(planned, { asOf: day('2027-01-11') });
+    const [one] = [...build.athletes];
+    if (one === undefined) throw new Error('nobody was built');
+    const codesWith = (adapted: number): readonly string[] => {
+      const weeks = one.weeks.map((week) => (week.week === 1 ? { ...week, adapted } : week));
+      return auditAthlete(planned, { ...one, weeks, diagnostics: [] }, build.weeks).diagnostics.map(({ code }) => code);
+    };
+    expect(codesWith(156)).not.toContain('audit/adapted-volume');
+    expect(codesWith(161)).toContain('audit/adapted-volume');
   });
 
   it('without jumps are time away: two of them lead to a ladder', () => {
