@@ -100,11 +100,11 @@ function createParts(folder: OutputFolder, job: BuildToWrite): readonly Part[] {
   ];
 }
 
-const writeAll = (folder: OutputFolder, path: string, texts: Iterable<string>): void => {
+function writeAll(folder: OutputFolder, path: string, texts: Iterable<string>): void {
   for (const text of texts) folder.append(path, text);
-};
+}
 
-const noFinish = (): void => {};
+function noFinish(): void {}
 
 /** Each athlete's whole season, and for each week the cards of everybody to hand out. */
 function cardPart(folder: OutputFolder, job: BuildToWrite, nameOf: (id: string) => string): Part {

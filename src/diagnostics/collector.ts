@@ -15,7 +15,7 @@ export interface Collector {
 }
 
 /** A collector with nothing in it yet. `diagnostics` grows as they are reported. */
-export const createCollector = (): Collector => {
+export function createCollector(): Collector {
   const diagnostics: Diagnostic[] = [];
   return {
     diagnostics,
@@ -26,7 +26,7 @@ export const createCollector = (): Collector => {
       for (const diagnostic of more) diagnostics.push(diagnostic);
     },
   };
-};
+}
 
 /** Whether a later stage must not go on with what this one gave. */
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
@@ -36,17 +36,17 @@ export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
  * The diagnostics of a run as they are shown: those without a place first, then the entry file, then the others by
  * path; in a file by place, then code, then message. What says the same at the same place is there once.
  */
-export const orderDiagnostics = (
+export function orderDiagnostics(
   diagnostics: readonly Diagnostic[],
   entryFile: string | undefined,
-): readonly Diagnostic[] => {
+): readonly Diagnostic[] {
   const once = new Map<string, Diagnostic>();
   for (const diagnostic of diagnostics) {
     const key = identityOf(diagnostic);
     if (!once.has(key)) once.set(key, diagnostic);
   }
   return [...once.values()].sort((a, b) => compare(a, b, entryFile));
-};
+}
 
 const identityOf = ({ code, span, message, athlete, week }: Diagnostic): string =>
   [code, span?.file ?? '', span?.start ?? '', span?.end ?? '', athlete ?? '', week ?? '', message].join('\n');

@@ -33,7 +33,7 @@ const mostOfSentence = 2000;
  * One diagnostic: `problem('files/missing', { params: { wanted: 'squad/a.yaml' }, span })`. Texts from a plan may be
  * handed over as they are: overlong ones are shortened, and nothing in them reaches a terminal as a command to it.
  */
-export const problem = <C extends Code>(code: C, details: Details<C>): Diagnostic => {
+export function problem<C extends Code>(code: C, details: Details<C>): Diagnostic {
   const entry: Entry = catalogue[code];
   const params = mapTexts(details.params ?? {}, shortened);
   const words = mapTexts(params, printable) as never;
@@ -53,14 +53,14 @@ export const problem = <C extends Code>(code: C, details: Details<C>): Diagnosti
     ...(details.athlete !== undefined && { athlete: details.athlete }),
     ...(details.week !== undefined && { week: details.week }),
   };
-};
+}
 
 type Params = Readonly<Record<string, Param>>;
 
-const mapTexts = (params: Params, made: (text: string, most: number) => string): Params => {
+function mapTexts(params: Params, made: (text: string, most: number) => string): Params {
   const mapped: Record<string, Param> = {};
   for (const [name, value] of Object.entries(params)) {
     mapped[name] = typeof value === 'string' ? made(value, mostOfParam) : value;
   }
   return mapped;
-};
+}

@@ -84,10 +84,10 @@ function dated(plan: Plan): readonly PlanItem[] {
 }
 
 /** A slot with its place by name: what is edited in the place is told once. */
-const slotFields = ({ place, ...slot }: Slot): Dated => {
+function slotFields({ place, ...slot }: Slot): Dated {
   const fields = { ...slot, place: place.id };
   return fields;
-};
+}
 
 const pinName = ({ effects }: Pin): string => effects.map(({ kind }) => kind).join(', ');
 

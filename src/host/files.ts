@@ -22,7 +22,7 @@ export const fileSystem: FileHost = {
   realPath: (path) => answer(() => withForwardSlashes(realpathSync(path))),
 };
 
-const stateOf = (path: string): FileState => {
+function stateOf(path: string): FileState {
   try {
     const stats = statSync(path);
     return { kind: kindOf(stats), bytes: stats.size };
@@ -30,10 +30,10 @@ const stateOf = (path: string): FileState => {
     const code = codeOf(error);
     return code === 'EACCES' || code === 'EPERM' ? { kind: 'denied', reason: reasonOf(error) } : missingOrLink(path);
   }
-};
+}
 
 /** A link that leads nowhere, or in a circle, is something and can't be read. */
-const missingOrLink = (path: string): FileState => {
+function missingOrLink(path: string): FileState {
   try {
     return lstatSync(path).isSymbolicLink()
       ? { kind: 'denied', reason: 'the link leads nowhere' }
@@ -41,7 +41,7 @@ const missingOrLink = (path: string): FileState => {
   } catch {
     return { kind: 'missing' };
   }
-};
+}
 
 interface Kinds {
   readonly isFile: () => boolean;
@@ -57,13 +57,13 @@ const folderEntry = (entry: Dirent): FolderEntry => ({
 
 const withForwardSlashes = (path: string): string => (path.includes('\\') ? path.replaceAll('\\', '/') : path);
 
-const answer = <T>(ask: () => T): Answer<T> => {
+function answer<T>(ask: () => T): Answer<T> {
   try {
     return { ok: true, value: ask() };
   } catch (error) {
     return { ok: false, reason: reasonOf(error) };
   }
-};
+}
 
 const codeOf = (error: unknown): string =>
   error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';

@@ -15,7 +15,7 @@ const words: ReadonlyMap<string, boolean | null | number> = new Map<string, bool
 ]);
 
 /** The value of a plain scalar. */
-export const coreValue = (text: string): string | number | boolean | null => {
+export function coreValue(text: string): string | number | boolean | null {
   const word = words.get(text);
   if (word !== undefined) return word;
   if (!/^[-+.0-9]/u.test(text)) return text;
@@ -25,4 +25,4 @@ export const coreValue = (text: string): string | number | boolean | null => {
   const sign = infinite.exec(text)?.[1];
   if (sign === undefined) return text;
   return sign === '-' ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
-};
+}

@@ -24,7 +24,7 @@ const mostMistakes = 100;
  * Header and rows of a file, or undefined if it can't be read as a table. `isFreeText` says of a column, by its name,
  * whether line breaks and commas belong in it.
  */
-export const csvRows = (file: SourceFile, isFreeText: (column: string) => boolean): Staged<CsvTable | undefined> => {
+export function csvRows(file: SourceFile, isFreeText: (column: string) => boolean): Staged<CsvTable | undefined> {
   const { text, diagnostics: unclean } = cleanText(file);
   const diagnostics = [...unclean];
   const separator = otherSeparator(file, text);
@@ -46,21 +46,21 @@ export const csvRows = (file: SourceFile, isFreeText: (column: string) => boolea
     if (diagnostics.length >= mostMistakes) break;
   }
   return { value: hasErrors(diagnostics) ? undefined : { header, rows }, diagnostics };
-};
+}
 
-const cleanText = (file: SourceFile): { readonly text: string; readonly diagnostics: readonly Diagnostic[] } => {
+function cleanText(file: SourceFile): { readonly text: string; readonly diagnostics: readonly Diagnostic[] } {
   const sound = withoutControls(file);
   if (!hasHidden(sound.text)) return sound;
   const clean = withoutHidden(file, sound.text, unquotedCells(file, sound.text));
   return { text: clean.text, diagnostics: [...sound.diagnostics, ...clean.diagnostics] };
-};
+}
 
 const unquotedCells = function* (file: SourceFile, text: string): Generator<Cell> {
   for (const { cells } of scanCsv(file, text, [])) yield* cells.filter(({ quoted }) => !quoted);
 };
 
 /** A first line without a comma and with another mark between its words. */
-const otherSeparator = (file: SourceFile, text: string): Diagnostic | undefined => {
+function otherSeparator(file: SourceFile, text: string): Diagnostic | undefined {
   const start = /[^\r\n]/u.exec(text)?.index ?? 0;
   const [line = ''] = text.slice(start, start + 10_000).split(/[\r\n]/u, 1);
   if (line.includes(',')) return undefined;
@@ -69,15 +69,15 @@ const otherSeparator = (file: SourceFile, text: string): Diagnostic | undefined 
   const found = line[at] === ';' ? 'semicolons' : line[at] === '\t' ? 'tabs' : 'upright bars';
   const span = { file: file.path, start: start + at, end: start + at + 1 };
   return problem('csv/separator', { params: { found }, span });
-};
+}
 
-const checkRow = (
+function checkRow(
   file: SourceFile,
   header: CsvRow,
   row: CsvRow,
   isFreeText: (column: string) => boolean,
   diagnostics: Diagnostic[],
-): void => {
+): void {
   const found = row.cells.length;
   const wanted = header.cells.length;
   if (found !== wanted) {
@@ -95,7 +95,7 @@ const checkRow = (
       diagnostics.push(decimalCommaProblem(cell.text, cellSpan(file, cell)));
     }
   }
-};
+}
 
 /** Where a cell stands in its file. */
 export const cellSpan = (file: SourceFile, { start, end }: { readonly start: number; readonly end: number }): Span => ({
@@ -110,7 +110,7 @@ const cellCount = (file: SourceFile, row: CsvRow, found: number, wanted: number)
 const decimalComma = /^[-+]?[0-9]+,[0-9]+(?:\s*[A-Za-z%]+)?$/u;
 
 /** Cells that look like the halves of one number; none if three or more in a row could be. */
-const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] => {
+function brokenNumbers(file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] {
   const found: Diagnostic[] = [];
   let lastEnd = -1;
   for (const [index, cell] of cells.entries()) {
@@ -123,14 +123,14 @@ const brokenNumbers = (file: SourceFile, { cells }: CsvRow): readonly Diagnostic
     found.push(decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end })));
   }
   return found;
-};
+}
 
-const decimalCommaProblem = (found: string, span: Span): Diagnostic => {
+function decimalCommaProblem(found: string, span: Span): Diagnostic {
   const point = found.replace(',', '.');
   const thousands = /,[0-9]{3}(?![0-9])/u.test(found);
   const wanted = thousands ? `${found.replace(',', '')}, or ${point} if the comma is not for thousands` : point;
   return problem('csv/decimal-comma', { params: { found, wanted }, span });
-};
+}
 
 /** A cell as a scalar of the language; quotes around a cell say nothing about its value. */
 export const cellNode = (file: SourceFile, cell: Cell): ScalarNode => ({

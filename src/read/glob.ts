@@ -17,11 +17,11 @@ export interface Matches {
 }
 
 /** The files below `folder` that match the parts of a pattern. */
-export const matchFiles = (parts: readonly string[], folder: string, host: FileHost): Matches => {
+export function matchFiles(parts: readonly string[], folder: string, host: FileHost): Matches {
   const walk: Walk = { host, folder, found: new Set(), seen: new Set(), looked: 0 };
   matchFrom(walk, [], parts);
   return { paths: [...walk.found].sort(), tooMany: walk.looked > mostLookedAt };
-};
+}
 
 interface Walk {
   readonly host: FileHost;
@@ -32,7 +32,7 @@ interface Walk {
   looked: number;
 }
 
-const matchFrom = (walk: Walk, at: readonly string[], rest: readonly string[]): void => {
+function matchFrom(walk: Walk, at: readonly string[], rest: readonly string[]): void {
   const key = `${rest.join('/')}\n${at.join('/')}`;
   const [part, ...further] = rest;
   if (part === undefined || walk.seen.has(key) || walk.looked > mostLookedAt) return;
@@ -45,39 +45,39 @@ const matchFrom = (walk: Walk, at: readonly string[], rest: readonly string[]): 
   for (const { name, kind } of entriesOf(walk, at)) {
     if (kind === 'folder' && !name.startsWith('.')) matchFrom(walk, [...at, name], rest);
   }
-};
+}
 
-const matchPart = (walk: Walk, at: readonly string[], part: string, further: readonly string[]): void => {
+function matchPart(walk: Walk, at: readonly string[], part: string, further: readonly string[]): void {
   const names = isGlob(part) ? matchingNames(walk, at, part) : [part];
   for (const name of names) {
     const path = [...at, name];
     if (further.length > 0) matchFrom(walk, path, further);
     else if (isThere(walk, path)) walk.found.add(path.join('/'));
   }
-};
+}
 
 /** What can't be read is found too, so that it is reported instead of left out. */
-const isThere = (walk: Walk, path: readonly string[]): boolean => {
+function isThere(walk: Walk, path: readonly string[]): boolean {
   const { kind } = walk.host.stat(joined(walk.folder, path));
   return kind !== 'folder' && kind !== 'missing';
-};
+}
 
 const matchingNames = (walk: Walk, at: readonly string[], part: string): readonly string[] =>
   entriesOf(walk, at)
     .map(({ name }) => name)
     .filter((name) => (part.startsWith('.') || !name.startsWith('.')) && matchesName(name, part));
 
-const entriesOf = (walk: Walk, at: readonly string[]): readonly FolderEntry[] => {
+function entriesOf(walk: Walk, at: readonly string[]): readonly FolderEntry[] {
   const listed = walk.host.list(joined(walk.folder, at));
   if (!listed.ok) return [];
   walk.looked += listed.value.length + 1;
   return walk.looked > mostLookedAt ? [] : listed.value;
-};
+}
 
 const joined = (folder: string, parts: readonly string[]): string => [folder, ...parts].join('/');
 
 /** One name against one part of a pattern, in time of their product: no pattern makes it slow. */
-export const matchesName = (name: string, pattern: string): boolean => {
+export function matchesName(name: string, pattern: string): boolean {
   let at = 0;
   let read = 0;
   let star = -1;
@@ -99,4 +99,4 @@ export const matchesName = (name: string, pattern: string): boolean => {
     }
   }
   return /^\**$/u.test(pattern.slice(read));
-};
+}

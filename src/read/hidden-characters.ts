@@ -48,7 +48,7 @@ export interface CleanText {
 }
 
 /** Control characters to spaces, carriage returns alone to line ends; each problem is reported. */
-export const withoutControls = (file: SourceFile): CleanText => {
+export function withoutControls(file: SourceFile): CleanText {
   const diagnostics: Diagnostic[] = [];
   let text = file.text;
   const returns = loneReturns(text);
@@ -63,18 +63,18 @@ export const withoutControls = (file: SourceFile): CleanText => {
   }
   if (controls.length > 0) text = text.replaceAll(controlCharacter, ' ');
   return { text, diagnostics };
-};
+}
 
-const controlProblem = (file: SourceFile, code: number, offset: number): Diagnostic => {
+function controlProblem(file: SourceFile, code: number, offset: number): Diagnostic {
   const [character, span] = [codeName(code), spanAt(file, offset)];
   const name = invisible.get(code);
   if (name === undefined) return problem('source/control-character', { params: { character }, span });
   const help = 'delete it, or type the line anew: it turns around what stands behind it';
   return problem('source/invisible-character', { params: { name, character }, span, help });
-};
+}
 
 /** Looked for one by one: a file from an old system may have millions. */
-const loneReturns = (text: string): { readonly first: number; readonly count: number } => {
+function loneReturns(text: string): { readonly first: number; readonly count: number } {
   let first = -1;
   let count = 0;
   for (let at = text.indexOf('\r'); at !== -1; at = text.indexOf('\r', at + 1)) {
@@ -83,12 +83,12 @@ const loneReturns = (text: string): { readonly first: number; readonly count: nu
     count += 1;
   }
   return { first, count };
-};
+}
 
 /** Units that are changed at a time: millions of places in one text take hundreds of megabytes. */
 const AT_A_TIME = 100_000;
 
-const withLineFeeds = (text: string): string => {
+function withLineFeeds(text: string): string {
   const pieces: string[] = [];
   for (let start = 0; start < text.length;) {
     const end = start + AT_A_TIME;
@@ -98,7 +98,7 @@ const withLineFeeds = (text: string): string => {
     start = until;
   }
   return pieces.join('');
-};
+}
 
 const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>
   Array.from(text.matchAll(pattern), ({ index }) => index);
@@ -114,7 +114,7 @@ export const hasHidden = (text: string): boolean => text.search(hiddenCharacter)
 export type Ranges = Iterable<{ readonly start: number; readonly end: number }>;
 
 /** Hidden characters inside these stretches to spaces, the first of each stretch reported. */
-export const withoutHidden = (file: SourceFile, text: string, ranges: Ranges): CleanText => {
+export function withoutHidden(file: SourceFile, text: string, ranges: Ranges): CleanText {
   const diagnostics: Diagnostic[] = [];
   const pieces: string[] = [];
   let done = 0;
@@ -130,9 +130,9 @@ export const withoutHidden = (file: SourceFile, text: string, ranges: Ranges): C
     done = end;
   }
   return { text: pieces.join('') + text.slice(done), diagnostics };
-};
+}
 
-const hiddenProblem = (file: SourceFile, text: string, offset: number): Diagnostic => {
+function hiddenProblem(file: SourceFile, text: string, offset: number): Diagnostic {
   const code = text.charCodeAt(offset);
   const character = codeName(code);
   const span = spanAt(file, offset);
@@ -140,4 +140,4 @@ const hiddenProblem = (file: SourceFile, text: string, offset: number): Diagnost
   return space === undefined
     ? problem('source/invisible-character', { params: { name: invisible.get(code) ?? 'character', character }, span })
     : problem('source/no-break-space', { params: { name: space, character }, span });
-};
+}

@@ -32,7 +32,7 @@ export interface FileToLoad {
 }
 
 /** The text of an ordinary file, or why there is none; undefined if there is no file to show anything of. */
-export const loadFile = (wanted: FileToLoad, host: FileHost): LoadedFile | Diagnostic => {
+export function loadFile(wanted: FileToLoad, host: FileHost): LoadedFile | Diagnostic {
   const state = host.stat(wanted.location);
   const span = wanted.namedAt;
   if (state.kind === 'missing') return problem('files/missing', { params: { wanted: wanted.wanted }, span });
@@ -45,15 +45,15 @@ export const loadFile = (wanted: FileToLoad, host: FileHost): LoadedFile | Diagn
   return read.value.length > wanted.mostBytes
     ? tooLarge(wanted, read.value.length)
     : decodeText(wanted.path, read.value);
-};
+}
 
 const unreadable = ({ wanted, namedAt }: FileToLoad, reason: string): Diagnostic =>
   problem('files/unreadable', { params: { wanted, reason }, span: namedAt });
 
-const tooLarge = ({ path, mostBytes }: FileToLoad, bytes: number): LoadedFile => {
+function tooLarge({ path, mostBytes }: FileToLoad, bytes: number): LoadedFile {
   const params = { size: megabytes(bytes), most: megabytes(mostBytes) };
   return refused(sourceFile(path, ''), problem('source/too-large', { params, span: { file: path, start: 0, end: 0 } }));
-};
+}
 
 const megabytes = (bytes: number): string => `${(bytes / 1_000_000).toFixed(1).replace(/\.0$/u, '')} MB`;
 
@@ -64,7 +64,7 @@ const refused = (file: SourceFile, diagnostic: Diagnostic): LoadedFile => ({
 });
 
 /** UTF-8 bytes to text. The text of a binary file is left out: nobody wants it on a terminal. */
-export const decodeText = (path: string, bytes: Uint8Array): LoadedFile => {
+export function decodeText(path: string, bytes: Uint8Array): LoadedFile {
   const start = { file: path, start: 0, end: 0 };
   const utf16 = utf16Order(bytes);
   if (utf16 !== undefined) return refused(sourceFile(path, ''), problem('source/utf16', { span: start }));
@@ -79,12 +79,12 @@ export const decodeText = (path: string, bytes: Uint8Array): LoadedFile => {
   } catch {
     return notUtf8(path, bytes);
   }
-};
+}
 
-const utf16Order = (bytes: Uint8Array): 'little' | 'big' | undefined => {
+function utf16Order(bytes: Uint8Array): 'little' | 'big' | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'little';
   return bytes[0] === 0xfe && bytes[1] === 0xff ? 'big' : undefined;
-};
+}
 
 const signatures: readonly (readonly [string, readonly number[]])[] = [
   ['it is a zip archive, as .xlsx and .ods files are', [0x50, 0x4b, 0x03, 0x04]],
@@ -95,14 +95,14 @@ const signatures: readonly (readonly [string, readonly number[]])[] = [
   ['it is a compressed file', [0x1f, 0x8b]],
 ];
 
-const binarySign = (bytes: Uint8Array): string | undefined => {
+function binarySign(bytes: Uint8Array): string | undefined {
   for (const [name, signature] of signatures) {
     if (signature.every((byte, index) => bytes[index] === byte)) return name;
   }
   return bytes.includes(0) ? 'it holds zero bytes' : undefined;
-};
+}
 
-const notUtf8 = (path: string, bytes: Uint8Array): LoadedFile => {
+function notUtf8(path: string, bytes: Uint8Array): LoadedFile {
   const at = firstBadByte(bytes);
   const byte = bytes[at] ?? 0;
   // Windows-1252 gives every byte a character of one unit, so offsets behind the sound part stay right.
@@ -113,10 +113,10 @@ const notUtf8 = (path: string, bytes: Uint8Array): LoadedFile => {
   const guess = byte >= 0xa0 ? `; in Latin-1 it would be ${rest.charAt(0)}` : '';
   const params = { byte: `0x${byte.toString(16).toUpperCase().padStart(2, '0')}`, guess };
   return refused(file, problem('source/not-utf8', { params, span }));
-};
+}
 
 /** Index of the first byte that belongs to no character; found by halving, as a prefix of a sound text is sound. */
-const firstBadByte = (bytes: Uint8Array): number => {
+function firstBadByte(bytes: Uint8Array): number {
   let sound = 0;
   let unsound = bytes.length;
   while (unsound - sound > 1) {
@@ -125,30 +125,30 @@ const firstBadByte = (bytes: Uint8Array): number => {
     else unsound = middle;
   }
   return characterStart(bytes, sound);
-};
+}
 
 /** With `stream`, a character cut off at the end is no fault. */
-const isSoundPrefix = (bytes: Uint8Array): boolean => {
+function isSoundPrefix(bytes: Uint8Array): boolean {
   try {
     new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: true });
     return true;
   } catch {
     return false;
   }
-};
+}
 
 /** From the byte where decoding fails back to the lead byte of the character it breaks. */
-const characterStart = (bytes: Uint8Array, at: number): number => {
+function characterStart(bytes: Uint8Array, at: number): number {
   let start = at;
   while (start > 0 && at - start < 3 && !isWhole(bytes.subarray(0, start))) start -= 1;
   return start;
-};
+}
 
-const isWhole = (bytes: Uint8Array): boolean => {
+function isWhole(bytes: Uint8Array): boolean {
   try {
     new TextDecoder('utf-8', { fatal: true }).decode(bytes);
     return true;
   } catch {
     return false;
   }
-};
+}

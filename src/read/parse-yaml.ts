@@ -37,7 +37,7 @@ export interface ParsedYaml {
 }
 
 /** The root of a file's only document, of `most` tokens at most. Takes time in proportion to the text. */
-export const parseYaml = (file: SourceFile, most?: number): Staged<ParsedYaml> => {
+export function parseYaml(file: SourceFile, most?: number): Staged<ParsedYaml> {
   const sound = withoutControls(file);
   const clean = hasHidden(sound.text)
     ? withoutHidden(file, sound.text, unquotedTokens(sound.text))
@@ -50,14 +50,14 @@ export const parseYaml = (file: SourceFile, most?: number): Staged<ParsedYaml> =
   });
   const diagnostics = [...hidden, ...withoutMost([...told.map(({ diagnostic }) => diagnostic), ...rest])];
   return { value: { root, isBroken: hasErrors(diagnostics), isWhole, mistakes }, diagnostics };
-};
+}
 
 /** A file mended in many places has more to tell than anybody reads. */
-const withoutMost = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] => {
+function withoutMost(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
   if (diagnostics.length <= mostMistakes + 1) return diagnostics;
   const shown = diagnostics.filter(({ code }) => code !== 'yaml/more').slice(0, mostMistakes);
   return [...shown, problem('yaml/more', { params: { most: mostMistakes }, span: shown.at(-1)?.span })];
-};
+}
 
 interface ParsedText extends Staged<Node> {
   readonly mends: readonly Mend[];
@@ -79,7 +79,7 @@ const mostRounds = 12;
 const mostReread = 12_000_000;
 const mostRetaken = 1_500_000;
 
-const parseMending = (path: string, text: string, most: number | undefined): MendedYaml => {
+function parseMending(path: string, text: string, most: number | undefined): MendedYaml {
   const told = new Map<string, Mend>();
   const tabs: number[] = [];
   let columns: number | undefined;
@@ -105,7 +105,7 @@ const parseMending = (path: string, text: string, most: number | undefined): Men
     mended = step.text;
     back = (offset) => before(step.back(offset));
   }
-};
+}
 
 /** How far apart tab stops may be in the editor of whoever indents with tabs. */
 const tabStops = [2, 4, 8];
@@ -115,18 +115,13 @@ const mostTabbed = 300_000;
 const ofIndent: ReadonlySet<string> = new Set(['yaml/indent', 'yaml/outdented', 'yaml/key-under-value']);
 
 /** The width of tabs that puts all lines where they fit, if there is one. */
-const tabWidth = (
-  path: string,
-  text: string,
-  tabs: readonly number[],
-  most: number | undefined,
-): number | undefined => {
+function tabWidth(path: string, text: string, tabs: readonly number[], most: number | undefined): number | undefined {
   if (text.length > mostTabbed) return undefined;
   return tabStops.find((columns) => {
     const { mends, diagnostics } = parseText(path, mendText(text, tabEdits(text, tabs, columns)).text, most);
     return diagnostics.every(losesNoKey) && mends.every(({ diagnostic }) => !ofIndent.has(diagnostic.code));
   });
-};
+}
 
 const identityOf = ({ diagnostic: { code, span } }: Mend, back: Back): string =>
   `${code} ${String(back(span?.start ?? 0))}`;
@@ -134,7 +129,7 @@ const identityOf = ({ diagnostic: { code, span } }: Mend, back: Back): string =>
 const mendBack = (mend: Mend, back: Back): Mend => ({ ...mend, diagnostic: diagnosticBack(mend.diagnostic, back) });
 
 /** Mends that weren't tried before and don't touch each other: what they leave comes again when the text is read again. */
-const freshMends = (mends: readonly Mend[], told: ReadonlyMap<string, Mend>, back: Back): readonly Mend[] => {
+function freshMends(mends: readonly Mend[], told: ReadonlyMap<string, Mend>, back: Back): readonly Mend[] {
   const fresh: Mend[] = [];
   const taken: Edit[] = [];
   for (const mend of mends) {
@@ -144,7 +139,7 @@ const freshMends = (mends: readonly Mend[], told: ReadonlyMap<string, Mend>, bac
     taken.push(...mend.edits);
   }
   return fresh;
-};
+}
 
 const touches = (a: Edit, b: Edit): boolean => a.at <= b.at + b.cut && b.at <= a.at + a.cut;
 
@@ -154,7 +149,7 @@ interface SoFar {
   readonly back: Back;
 }
 
-const finished = (path: string, parsed: ParsedText, { told, tabs, back }: SoFar): MendedYaml => {
+function finished(path: string, parsed: ParsedText, { told, tabs, back }: SoFar): MendedYaml {
   const isMended = told.size + tabs.length > 0;
   const unmended = parsed.mends.filter((mend) => !told.has(identityOf(mend, back))).map(({ diagnostic }) => diagnostic);
   const rest = [...parsed.diagnostics, ...unmended];
@@ -167,15 +162,15 @@ const finished = (path: string, parsed: ParsedText, { told, tabs, back }: SoFar)
     ],
     isWhole: parsed.isWhole,
   };
-};
+}
 
-const tabProblems = (path: string, tabs: readonly number[]): readonly Diagnostic[] => {
+function tabProblems(path: string, tabs: readonly number[]): readonly Diagnostic[] {
   const start = Math.min(...tabs);
   if (tabs.length === 0) return [];
   return [problem('yaml/tab-indent', { params: { lines: tabs.length }, span: { file: path, start, end: start + 1 } })];
-};
+}
 
-const parseText = (path: string, text: string, most: number | undefined): ParsedText => {
+function parseText(path: string, text: string, most: number | undefined): ParsedText {
   const state = startParse(path, text, tokenStream(text), most);
   skipDirectives(state);
   const value = documentNode(state);
@@ -183,9 +178,9 @@ const parseText = (path: string, text: string, most: number | undefined): Parsed
   const diagnostics = [...state.diagnostics, ...lexicalProblems(state)];
   const isWhole = !state.stopped && !state.lostLine;
   return { value, diagnostics, mends: state.mends, tabs: state.tokens.tabs, taken: state.taken, isWhole };
-};
+}
 
-const skipDirectives = (state: ParseState): void => {
+function skipDirectives(state: ParseState): void {
   while (state.current.kind === 'directive') {
     const token = advance(state);
     const found = textAt(state, token);
@@ -198,9 +193,9 @@ const skipDirectives = (state: ParseState): void => {
   if (current.first || current.kind === 'end') return;
   const help = 'begin on the line below ---, or leave the --- out';
   report(state, 'yaml/syntax', { params: { found: inWords(state, current) }, span: spanOf(state, current), help });
-};
+}
 
-const refuseFurtherDocuments = (state: ParseState): void => {
+function refuseFurtherDocuments(state: ParseState): void {
   while (state.current.kind === 'document-end') advance(state);
   const { current } = state;
   if (current.kind === 'end') return;
@@ -208,9 +203,9 @@ const refuseFurtherDocuments = (state: ParseState): void => {
   const span = spanOf(state, current);
   if (current.kind === 'document-start') reportMended(state, 'yaml/several-documents', { span }, cut, true);
   else report(state, 'yaml/several-documents', { span });
-};
+}
 
-const lexicalProblems = ({ path, tokens }: ParseState): readonly Diagnostic[] => {
+function lexicalProblems({ path, tokens }: ParseState): readonly Diagnostic[] {
   const diagnostics: Diagnostic[] = [];
   for (const offset of tokens.touchingComments.slice(0, 1)) {
     const span = { file: path, start: offset, end: offset + 1 };
@@ -218,7 +213,7 @@ const lexicalProblems = ({ path, tokens }: ParseState): readonly Diagnostic[] =>
     diagnostics.push(problem('yaml/syntax', { params: { found: '"#"' }, span, help }));
   }
   return diagnostics;
-};
+}
 
 /** The tokens in which a hidden character can't be meant. */
 const unquotedTokens = function* (text: string): Generator<Token> {

@@ -22,7 +22,7 @@ export interface PlanFolder {
 }
 
 /** The folder and entry file of a plan given as a file or a folder. */
-export const findPlanFolder = (entryPath: string, host: FileHost): PlanFolder | Diagnostic => {
+export function findPlanFolder(entryPath: string, host: FileHost): PlanFolder | Diagnostic {
   const given = entryPath.length > 1 ? entryPath.replace(/\/+$/u, '') : entryPath;
   const state = host.stat(given);
   if (state.kind === 'missing') {
@@ -39,25 +39,25 @@ export const findPlanFolder = (entryPath: string, host: FileHost): PlanFolder | 
     return problem('files/no-season', { params: { folder: entryPath }, help: helpForNoSeason(given, host) });
   }
   return planFolder(given, entryName, host);
-};
+}
 
-const planFolder = (location: string, entry: string, host: FileHost): PlanFolder | Diagnostic => {
+function planFolder(location: string, entry: string, host: FileHost): PlanFolder | Diagnostic {
   const real = host.realPath(location === '' ? '/' : location);
   if (!real.ok) return problem('files/unreadable', { params: { wanted: location, reason: real.reason } });
   return { kind: 'folder', location, real: real.value, entry };
-};
+}
 
 const folderOf = (path: string): string => (path.includes('/') ? path.slice(0, path.lastIndexOf('/')) : '.');
 
 const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 
-const helpForNoSeason = (folder: string, host: FileHost): string => {
+function helpForNoSeason(folder: string, host: FileHost): string {
   const listed = host.list(folder);
   const yaml = listed.ok ? listed.value.map(({ name }) => name).filter((name) => /\.ya?ml$/iu.test(name)) : [];
   const [first] = yaml.sort();
   if (first !== undefined) return `name the entry file itself: ${folder}/${first}`;
   return `begin a plan with: footfall new ${folder}`;
-};
+}
 
 /** Where a path of the plan leads: for the host, and behind all links. */
 export interface Target {
@@ -68,7 +68,7 @@ export interface Target {
 }
 
 /** The file a path of a plan leads to, or why it can't be read. */
-export const findTarget = (folder: PlanFolder, path: PlanPath, span: Span, host: FileHost): Target | Diagnostic => {
+export function findTarget(folder: PlanFolder, path: PlanPath, span: Span, host: FileHost): Target | Diagnostic {
   const location = `${folder.location}/${path.path}`;
   const real = host.realPath(location);
   if (real.ok) {
@@ -82,10 +82,10 @@ export const findTarget = (folder: PlanFolder, path: PlanPath, span: Span, host:
     return problem('files/unreadable', { params: { wanted: path.path, reason: real.reason }, span });
   const help = helpForMissing(path.parts, `${folder.location}/`, host);
   return problem('files/missing', { params: { wanted: path.path }, span, help });
-};
+}
 
 /** The path with its first wrong part mended, if something near it is there. */
-export const helpForMissing = (parts: readonly string[], base: string, host: FileHost): string | undefined => {
+export function helpForMissing(parts: readonly string[], base: string, host: FileHost): string | undefined {
   for (const [index, part] of parts.entries()) {
     const before = parts.slice(0, index);
     const here = base + [...before, part].join('/');
@@ -96,4 +96,4 @@ export const helpForMissing = (parts: readonly string[], base: string, host: Fil
     return near === undefined ? undefined : `did you mean "${[...before, near, ...parts.slice(index + 1)].join('/')}"?`;
   }
   return undefined;
-};
+}

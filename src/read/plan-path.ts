@@ -15,7 +15,7 @@ export interface PlanPath {
 }
 
 /** The parts of a path below the plan's folder; else a diagnostic at `span` that says why it may not be followed. */
-export const parsePlanPath = (written: string, span: Span | undefined): PlanPath | Diagnostic => {
+export function parsePlanPath(written: string, span: Span | undefined): PlanPath | Diagnostic {
   const outside = leadsOutside(written);
   if (outside !== undefined) {
     return problem('files/outside', { params: { wanted: written, way: outside }, span });
@@ -31,9 +31,9 @@ export const parsePlanPath = (written: string, span: Span | undefined): PlanPath
     params: { wanted: written, way: 'goes up out of the plan folder with ..' },
     span,
   });
-};
+}
 
-const leadsOutside = (written: string): string | undefined => {
+function leadsOutside(written: string): string | undefined {
   if (/^[A-Za-z]:/u.test(written)) return 'begins with a drive of Windows, and a path in a plan begins in its folder';
   if (/^(?:\\\\|\/\/)/u.test(written)) return 'names another machine, and a path in a plan begins in its folder';
   if (/^[/\\]/u.test(written)) return 'begins at the root, and a path in a plan begins in its folder';
@@ -41,7 +41,7 @@ const leadsOutside = (written: string): string | undefined => {
   if (/^[A-Za-z][A-Za-z0-9+.-]+:\/\//u.test(written)) return 'is an address, and a plan reads files of its folder only';
   const backslashed = written.includes('\\') && partsWithin(written.replaceAll('\\', '/')) === undefined;
   return backslashed ? 'goes up out of the plan folder with ..' : undefined;
-};
+}
 
 interface Unportable {
   readonly way: string;
@@ -50,7 +50,7 @@ interface Unportable {
 
 const reservedOnWindows = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/iu;
 
-const isUnportable = (written: string): Unportable | undefined => {
+function isUnportable(written: string): Unportable | undefined {
   if (/[\u0000-\u001f\u007f]/u.test(written))
     return { way: 'has a control character in it', help: 'type the path anew' };
   if (written.includes('\\')) {
@@ -68,14 +68,14 @@ const isUnportable = (written: string): Unportable | undefined => {
     return { way: 'has a name that ends in a dot or a space, which Windows drops', help: 'rename the file' };
   }
   return written === '' ? { way: 'is no path', help: 'write the path of a file from the plan folder' } : undefined;
-};
+}
 
 /** The parts with `.` and `..` worked out, or undefined if they lead out of the folder. */
-const partsWithin = (written: string): readonly string[] | undefined => {
+function partsWithin(written: string): readonly string[] | undefined {
   const parts: string[] = [];
   for (const part of written.split('/')) {
     if (part === '..' && parts.pop() === undefined) return undefined;
     if (part !== '..' && part !== '.' && part !== '') parts.push(part);
   }
   return parts;
-};
+}

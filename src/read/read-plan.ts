@@ -46,7 +46,7 @@ type Inclusion = (typeof inclusions)[number];
  * slashes. Files with mistakes are among `files`, so that they can be shown, and among `documents` only where all of
  * them was read; if the entry file isn't, there are no documents at all.
  */
-export const readPlan = (entryPath: string, host: FileHost, parse: Parse = parseYaml): Staged<Documents> => {
+export function readPlan(entryPath: string, host: FileHost, parse: Parse = parseYaml): Staged<Documents> {
   const folder = findPlanFolder(entryPath, host);
   if (!('kind' in folder)) return { value: { files: [], documents: [] }, diagnostics: [folder] };
   const collector = createCollector();
@@ -69,40 +69,40 @@ export const readPlan = (entryPath: string, host: FileHost, parse: Parse = parse
   const { diagnostics } = collector;
   const files = inOrder(reading.files, (file) => file.path);
   return { value: { files, documents, ...gapsOf(reading, documents, diagnostics) }, diagnostics };
-};
+}
 
 /** Mistakes in documents that were read all the same, and whether anything else is missing from the plan. */
-const gapsOf = (
+function gapsOf(
   { mistakes }: Reading,
   documents: readonly Document[],
   diagnostics: readonly Diagnostic[],
-): Pick<Documents, 'mistakes' | 'isIncomplete'> => {
+): Pick<Documents, 'mistakes' | 'isIncomplete'> {
   const paths = new Set(documents.map(pathOf));
   const isIncomplete = diagnostics.some(
     ({ code, severity, span }) =>
       severity === 'error' && !(/^(?:yaml|source)\//u.test(code) && paths.has(span?.file ?? '')),
   );
   return { ...(mistakes.length > 0 && { mistakes }), ...(isIncomplete && { isIncomplete }) };
-};
+}
 
 const pathOf = ({ file }: Document): string => file.path;
 
 /** The entry file, which is first already, and the rest by path. */
-const inOrder = <T>(items: readonly T[], path: (item: T) => string): readonly T[] => {
+function inOrder<T>(items: readonly T[], path: (item: T) => string): readonly T[] {
   const [entry, ...others] = items;
   if (entry === undefined) return [];
   return [entry, ...others.sort((a, b) => (path(a) < path(b) ? -1 : 1))];
-};
+}
 
-const readEntry = (reading: Reading, entryPath: string): void => {
+function readEntry(reading: Reading, entryPath: string): void {
   const { folder, host } = reading;
   const location = `${folder.location}/${folder.entry}`;
   const real = host.realPath(location);
   if (real.ok) reading.known.add(real.value);
   readYaml(reading, { location, path: folder.entry, wanted: entryPath, mostBytes: mostYamlBytes }, true);
-};
+}
 
-const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void => {
+function readYaml(reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void {
   const file = load(reading, wanted);
   if (file === undefined) return;
   const { value, diagnostics } = reading.parse(file);
@@ -113,9 +113,9 @@ const readYaml = (reading: Reading, wanted: Parameters<typeof loadFile>[0], isEn
   reading.mistakes.push(...value.mistakes);
   if (isEmpty(value.root)) reading.collector.add([emptyFile(file, isEntry)]);
   else reading.documents.push(document);
-};
+}
 
-const load = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceFile | undefined => {
+function load(reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceFile | undefined {
   const loaded = loadFile(wanted, reading.host);
   if (!('file' in loaded)) {
     reading.collector.add([loaded]);
@@ -124,17 +124,17 @@ const load = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceF
   reading.files.push(loaded.file);
   reading.collector.add(loaded.diagnostics);
   return loaded.sound ? loaded.file : undefined;
-};
+}
 
 const isEmpty = (root: Node): boolean => root.kind === 'scalar' && root.value === null && root.text === '';
 
-const emptyFile = (file: SourceFile, isEntry: boolean): Diagnostic => {
+function emptyFile(file: SourceFile, isEntry: boolean): Diagnostic {
   const what = isEntry ? 'it is the entry file, and there is no plan without it' : 'it adds nothing to the plan';
   const span = { file: file.path, start: 0, end: 0 };
   return problem('source/empty', { params: { what }, span, severity: isEntry ? 'error' : 'warning' });
-};
+}
 
-const readIncluded = (reading: Reading, { file, root }: Document): void => {
+function readIncluded(reading: Reading, { file, root }: Document): void {
   if (root.kind !== 'map') return;
   const mistakes = reading.collector.diagnostics.flatMap(({ span }) => (span?.file === file.path ? [span.start] : []));
   for (const inclusion of inclusions) {
@@ -145,15 +145,15 @@ const readIncluded = (reading: Reading, { file, root }: Document): void => {
       if (!mistakes.some((at) => start <= at && at < end)) include(reading, inclusion, item);
     }
   }
-};
+}
 
 /** One path or a list of them; what is neither is left to the checks of the language. */
-const writtenPaths = (node: Node): readonly ScalarNode[] => {
+function writtenPaths(node: Node): readonly ScalarNode[] {
   const items = node.kind === 'sequence' ? node.items : [node];
   return items.filter((item): item is ScalarNode => item.kind === 'scalar' && item.value !== null);
-};
+}
 
-const include = (reading: Reading, inclusion: Inclusion, item: ScalarNode): void => {
+function include(reading: Reading, inclusion: Inclusion, item: ScalarNode): void {
   const path = parsePlanPath(item.text, item.span);
   if (!('kind' in path)) {
     reading.collector.add([path]);
@@ -164,9 +164,9 @@ const include = (reading: Reading, inclusion: Inclusion, item: ScalarNode): void
   const isEntryAlone = paths.every(({ path: each }) => each === reading.folder.entry) && isGlob(path.path);
   if (added.length > 0 || paths.length === 0 || isEntryAlone) return;
   reading.collector.report('files/listed-twice', { params: { wanted: item.text }, span: item.span });
-};
+}
 
-const matching = (reading: Reading, pattern: PlanPath, item: ScalarNode): readonly PlanPath[] => {
+function matching(reading: Reading, pattern: PlanPath, item: ScalarNode): readonly PlanPath[] {
   const { collector, folder, host } = reading;
   const { paths, tooMany } = matchFiles(pattern.parts, folder.location, host);
   if (tooMany) {
@@ -178,10 +178,10 @@ const matching = (reading: Reading, pattern: PlanPath, item: ScalarNode): readon
     collector.report('files/no-match', { params: { pattern: item.text }, span: item.span, help });
   }
   return paths.map((path) => ({ kind: 'path', parts: path.split('/'), path }));
-};
+}
 
 /** What is in the folder where the pattern begins to look. */
-const helpForNoMatch = ({ parts }: PlanPath, folder: PlanFolder, host: FileHost): string => {
+function helpForNoMatch({ parts }: PlanPath, folder: PlanFolder, host: FileHost): string {
   const fixed = parts.slice(
     0,
     parts.findIndex((part) => isGlob(part)),
@@ -193,10 +193,10 @@ const helpForNoMatch = ({ parts }: PlanPath, folder: PlanFolder, host: FileHost)
   if (names.length === 0) return `${where} is empty`;
   const shown = names.slice(0, 5).join(', ');
   return `${where} has ${shown}${names.length > 5 ? ` and ${String(names.length - 5)} more` : ''}`;
-};
+}
 
 /** Whether the file is part of the plan by this item: true too if it can't be read, which is reported. */
-const includeFile = (reading: Reading, inclusion: Inclusion, path: PlanPath, item: ScalarNode): boolean => {
+function includeFile(reading: Reading, inclusion: Inclusion, path: PlanPath, item: ScalarNode): boolean {
   const target = findTarget(reading.folder, path, item.span, reading.host);
   if (!('kind' in target)) {
     reading.collector.add([target]);
@@ -206,9 +206,9 @@ const includeFile = (reading: Reading, inclusion: Inclusion, path: PlanPath, ite
   if (reading.host.stat(target.location).kind === 'file') reading.known.add(target.real);
   readTarget(reading, inclusion, target, item);
   return true;
-};
+}
 
-const readTarget = (reading: Reading, inclusion: Inclusion, target: Target, item: ScalarNode): void => {
+function readTarget(reading: Reading, inclusion: Inclusion, target: Target, item: ScalarNode): void {
   const { location, path } = target;
   if (reading.host.stat(location).kind === 'file' && !inclusion.endings.test(path)) {
     const params = { wanted: path, endings: inclusion.endingsInWords, key: `${inclusion.key}:` };
@@ -218,12 +218,12 @@ const readTarget = (reading: Reading, inclusion: Inclusion, target: Target, item
   const wanted = { location, path, wanted: path, namedAt: item.span };
   if (inclusion.reads === 'yaml') readYaml(reading, { ...wanted, mostBytes: mostYamlBytes }, false);
   else readRoster(reading, { ...wanted, mostBytes: mostCsvBytes });
-};
+}
 
-const readRoster = (reading: Reading, wanted: Parameters<typeof loadFile>[0]): void => {
+function readRoster(reading: Reading, wanted: Parameters<typeof loadFile>[0]): void {
   const file = load(reading, wanted);
   if (file === undefined) return;
   const { value: root, diagnostics } = rosterRoot(file);
   reading.collector.add(diagnostics);
   if (root !== undefined) reading.documents.push({ file, root });
-};
+}

@@ -37,7 +37,7 @@ interface Group {
 type Column = Leaf | Group;
 
 /** The root of the document a roster stands for; undefined if the file has mistakes. */
-export const rosterRoot = (file: SourceFile): Staged<MapNode | undefined> => {
+export function rosterRoot(file: SourceFile): Staged<MapNode | undefined> {
   const { value: table, diagnostics } = csvRows(file, (column) => freeTextColumns.has(column));
   if (table === undefined) return { value: undefined, diagnostics };
   const columns = readHeader(file, table.header);
@@ -46,20 +46,20 @@ export const rosterRoot = (file: SourceFile): Staged<MapNode | undefined> => {
   const athletes = readAthletes(file, table, columns.value);
   const all = [...diagnostics, ...columns.diagnostics, ...athletes.diagnostics];
   return { value: hasErrors(all) ? undefined : wrapped(file, table.header, athletes.value), diagnostics: all };
-};
+}
 
-const wrapped = (file: SourceFile, header: CsvRow, entries: readonly MapEntry[]): MapNode => {
+function wrapped(file: SourceFile, header: CsvRow, entries: readonly MapEntry[]): MapNode {
   const span = { file: file.path, start: 0, end: file.text.length };
   const keySpan = cellSpan(file, header.cells[0] ?? header);
   return { kind: 'map', span, entries: [{ key: 'athletes', keySpan, value: { kind: 'map', span, entries } }] };
-};
+}
 
 interface Columns {
   readonly id: number;
   readonly children: ReadonlyMap<string, Column>;
 }
 
-const readHeader = (file: SourceFile, header: CsvRow): Staged<Columns> => {
+function readHeader(file: SourceFile, header: CsvRow): Staged<Columns> {
   const diagnostics: Diagnostic[] = [];
   const children = new Map<string, Column>();
   const id = header.cells.findIndex(({ text }) => text === idColumn);
@@ -73,15 +73,10 @@ const readHeader = (file: SourceFile, header: CsvRow): Staged<Columns> => {
     if (found !== undefined) diagnostics.push(found);
   }
   return { value: { id, children }, diagnostics };
-};
+}
 
 /** Puts a column into its group, making the groups its dots ask for. */
-const placeColumn = (
-  file: SourceFile,
-  cell: Cell,
-  index: number,
-  root: Map<string, Column>,
-): Diagnostic | undefined => {
+function placeColumn(file: SourceFile, cell: Cell, index: number, root: Map<string, Column>): Diagnostic | undefined {
   const parts = cell.text.split('.');
   const span = cellSpan(file, cell);
   if (parts.includes('')) return problem('csv/unnamed-column', { params: { position: index + 1 }, span });
@@ -105,17 +100,17 @@ const placeColumn = (
     }
   }
   return undefined;
-};
+}
 
-const clash = (file: SourceFile, cell: Cell, there: Column | undefined, keySpan: Span): Diagnostic => {
+function clash(file: SourceFile, cell: Cell, there: Column | undefined, keySpan: Span): Diagnostic {
   const span = cellSpan(file, cell);
   const related = there === undefined ? [] : [{ span: there.keySpan, message: 'the first one is here' }];
   const isSame = there === undefined || (there.kind === 'cell' && keySpan.end === span.end);
   if (isSame) return problem('csv/duplicate-column', { params: { column: cell.text }, span, related });
   return problem('csv/column-clash', { params: { column: cell.text, other: there.key }, span, related });
-};
+}
 
-const readAthletes = (file: SourceFile, { rows }: CsvTable, columns: Columns): Staged<readonly MapEntry[]> => {
+function readAthletes(file: SourceFile, { rows }: CsvTable, columns: Columns): Staged<readonly MapEntry[]> {
   const diagnostics: Diagnostic[] = [];
   const seen = new Map<string, Span>();
   const entries: MapEntry[] = [];
@@ -136,19 +131,19 @@ const readAthletes = (file: SourceFile, { rows }: CsvTable, columns: Columns): S
     }
   }
   return { value: entries, diagnostics };
-};
+}
 
 /** The fields of one row, in the order of the columns; a group without any filled cell is left out. */
-const fieldsOf = (file: SourceFile, row: CsvRow, columns: ReadonlyMap<string, Column>): readonly MapEntry[] => {
+function fieldsOf(file: SourceFile, row: CsvRow, columns: ReadonlyMap<string, Column>): readonly MapEntry[] {
   const entries: MapEntry[] = [];
   for (const column of columns.values()) {
     const value = column.kind === 'cell' ? cellValue(file, row, column) : groupValue(file, row, column);
     if (value !== undefined) entries.push({ key: column.key, keySpan: column.keySpan, value });
   }
   return entries;
-};
+}
 
-const groupValue = (file: SourceFile, row: CsvRow, group: Group): Node | undefined => {
+function groupValue(file: SourceFile, row: CsvRow, group: Group): Node | undefined {
   const entries = fieldsOf(file, row, group.children);
   const first = entries[0]?.value.span;
   if (first === undefined) return undefined;
@@ -156,19 +151,19 @@ const groupValue = (file: SourceFile, row: CsvRow, group: Group): Node | undefin
   const start = Math.min(...spans.map((span) => span.start));
   const end = Math.max(...spans.map((span) => span.end));
   return { kind: 'map', span: { file: file.path, start, end }, entries };
-};
+}
 
-const cellValue = (file: SourceFile, row: CsvRow, column: Leaf): Node | undefined => {
+function cellValue(file: SourceFile, row: CsvRow, column: Leaf): Node | undefined {
   const cell = row.cells[column.index];
   if (cell === undefined || cell.text === '') return undefined;
   return column.isList ? wordsOf(file, cell) : cellNode(file, cell);
-};
+}
 
-const wordsOf = (file: SourceFile, cell: Cell): Node => {
+function wordsOf(file: SourceFile, cell: Cell): Node {
   const items = Array.from(cell.text.matchAll(/[^;\s]+/gu), ({ 0: text, index }): Node => {
     const start = cell.textStart + index;
     const span = { file: file.path, start, end: Math.min(start + text.length, cell.end) };
     return { kind: 'scalar', span, text, value: coreValue(text), quoted: false };
   });
   return { kind: 'sequence', span: cellSpan(file, cell), items };
-};
+}

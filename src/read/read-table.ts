@@ -30,12 +30,12 @@ export interface Table {
 }
 
 /** The rows of the file that `path`, a value in the plan, names; none if the file has mistakes. */
-export const readTable = (
+export function readTable(
   entryPath: string,
   path: ScalarNode,
   columns: readonly TableColumn[],
   host: FileHost,
-): Staged<Table> => {
+): Staged<Table> {
   const folder = findPlanFolder(entryPath, host);
   if (!('kind' in folder)) return nothing(folder);
   const parsed = parsePlanPath(path.text, path.span);
@@ -51,12 +51,12 @@ export const readTable = (
   if (!('file' in loaded)) return nothing(loaded);
   if (!loaded.sound) return { value: { file: loaded.file, rows: [] }, diagnostics: loaded.diagnostics };
   return tableOf(loaded.file, columns);
-};
+}
 
 const nothing = (diagnostic: Diagnostic): Staged<Table> => ({ value: { rows: [] }, diagnostics: [diagnostic] });
 
 /** The rows of a file that has been loaded. */
-export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Staged<Table> => {
+export function tableOf(file: SourceFile, columns: readonly TableColumn[]): Staged<Table> {
   const freeText = new Set(columns.filter((column) => column.freeText === true).map(({ name }) => name));
   const { value: table, diagnostics } = csvRows(file, (column) => freeText.has(column));
   if (table === undefined) return { value: { file, rows: [] }, diagnostics };
@@ -72,7 +72,7 @@ export const tableOf = (file: SourceFile, columns: readonly TableColumn[]): Stag
     value: { file, rows: nodesOf(file, { header, rows }) },
     diagnostics: [...diagnostics, ...headerProblems, ...rowProblems.flat()],
   };
-};
+}
 
 /** Other words for columns. */
 const alsoCalled: ReadonlyMap<string, string> = new Map([
@@ -83,13 +83,13 @@ const alsoCalled: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** The known column that a name was meant to be. */
-const meantColumn = (name: string, known: readonly string[]): string | undefined => {
+function meantColumn(name: string, known: readonly string[]): string | undefined {
   const other = alsoCalled.get(name.toLowerCase());
   return nearest(name, known) ?? (other !== undefined && known.includes(other) ? other : undefined);
-};
+}
 
 /** The header with its misspelt columns under the names that were meant, where those aren't there. */
-const asMeant = (header: CsvRow, columns: readonly TableColumn[]): CsvRow => {
+function asMeant(header: CsvRow, columns: readonly TableColumn[]): CsvRow {
   const known = columns.map(({ name }) => name);
   const there = new Set(header.cells.map(({ text }) => text));
   const cells = header.cells.map((cell) => {
@@ -99,9 +99,9 @@ const asMeant = (header: CsvRow, columns: readonly TableColumn[]): CsvRow => {
     return { ...cell, text: meant };
   });
   return { ...header, cells };
-};
+}
 
-const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] => {
+function checkHeader(file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] {
   const known = columns.map(({ name }) => name);
   const found = new Map<string, CsvRow['cells'][number]>();
   const diagnostics: Diagnostic[] = [];
@@ -128,23 +128,23 @@ const checkHeader = (file: SourceFile, header: CsvRow, columns: readonly TableCo
     diagnostics.push(problem('csv/missing-column', { params, span: cellSpan(file, header) }));
   }
   return diagnostics;
-};
+}
 
-const unknownColumn = (
+function unknownColumn(
   column: string,
   known: readonly string[],
   near: string | undefined,
   span: ReturnType<typeof cellSpan>,
-): Diagnostic => {
+): Diagnostic {
   const help = near === undefined ? 'delete the column, or put what it says into note' : `did you mean "${near}"?`;
   return problem('csv/unknown-column', { params: { column, columns: known.join(', ') }, span, help });
-};
+}
 
-const missingCells = (
+function missingCells(
   file: SourceFile,
   header: CsvRow,
   columns: readonly TableColumn[],
-): ((row: CsvRow) => readonly Diagnostic[]) => {
+): (row: CsvRow) => readonly Diagnostic[] {
   const needed = columns.filter(({ needs }) => needs === 'filled').map(({ name }) => name);
   const positions = needed.map((name) => [name, header.cells.findIndex(({ text }) => text === name)] as const);
   return (row) =>
@@ -153,9 +153,9 @@ const missingCells = (
       if (cell?.text !== '') return [];
       return [problem('csv/missing-cell', { params: { column }, span: cellSpan(file, cell) })];
     });
-};
+}
 
-const nodesOf = (file: SourceFile, { header, rows }: CsvTable): readonly MapNode[] => {
+function nodesOf(file: SourceFile, { header, rows }: CsvTable): readonly MapNode[] {
   const keys = header.cells.map((cell) => ({ key: cell.text, keySpan: cellSpan(file, cell) }));
   return rows.map((row) => {
     const entries: MapEntry[] = [];
@@ -165,4 +165,4 @@ const nodesOf = (file: SourceFile, { header, rows }: CsvTable): readonly MapNode
     }
     return { kind: 'map', span: cellSpan(file, row), entries };
   });
-};
+}

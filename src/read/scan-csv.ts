@@ -40,7 +40,7 @@ export const scanCsv = function* (file: SourceFile, text: string, diagnostics: D
   }
 };
 
-const scanRow = (scan: Scan): readonly Cell[] => {
+function scanRow(scan: Scan): readonly Cell[] {
   const cells: Cell[] = [];
   for (;;) {
     skipSpaces(scan);
@@ -49,29 +49,29 @@ const scanRow = (scan: Scan): readonly Cell[] => {
     scan.at += separator === '\r' ? 2 : 1;
     if (separator !== ',') return cells;
   }
-};
+}
 
-const skipSpaces = (scan: Scan): void => {
+function skipSpaces(scan: Scan): void {
   while (scan.text.charAt(scan.at) === ' ' || scan.text.charAt(scan.at) === '\t') scan.at += 1;
-};
+}
 
 /** Moves to the comma or line end behind a cell. */
-const skipToCellEnd = (scan: Scan): void => {
+function skipToCellEnd(scan: Scan): void {
   const cellEnd = /,|\r?\n|$/gu;
   cellEnd.lastIndex = scan.at;
   scan.at = cellEnd.exec(scan.text)?.index ?? scan.text.length;
-};
+}
 
-const plainCell = (scan: Scan): Cell => {
+function plainCell(scan: Scan): Cell {
   const start = scan.at;
   skipToCellEnd(scan);
   const text = scan.text.slice(start, scan.at).trimEnd();
   const quote = text.indexOf('"');
   if (quote !== -1) reportQuote(scan, 'csv/stray-quote', start + quote);
   return { text, start, end: start + text.length, textStart: start, quoted: false };
-};
+}
 
-const quotedCell = (scan: Scan): Cell => {
+function quotedCell(scan: Scan): Cell {
   const start = scan.at;
   const end = closingQuote(scan.text, start);
   if (end === -1) {
@@ -89,14 +89,14 @@ const quotedCell = (scan: Scan): Cell => {
   const inner = scan.text.slice(start + 1, end);
   const textStart = start + 1 + inner.length - inner.trimStart().length;
   return { text: inner.replaceAll('""', '"').trim(), start, end: end + 1, textStart, quoted: true };
-};
+}
 
-const closingQuote = (text: string, open: number): number => {
+function closingQuote(text: string, open: number): number {
   let at = text.indexOf('"', open + 1);
   while (at !== -1 && text.charAt(at + 1) === '"') at = text.indexOf('"', at + 2);
   return at;
-};
+}
 
-const reportQuote = (scan: Scan, code: 'csv/stray-quote' | 'csv/unclosed-quote', at: number): void => {
+function reportQuote(scan: Scan, code: 'csv/stray-quote' | 'csv/unclosed-quote', at: number): void {
   scan.diagnostics.push(problem(code, { span: { file: scan.file.path, start: at, end: at + 1 } }));
-};
+}

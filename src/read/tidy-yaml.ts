@@ -18,14 +18,14 @@ const MOST_COLUMNS = 140;
 const MOST_ROUNDS = 4;
 
 /** The tidy text, or undefined for a file with mistakes in it, which are told. */
-export const tidyYaml = (file: SourceFile): Staged<string | undefined> => {
+export function tidyYaml(file: SourceFile): Staged<string | undefined> {
   const { value, diagnostics } = parseYaml(file);
   if (value.isBroken || hasErrors(diagnostics)) return { value: undefined, diagnostics };
   return { value: settled(file, value.root), diagnostics };
-};
+}
 
 /** The shape that stays as it is; the text itself where there is none of the same meaning. */
-const settled = (file: SourceFile, root: Node): string => {
+function settled(file: SourceFile, root: Node): string {
   let text = file.text;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const next = tidied(text);
@@ -33,16 +33,16 @@ const settled = (file: SourceFile, root: Node): string => {
     text = next;
   }
   return file.text;
-};
+}
 
-const tidied = (text: string): string => {
+function tidied(text: string): string {
   const document = parseDocument(text, { version: '1.2', schema: 'core', merge: false, keepSourceTokens: false });
   if (document.errors.length > 0) return text;
   return withoutListPadding(document.toString({ lineWidth: MOST_COLUMNS, indent: 2, flowCollectionPadding: true }));
-};
+}
 
 /** `[ a, b ]` to `[a, b]`: the package pads both kinds of brackets alike. */
-const withoutListPadding = (text: string): string => {
+function withoutListPadding(text: string): string {
   const { next } = tokenStream(text);
   let made = '';
   let kept = 0;
@@ -56,15 +56,15 @@ const withoutListPadding = (text: string): string => {
     before = token;
   }
   return made + text.slice(kept);
-};
+}
 
-const means = (path: string, text: string, root: Node): boolean => {
+function means(path: string, text: string, root: Node): boolean {
   const { value, diagnostics } = parseYaml(sourceFile(path, text));
   return diagnostics.length === 0 && sameNodes(value.root, root);
-};
+}
 
 /** Whether two trees hold the same keys in the same order, and the same values. */
-const sameNodes = (a: Node, b: Node): boolean => {
+function sameNodes(a: Node, b: Node): boolean {
   if (a.kind === 'scalar') return b.kind === 'scalar' && Object.is(a.value, b.value) && a.text === b.text;
   if (a.kind === 'sequence') {
     return b.kind === 'sequence' && sameLists(a.items, b.items);
@@ -78,7 +78,7 @@ const sameNodes = (a: Node, b: Node): boolean => {
       b.entries.map(({ value }) => value),
     )
   );
-};
+}
 
 const sameLists = (a: readonly Node[], b: readonly Node[]): boolean =>
   a.length === b.length &&

@@ -12,12 +12,12 @@ import type { Node } from './types.ts';
 export const mostRepeated = 10_000;
 
 /** Remembers a value under the name of its anchor; a later anchor of the same name takes its place. */
-export const keepAnchor = (state: ParseState, anchor: Token | undefined, node: Node): void => {
+export function keepAnchor(state: ParseState, anchor: Token | undefined, node: Node): void {
   if (anchor === undefined) return;
   state.anchors.set(textAt(state, anchor).slice(1), { node, ...measured(node) });
-};
+}
 
-const measured = (node: Node): Omit<Anchor, 'node'> => {
+function measured(node: Node): Omit<Anchor, 'node'> {
   const children =
     node.kind === 'map' ? node.entries.map(({ value }) => value) : node.kind === 'sequence' ? node.items : [];
   let weight = 1;
@@ -28,10 +28,10 @@ const measured = (node: Node): Omit<Anchor, 'node'> => {
     height = Math.max(height, part.height + 1);
   }
   return { weight, height };
-};
+}
 
 /** What an alias stands for, at the alias's own place. */
-export const aliasedNode = (state: ParseState, alias: Token): Node => {
+export function aliasedNode(state: ParseState, alias: Token): Node {
   const name = textAt(state, alias).slice(1);
   const span = spanOf(state, alias);
   const anchor = state.anchors.get(name);
@@ -48,10 +48,10 @@ export const aliasedNode = (state: ParseState, alias: Token): Node => {
     stop(state);
   }
   return { ...anchor.node, span };
-};
+}
 
-const helpForUnknown = (state: ParseState, name: string): string => {
+function helpForUnknown(state: ParseState, name: string): string {
   const near = nearest(name, state.anchors.keys());
   if (near !== undefined) return `did you mean *${near}?`;
   return `if this is a text that begins with a star, put it in quotes: "*${name}"`;
-};
+}

@@ -45,7 +45,7 @@ interface Owner {
 }
 
 /** The value of a whole document. */
-export const documentNode = (state: ParseState): Node => {
+export function documentNode(state: ParseState): Node {
   const root = blockValue(state, { kind: 'document', column: -1, line: -1, end: 0 });
   while (!isAtEnd(state)) {
     reportLeftover(state, -1);
@@ -54,10 +54,10 @@ export const documentNode = (state: ParseState): Node => {
     if (state.current === before) advance(state);
   }
   return root;
-};
+}
 
 /** The value at the cursor, or an empty one if the next line belongs further out. */
-const blockValue = (state: ParseState, owner: Owner): Node => {
+function blockValue(state: ParseState, owner: Owner): Node {
   if (!belongsTo(state, owner)) return emptyNode(state, owner.end);
   const anchor = takeProperties(state);
   const anchorLine = anchor?.line;
@@ -76,17 +76,17 @@ const blockValue = (state: ParseState, owner: Owner): Node => {
   }
   keepAnchor(state, anchor, node);
   return node;
-};
+}
 
 /** A dash may stand in the column of the key its list belongs to; everything else is indented further. */
-const belongsTo = (state: ParseState, owner: Owner): boolean => {
+function belongsTo(state: ParseState, owner: Owner): boolean {
   const { current } = state;
   if (isAtEnd(state)) return false;
   if (!current.first || current.column > owner.column) return true;
   return owner.kind === 'key' && current.kind === 'item' && current.column === owner.column;
-};
+}
 
-const bareValue = (state: ParseState, owner: Owner): Node => {
+function bareValue(state: ParseState, owner: Owner): Node {
   const token = state.current;
   if (isScalar(token)) return scalarOrMap(state, owner);
   switch (token.kind) {
@@ -106,9 +106,9 @@ const bareValue = (state: ParseState, owner: Owner): Node => {
       reportLeftover(state, owner.column);
       return emptyNode(state, owner.end);
   }
-};
+}
 
-const scalarOrMap = (state: ParseState, owner: Owner): Node => {
+function scalarOrMap(state: ParseState, owner: Owner): Node {
   const token = advance(state);
   const isDashed = reportTouchingDashes(state, token);
   if (isDashed && !isKey(state, token)) return emptyNode(state, owner.end);
@@ -122,14 +122,14 @@ const scalarOrMap = (state: ParseState, owner: Owner): Node => {
   else reportKeyUnderValue(state, owner.column, token);
   skipTo(state, owner.column);
   return emptyNode(state, owner.end);
-};
+}
 
 /** The scalar just read has a colon right behind it, so it is a key. */
 const isKey = (state: ParseState, token: Token): boolean =>
   state.current.kind === 'colon' && state.current.line === token.endLine && !state.current.first;
 
 /** A group whose first key has been read and whose colon is at the cursor. */
-const blockMap = (state: ParseState, firstKey: Token): MapNode => {
+function blockMap(state: ParseState, firstKey: Token): MapNode {
   const list: EntryList = { entries: [], seen: new Map() };
   const { column } = firstKey;
   if (!enterLevel(state, firstKey)) return { kind: 'map', span: spanOf(state, firstKey), entries: [] };
@@ -148,10 +148,10 @@ const blockMap = (state: ParseState, firstKey: Token): MapNode => {
   }
   leaveLevel(state);
   return { kind: 'map', span: spanOf(state, { start: firstKey.start, end }), entries: list.entries };
-};
+}
 
 /** The next key of a group in this column, read; undefined where the group ends. */
-const nextKey = (state: ParseState, column: number): Token | undefined => {
+function nextKey(state: ParseState, column: number): Token | undefined {
   let inList = false;
   while (!isAtEnd(state) && state.current.column >= column) {
     const token = state.current;
@@ -175,16 +175,16 @@ const nextKey = (state: ParseState, column: number): Token | undefined => {
     skipTo(state, column);
   }
   return undefined;
-};
+}
 
-const reportNotAKey = (state: ParseState, token: Token): void => {
+function reportNotAKey(state: ParseState, token: Token): void {
   const found = notKeys[token.kind];
   if (found !== undefined) report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, token) });
   else if (token.kind === 'anchor' || token.kind === 'tag')
     report(state, 'yaml/anchor', { span: spanOf(state, token) });
   else reportLeftover(state, token.column);
   advance(state);
-};
+}
 
 const notKeys: Readonly<Record<string, string>> = {
   'explicit-key': 'marked with ?',
@@ -194,40 +194,40 @@ const notKeys: Readonly<Record<string, string>> = {
   'open-map': 'a group',
 };
 
-const refuseKey = (state: ParseState, owner: Owner, found: string): Node => {
+function refuseKey(state: ParseState, owner: Owner, found: string): Node {
   report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, state.current) });
   advance(state);
   skipTo(state, owner.column);
   return emptyNode(state, owner.end);
-};
+}
 
 /** A value that can't be a key: a colon behind it is a mistake. */
-const wordOnly = (state: ParseState, owner: Owner, node: Node, found: string): Node => {
+function wordOnly(state: ParseState, owner: Owner, node: Node, found: string): Node {
   const { current } = state;
   if (current.kind !== 'colon' || current.first || state.stopped) return node;
   report(state, 'yaml/key-not-text', { params: { found }, span: node.span });
   skipTo(state, owner.column);
   return node;
-};
+}
 
-const bracketed = (state: ParseState, owner: Owner): Node => {
+function bracketed(state: ParseState, owner: Owner): Node {
   const found = state.current.kind === 'open-map' ? 'a group' : 'a list';
   const node = flowCollection(state);
   if (!state.broken) return wordOnly(state, owner, node, found);
   skipTo(state, owner.column);
   return node;
-};
+}
 
-const blockText = (state: ParseState, owner: Owner): Node => {
+function blockText(state: ParseState, owner: Owner): Node {
   const header = advance(state);
   let stray: Token | undefined;
   while (state.current.kind === 'stray') stray = advance(state);
   if (stray !== undefined) report(state, 'yaml/bad-text-block', { span: spanOf(state, stray) });
   if (state.current.kind !== 'block-text') return { ...emptyNode(state, header.end), quoted: true };
   return blockTextNode(state, header, advance(state), owner.column);
-};
+}
 
-const listAt = (state: ParseState, owner: Owner): Node => {
+function listAt(state: ParseState, owner: Owner): Node {
   const { current } = state;
   if (owner.kind === 'key' && current.line === owner.line) {
     const below = listBelow(state.text, current.start, owner.column);
@@ -236,9 +236,9 @@ const listAt = (state: ParseState, owner: Owner): Node => {
     return emptyNode(state, owner.end);
   }
   return blockList(state, owner);
-};
+}
 
-const blockList = (state: ParseState, owner: Owner): SequenceNode => {
+function blockList(state: ParseState, owner: Owner): SequenceNode {
   const firstDash = state.current;
   const { column } = firstDash;
   const items: Node[] = [];
@@ -255,9 +255,9 @@ const blockList = (state: ParseState, owner: Owner): SequenceNode => {
   }
   leaveLevel(state);
   return { kind: 'sequence', span: spanOf(state, { start: firstDash.start, end }), items };
-};
+}
 
-const skipKeysAmongItems = (state: ParseState, column: number): void => {
+function skipKeysAmongItems(state: ParseState, column: number): void {
   let reported = false;
   while (!isAtEnd(state) && state.current.column === column && state.current.kind !== 'item') {
     const token = advance(state);
@@ -269,18 +269,18 @@ const skipKeysAmongItems = (state: ParseState, column: number): void => {
     }
     skipTo(state, column);
   }
-};
+}
 
 /** After an entry comes a line of the same group or of one further out; anything else is reported and skipped. */
-const endOfEntry = (state: ParseState, column: number): void => {
+function endOfEntry(state: ParseState, column: number): void {
   state.broken = false;
   if (isAtEnd(state) || (state.current.first && state.current.column <= column)) return;
   reportLeftover(state, column);
   skipTo(state, column);
-};
+}
 
 /** Moves to the next line that begins in this column or before it. */
-const skipTo = (state: ParseState, column: number): void => {
+function skipTo(state: ParseState, column: number): void {
   while (!isAtEnd(state) && !(state.current.first && state.current.column <= column)) advance(state);
   state.broken = false;
-};
+}

@@ -17,7 +17,7 @@ export interface EntryList {
 }
 
 /** Adds an entry, unless its key is one that can't be. Of two equal keys the first stays, with what the other holds. */
-export const addEntry = (state: ParseState, list: EntryList, key: Token, value: Node): void => {
+export function addEntry(state: ParseState, list: EntryList, key: Token, value: Node): void {
   if (key.line !== key.endLine || key.end - key.start > longestKey) {
     report(state, 'yaml/long-key', { span: spanOf(state, { start: key.start, end: key.start + 1 }) });
     return;
@@ -38,10 +38,10 @@ export const addEntry = (state: ParseState, list: EntryList, key: Token, value: 
   const related = [{ span: first.keySpan, message: 'the first one is here' }];
   report(state, 'yaml/duplicate-key', { params: { key: text }, span, related });
   list.entries[index] = { ...first, value: joined(first.value, value) };
-};
+}
 
 /** What two equal keys hold, so that a slip below the second is found too. */
-const joined = (first: Node, second: Node): Node => {
+function joined(first: Node, second: Node): Node {
   if (first.kind === 'map' && second.kind === 'map') {
     const known = new Set(first.entries.map(({ key }) => key));
     return { ...first, entries: [...first.entries, ...second.entries.filter(({ key }) => !known.has(key))] };
@@ -50,4 +50,4 @@ const joined = (first: Node, second: Node): Node => {
     return { ...first, items: [...first.items, ...second.items] };
   }
   return first.kind === 'scalar' && first.value === null ? second : first;
-};
+}

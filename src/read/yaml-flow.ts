@@ -24,33 +24,33 @@ import type { Token } from './yaml-tokens.ts';
 import type { MapNode, Node, SequenceNode } from './types.ts';
 
 /** The list or group that opens at the cursor. */
-export const flowCollection = (state: ParseState): MapNode | SequenceNode => {
+export function flowCollection(state: ParseState): MapNode | SequenceNode {
   const open = state.current;
   if (!enterLevel(state, open)) return { kind: 'sequence', span: spanOf(state, open), items: [] };
   advance(state);
   const node = open.kind === 'open-map' ? flowMap(state, open) : flowList(state, open);
   leaveLevel(state);
   return node;
-};
+}
 
-const flowMap = (state: ParseState, open: Token): MapNode => {
+function flowMap(state: ParseState, open: Token): MapNode {
   const list: EntryList = { entries: [], seen: new Map() };
   const end = readItems(state, open, () => {
     flowEntry(state, list);
   });
   return { kind: 'map', span: spanOf(state, { start: open.start, end }), entries: list.entries };
-};
+}
 
-const flowList = (state: ParseState, open: Token): SequenceNode => {
+function flowList(state: ParseState, open: Token): SequenceNode {
   const items: Node[] = [];
   const end = readItems(state, open, () => {
     items.push(flowItem(state));
   });
   return { kind: 'sequence', span: spanOf(state, { start: open.start, end }), items };
-};
+}
 
 /** Reads items and their commas up to the closing bracket; returns the offset behind it. */
-const readItems = (state: ParseState, open: Token, readItem: () => void): number => {
+function readItems(state: ParseState, open: Token, readItem: () => void): number {
   let itemWanted = true;
   const { length: mendsBefore } = state.mends;
   for (;;) {
@@ -74,10 +74,10 @@ const readItems = (state: ParseState, open: Token, readItem: () => void): number
     readItem();
     if (state.current === before) advance(state);
   }
-};
+}
 
 /** False if it is no comma that is missing, but a quote too many. */
-const reportMissingComma = (state: ParseState): boolean => {
+function reportMissingComma(state: ParseState): boolean {
   const { current, previous } = state;
   if (previous !== undefined && touchesQuoted(state)) {
     reportQuoteInside(state, previous);
@@ -86,7 +86,7 @@ const reportMissingComma = (state: ParseState): boolean => {
   const comma = [{ at: previous?.end ?? current.start, cut: 0, put: ', ' }];
   reportMended(state, 'yaml/missing-comma', { span: spanOf(state, firstLineOf(current)) }, comma, true);
   return true;
-};
+}
 
 const firstLineOf = (token: Token): Range =>
   token.line === token.endLine ? token : { start: token.start, end: token.start + 1 };
@@ -94,7 +94,7 @@ const firstLineOf = (token: Token): Range =>
 const bracketsOf = ({ kind }: Token): { readonly open: string; readonly close: string } =>
   kind === 'open-map' ? { open: '{', close: '}' } : { open: '[', close: ']' };
 
-const close = (state: ParseState, open: Token): number => {
+function close(state: ParseState, open: Token): number {
   const { current } = state;
   if ((open.kind === 'open-map') === (current.kind === 'close-map')) return advance(state).end;
   const related = [{ span: spanOf(state, current), message: `${textAt(state, current)} stands here instead` }];
@@ -103,24 +103,24 @@ const close = (state: ParseState, open: Token): number => {
   reportMended(state, 'yaml/unclosed-bracket', { params: brackets, span: spanOf(state, open), related }, edits, false);
   state.broken = true;
   return current.start;
-};
+}
 
-const giveUp = (state: ParseState, open: Token): number => {
+function giveUp(state: ParseState, open: Token): number {
   const params = bracketsOf(open);
   const edits = [{ at: closingPlace(state, open), cut: 0, put: params.close }];
   reportMended(state, 'yaml/unclosed-bracket', { params, span: spanOf(state, open) }, edits, false);
   if (state.current.kind === 'flow-break') advance(state);
   state.broken = true;
   return state.previous?.end ?? open.end;
-};
+}
 
 /** The end of the line with the bracket; behind the last item where that line goes on on the next. */
-const closingPlace = (state: ParseState, open: Token): number => {
+function closingPlace(state: ParseState, open: Token): number {
   const { end } = restOfLine(state.text, open.start);
   return /[,{[]$/u.test(state.text.slice(open.start, end)) ? (state.previous?.end ?? open.end) : end;
-};
+}
 
-const flowEntry = (state: ParseState, list: EntryList): void => {
+function flowEntry(state: ParseState, list: EntryList): void {
   const key = state.current;
   if (!isScalar(key)) {
     refuseKey(state);
@@ -134,13 +134,13 @@ const flowEntry = (state: ParseState, list: EntryList): void => {
   const colon = advance(state);
   if (colon.line !== key.endLine) reportColonBelow(state, colon);
   addEntry(state, list, key, flowValue(state, colon));
-};
+}
 
-const reportColonBelow = (state: ParseState, colon: Token): void => {
+function reportColonBelow(state: ParseState, colon: Token): void {
   report(state, 'yaml/long-key', { span: spanOf(state, colon), help: 'write the colon on the line of its key' });
-};
+}
 
-const reportKeyWithoutColon = (state: ParseState, key: Token): void => {
+function reportKeyWithoutColon(state: ParseState, key: Token): void {
   const text = textAt(state, key);
   const glued = /^([\w-]+):\S/u.exec(text)?.[1];
   if (isAfterDecimalComma(state, key)) {
@@ -159,7 +159,7 @@ const reportKeyWithoutColon = (state: ParseState, key: Token): void => {
     const colon = { at: key.start + word.length, cut: 0, put: ':' };
     reportMended(state, 'yaml/missing-colon', { span, help }, [colon], false);
   }
-};
+}
 
 /** `5 kg` of `68,5 kg`: digits right behind a comma that is right behind a digit. */
 const isAfterDecimalComma = ({ text }: ParseState, { kind, start, end }: Token): boolean =>
@@ -167,7 +167,7 @@ const isAfterDecimalComma = ({ text }: ParseState, { kind, start, end }: Token):
   /^\d,$/u.test(text.slice(start - 2, start)) &&
   /^\d+(?:\s*[^\d\s]+)?$/u.test(text.slice(start, end));
 
-const reportDecimalComma = (state: ParseState, decimals: Token): void => {
+function reportDecimalComma(state: ParseState, decimals: Token): void {
   const before = /\d+$/u.exec(state.text.slice(Math.max(0, decimals.start - 20), decimals.start - 1))?.[0] ?? '';
   const comma = decimals.start - 1;
   const range = { start: comma - before.length, end: decimals.end };
@@ -175,9 +175,9 @@ const reportDecimalComma = (state: ParseState, decimals: Token): void => {
   const params = { found, wanted: found.replace(',', '.') };
   const point = [{ at: comma, cut: 1, put: '.' }];
   reportMended(state, 'yaml/decimal-comma', { params, span: spanOf(state, range) }, point, true);
-};
+}
 
-const refuseKey = (state: ParseState): void => {
+function refuseKey(state: ParseState): void {
   const { current } = state;
   const found = notKeys[current.kind];
   if (current.kind === 'item') {
@@ -190,7 +190,7 @@ const refuseKey = (state: ParseState): void => {
   if (current.kind === 'open-list' || current.kind === 'open-map') flowCollection(state);
   else advance(state);
   if (state.current.kind === 'colon') flowValue(state, advance(state));
-};
+}
 
 const notKeys: Readonly<Record<string, string>> = {
   'open-list': 'a list',
@@ -202,12 +202,12 @@ const notKeys: Readonly<Record<string, string>> = {
   tag: 'a tag',
 };
 
-const reportBlockForm = (state: ParseState, token: Token): void => {
+function reportBlockForm(state: ParseState, token: Token): void {
   report(state, 'yaml/block-in-brackets', { span: spanOf(state, token) });
-};
+}
 
 /** What stands behind a colon; nothing at all is a value too. */
-const flowValue = (state: ParseState, colon: Token): Node => {
+function flowValue(state: ParseState, colon: Token): Node {
   const { kind } = state.current;
   if (kind === 'comma' || kind === 'close-map' || kind === 'close-list' || kind === 'flow-break' || isAtEnd(state)) {
     return emptyNode(state, colon.end);
@@ -216,10 +216,10 @@ const flowValue = (state: ParseState, colon: Token): Node => {
   const node = flowNode(state);
   if (state.current.kind === 'colon' && !state.broken) reportSecondColon(state, token);
   return node;
-};
+}
 
 /** `{ day: tuesday minutes: 75 }` reads as a value "tuesday minutes" with a colon behind it. */
-const reportSecondColon = (state: ParseState, value: Token): void => {
+function reportSecondColon(state: ParseState, value: Token): void {
   const lastWord = /\s(\S+)$/u.exec(textAt(state, value))?.[1];
   if (value.kind === 'plain' && lastWord !== undefined) {
     const start = value.end - lastWord.length;
@@ -231,10 +231,10 @@ const reportSecondColon = (state: ParseState, value: Token): void => {
     report(state, 'yaml/colon-in-text', { span: spanOf(state, firstLineOf(value)) });
   }
   flowValue(state, advance(state));
-};
+}
 
 /** An item of a list; `key: value` without braces is a group of one. */
-const flowItem = (state: ParseState): Node => {
+function flowItem(state: ParseState): Node {
   const token = state.current;
   if (token.kind === 'colon' || token.kind === 'explicit-key') {
     refuseKey(state);
@@ -262,16 +262,16 @@ const flowItem = (state: ParseState): Node => {
   leaveLevel(state);
   const end = list.entries.at(-1)?.value.span.end ?? token.end;
   return { kind: 'map', span: spanOf(state, { start: token.start, end }), entries: list.entries };
-};
+}
 
-const flowNode = (state: ParseState): Node => {
+function flowNode(state: ParseState): Node {
   const anchor = takeProperties(state);
   const node = bareNode(state);
   keepAnchor(state, anchor, node);
   return node;
-};
+}
 
-const bareNode = (state: ParseState): Node => {
+function bareNode(state: ParseState): Node {
   const token = state.current;
   if (isScalar(token)) return scalarNode(state, advance(state));
   if (token.kind === 'alias') return aliasedNode(state, advance(state));
@@ -285,4 +285,4 @@ const bareNode = (state: ParseState): Node => {
   }
   unexpected(state, token);
   return emptyNode(state, token.start);
-};
+}

@@ -76,28 +76,28 @@ export const startParse = (path: string, text: string, tokens: TokenStream, most
 });
 
 /** Goes on to the next token and returns the one left behind. */
-export const advance = (state: ParseState): Token => {
+export function advance(state: ParseState): Token {
   const left = state.current;
   state.previous = left;
   state.taken += 1;
   if (!state.stopped) state.current = state.tokens.next();
   if (state.taken === state.mostTokens) giveUpLongFile(state);
   return left;
-};
+}
 
-const giveUpLongFile = (state: ParseState): void => {
+function giveUpLongFile(state: ParseState): void {
   report(state, 'yaml/too-long', { params: { most: state.mostTokens }, span: spanOf(state, state.current) });
   stop(state);
-};
+}
 
 /** Leaves the rest of the file unread. */
-export const stop = (state: ParseState): void => {
+export function stop(state: ParseState): void {
   state.stopped = true;
   state.current = { ...state.current, kind: 'end' };
-};
+}
 
 /** Reports a problem; the same one at the same place once. With the last that is allowed the rest is left unread. */
-export const report = <C extends Code>(state: ParseState, code: C, details: Details<C>): void => {
+export function report<C extends Code>(state: ParseState, code: C, details: Details<C>): void {
   if (state.stopped) return;
   const last = state.diagnostics.at(-1);
   if (last?.code === code && last.span?.start === details.span?.start) return;
@@ -105,20 +105,20 @@ export const report = <C extends Code>(state: ParseState, code: C, details: Deta
   if (state.diagnostics.length < mostMistakes) return;
   state.diagnostics.push(problem('yaml/more', { params: { most: mostMistakes }, span: details.span }));
   stop(state);
-};
+}
 
 /** Reports a slip together with what the text is to be read as. */
-export const reportMended = <C extends Code>(
+export function reportMended<C extends Code>(
   state: ParseState,
   code: C,
   details: Details<C>,
   edits: readonly Edit[],
   isExact: boolean,
-): void => {
+): void {
   if (state.stopped) return;
   state.mends.push({ diagnostic: problem(code, details), edits, isExact });
   if (state.mends.length >= mostMistakes) stop(state);
-};
+}
 
 /** A stretch of the text, such as a token. */
 export interface Range {
@@ -150,21 +150,21 @@ export const emptyNode = (state: ParseState, offset: number): ScalarNode => ({
 });
 
 /** Enters a level; false, with the problem reported and the rest left unread, if it is one too many. */
-export const enterLevel = (state: ParseState, token: Token): boolean => {
+export function enterLevel(state: ParseState, token: Token): boolean {
   state.level += 1;
   if (state.level <= mostLevels) return true;
   report(state, 'yaml/too-deep', { params: { most: mostLevels }, span: spanOf(state, token) });
   stop(state);
   return false;
-};
+}
 
 /** Leaves the level that was entered last. */
-export const leaveLevel = (state: ParseState): void => {
+export function leaveLevel(state: ParseState): void {
   state.level -= 1;
-};
+}
 
 /** A token in words, for "… cannot stand here". */
-export const inWords = (state: ParseState, token: Token): string => {
+export function inWords(state: ParseState, token: Token): string {
   const text = textAt(state, token).split('\n')[0]?.trim() ?? '';
   return `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
-};
+}

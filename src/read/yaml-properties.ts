@@ -9,7 +9,7 @@ const isWellFormed = (state: ParseState, anchor: Token): boolean =>
   /^&[^\s&*:]+$/u.test(textAt(state, anchor)) && /^[\s,\]}]?$/u.test(state.text.charAt(anchor.end));
 
 /** Moves behind anchors and tags; returns the anchor, if there is one. */
-export const takeProperties = (state: ParseState): Token | undefined => {
+export function takeProperties(state: ParseState): Token | undefined {
   let anchor: Token | undefined;
   while (state.current.kind === 'anchor' || state.current.kind === 'tag') {
     const token = advance(state);
@@ -25,4 +25,4 @@ export const takeProperties = (state: ParseState): Token | undefined => {
     report(state, 'yaml/anchor', { span: spanOf(state, anchor) });
   }
   return anchor;
-};
+}

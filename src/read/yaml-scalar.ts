@@ -11,7 +11,7 @@ import type { Token } from './yaml-tokens.ts';
 import type { ScalarNode } from './types.ts';
 
 /** The node of a plain or quoted token. */
-export const scalarNode = (state: ParseState, token: Token): ScalarNode => {
+export function scalarNode(state: ParseState, token: Token): ScalarNode {
   const source = textAt(state, token);
   const span = spanOf(state, token);
   if (token.kind === 'plain') {
@@ -22,23 +22,23 @@ export const scalarNode = (state: ParseState, token: Token): ScalarNode => {
   }
   const text = quotedText(state, token, source);
   return { kind: 'scalar', span, text, value: text, quoted: true };
-};
+}
 
-const checkPlainStart = (state: ParseState, token: Token, source: string): void => {
+function checkPlainStart(state: ParseState, token: Token, source: string): void {
   if (!/^[,%|>@`]/u.test(source)) return;
   const span = spanOf(state, { start: token.start, end: token.start + 1 });
   report(state, 'yaml/reserved-character', { params: { found: source.charAt(0) }, span });
-};
+}
 
 /** A further line that begins with a dash is part of the text to YAML, and an item to whoever wrote it. */
-const checkItemsInText = (state: ParseState, token: Token, source: string): void => {
+function checkItemsInText(state: ParseState, token: Token, source: string): void {
   const found = /\n\s*-(?=\s)/u.exec(source);
   if (found === null) return;
   const end = token.start + found.index + found[0].length;
   report(state, 'yaml/item-in-text', { span: spanOf(state, { start: end - 1, end }) });
-};
+}
 
-const quotedText = (state: ParseState, token: Token, source: string): string => {
+function quotedText(state: ParseState, token: Token, source: string): string {
   if (!isClosed(source)) {
     reportOpenQuote(state, token);
     return source.slice(1);
@@ -46,10 +46,10 @@ const quotedText = (state: ParseState, token: Token, source: string): string => 
   const inner = source.slice(1, -1);
   const simple = token.line === token.endLine && !inner.includes(token.kind === 'single-quoted' ? "'" : '\\');
   return simple ? inner : resolved(state, token, source);
-};
+}
 
 /** A quote that is closed nowhere, or only further down at a quote that was meant to open another text. */
-export const reportOpenQuote = (state: ParseState, token: Token, closedAt?: number): void => {
+export function reportOpenQuote(state: ParseState, token: Token, closedAt?: number): void {
   const span = spanOf(state, { start: token.start, end: token.start + 1 });
   const related =
     closedAt === undefined
@@ -59,17 +59,17 @@ export const reportOpenQuote = (state: ParseState, token: Token, closedAt?: numb
   const edits = closedQuote(state.text, token.start);
   reportMended(state, 'yaml/unclosed-quote', { params, span, related }, edits, false);
   state.broken = true;
-};
+}
 
 /** A text in quotes with more of it behind the quote that ends it: that quote was meant to be part of the text. */
-export const reportQuoteInside = (state: ParseState, token: Token): void => {
+export function reportQuoteInside(state: ParseState, token: Token): void {
   const { start, end } = wholeQuoted(state.text, token.start, token.end);
   const quote = state.text.charAt(token.start);
   const span = spanOf(state, { start: token.end - 1, end: token.end });
   const edits = [{ at: start, cut: end - start, put: 'x' }];
   reportMended(state, 'yaml/quote-inside', { params: { quote }, span }, edits, false);
   state.broken = true;
-};
+}
 
 /** What stands right behind a text in quotes on its line, with no space between them. */
 export const touchesQuoted = ({ current, previous }: ParseState): boolean =>
@@ -80,14 +80,14 @@ export const touchesQuoted = ({ current, previous }: ParseState): boolean =>
   (isScalar(current) || current.kind === 'alias' || current.kind === 'anchor');
 
 /** Whether the last character is the quote that ends the text, and not one that is escaped. */
-export const isClosed = (source: string): boolean => {
+export function isClosed(source: string): boolean {
   const quote = source.charAt(0);
   if (source.length < 2 || !source.endsWith(quote)) return false;
   const escape = quote === '"' ? '\\' : quote;
   let escapes = 0;
   for (let at = source.length - 2; at > 0 && source.charAt(at) === escape; at -= 1) escapes += 1;
   return escapes % 2 === 0;
-};
+}
 
 const tokenTypes = {
   plain: 'scalar',
@@ -95,16 +95,16 @@ const tokenTypes = {
   'double-quoted': 'double-quoted-scalar',
 } as const;
 
-const resolved = (state: ParseState, token: Token, source: string): string => {
+function resolved(state: ParseState, token: Token, source: string): string {
   const kind = token.kind === 'single-quoted' || token.kind === 'double-quoted' ? token.kind : 'plain';
   const flowScalar = { type: tokenTypes[kind], offset: token.start, indent: 0, source, end: [] };
   const result = CST.resolveAsScalar(flowScalar, true, (offset, code) => {
     if (code === 'BAD_DQ_ESCAPE') reportEscape(state, token, offset);
   });
   return result.value;
-};
+}
 
-const reportEscape = (state: ParseState, token: Token, offset: number): void => {
+function reportEscape(state: ParseState, token: Token, offset: number): void {
   const length = /^\\(?:x.{0,2}|u.{0,4}|U.{0,8}|.)/u.exec(
     state.text.slice(offset, Math.min(token.end - 1, offset + 12)),
   );
@@ -113,10 +113,10 @@ const reportEscape = (state: ParseState, token: Token, offset: number): void => 
     params: { found: state.text.slice(offset, end) },
     span: spanOf(state, { start: offset, end }),
   });
-};
+}
 
 /** The node of a text begun with `|` or `>`, from its header and the lines below; `column` is that of its group. */
-export const blockTextNode = (state: ParseState, header: Token, body: Token, column: number): ScalarNode => {
+export function blockTextNode(state: ParseState, header: Token, body: Token, column: number): ScalarNode {
   const token: CST.BlockScalar = {
     type: 'block-scalar',
     offset: body.start,
@@ -131,16 +131,16 @@ export const blockTextNode = (state: ParseState, header: Token, body: Token, col
   if (faulty) report(state, 'yaml/bad-text-block', { span: spanOf(state, header) });
   const span = spanOf(state, { start: header.start, end: Math.max(header.end, body.end) });
   return { kind: 'scalar', span, text: value, value, quoted: true };
-};
+}
 
 /** A key as text: as written, whatever it might mean as a value. */
 export const keyText = (state: ParseState, token: Token): string => scalarNode(state, token).text;
 
 /** What stands where nothing can: the words of the report, and how far it reaches. */
-export const unexpected = (state: ParseState, token: Token): void => {
+export function unexpected(state: ParseState, token: Token): void {
   const end = token.line === token.endLine ? token.end : token.start + 1;
   report(state, 'yaml/syntax', {
     params: { found: inWords(state, token) },
     span: spanOf(state, { start: token.start, end }),
   });
-};
+}

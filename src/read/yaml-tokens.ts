@@ -75,7 +75,7 @@ const kinds: Readonly<Record<string, TokenKind>> = {
 const manyLines: ReadonlySet<TokenKind> = new Set(['plain', 'single-quoted', 'double-quoted', 'block-text']);
 
 /** The tokens of a text; after the last one `end`, again and again. */
-export const tokenStream = (text: string): TokenStream => {
+export function tokenStream(text: string): TokenStream {
   const lexemes = new Lexer().lex(text);
   const place = startOf(text);
   const next = (): Token => {
@@ -87,7 +87,7 @@ export const tokenStream = (text: string): TokenStream => {
     }
   };
   return { next, touchingComments: place.touchingComments, tabs: place.tabs };
-};
+}
 
 /** How far the text is read, and what is known of the line it is read to. */
 interface Place {
@@ -119,7 +119,7 @@ const startOf = (text: string): Place => ({
 });
 
 /** The token of a lexeme; undefined where it says nothing by itself. */
-const take = (place: Place, lexeme: string): Token | undefined => {
+function take(place: Place, lexeme: string): Token | undefined {
   if (place.scalarNext) return takeScalar(place, lexeme);
   const type = CST.tokenType(lexeme);
   switch (type) {
@@ -140,16 +140,16 @@ const take = (place: Place, lexeme: string): Token | undefined => {
       place.inHeader = type === 'block-scalar-header';
       return token(place, type === null ? 'stray' : (kinds[type] ?? 'stray'), lexeme);
   }
-};
+}
 
-const takeScalar = (place: Place, lexeme: string): Token | undefined => {
+function takeScalar(place: Place, lexeme: string): Token | undefined {
   const kind = place.inHeader ? 'block-text' : 'plain';
   place.scalarNext = false;
   place.inHeader = false;
   return lexeme === '' && kind === 'plain' ? undefined : token(place, kind, lexeme);
-};
+}
 
-const token = (place: Place, kind: TokenKind, lexeme: string): Token => {
+function token(place: Place, kind: TokenKind, lexeme: string): Token {
   const { offset: start, line, lineStart, first, tabAt } = place;
   if (first && tabAt !== -1 && kind !== 'end') place.tabs.push(tabAt);
   const end = start + lexeme.length;
@@ -157,24 +157,24 @@ const token = (place: Place, kind: TokenKind, lexeme: string): Token => {
   place.first = false;
   if (manyLines.has(kind)) passLines(place, lexeme, start);
   return { kind, start, end, line, endLine: place.line, column: start - lineStart, first, tabAt };
-};
+}
 
-const passLines = (place: Place, lexeme: string, start: number): void => {
+function passLines(place: Place, lexeme: string, start: number): void {
   for (let at = lexeme.indexOf('\n'); at !== -1; at = lexeme.indexOf('\n', at + 1)) {
     startLine(place, start + at + 1);
     place.first = at + 1 === lexeme.length;
   }
-};
+}
 
-const startLine = (place: Place, at: number): void => {
+function startLine(place: Place, at: number): void {
   place.line += 1;
   place.lineStart = at;
   place.first = true;
   place.tabAt = -1;
-};
+}
 
 /** Goes on behind what is no token: spaces, a comment, the end of a line. */
-const pass = (place: Place, type: 'newline' | 'space' | 'comment', lexeme: string): void => {
+function pass(place: Place, type: 'newline' | 'space' | 'comment', lexeme: string): void {
   const { text, offset, first } = place;
   if (type === 'space' && first && place.tabAt === -1 && lexeme.includes('\t')) {
     place.tabAt = offset + lexeme.indexOf('\t');
@@ -182,7 +182,7 @@ const pass = (place: Place, type: 'newline' | 'space' | 'comment', lexeme: strin
   if (type === 'comment' && !first && !/[ \t\n\r]/u.test(text.charAt(offset - 1))) place.touchingComments.push(offset);
   place.offset += lexeme.length;
   if (type === 'newline' && lexeme !== '') startLine(place, place.offset);
-};
+}
 
 const flowBreak = ({ offset, line, lineStart, first, tabAt }: Place): Token => ({
   kind: 'flow-break',

@@ -13,10 +13,10 @@ export const monthName = (day: Day): string => monthNames[calendarDateOf(day).mo
 export const shortMonthName = (day: Day): string => monthName(day).slice(0, SHORT);
 
 /** `Monday`. */
-export const weekdayName = (day: Day): string => {
+export function weekdayName(day: Day): string {
   const name = weekdayNameOf(day);
   return name.charAt(0).toUpperCase() + name.slice(1);
-};
+}
 
 /** `Mon`. */
 export const shortWeekdayName = (day: Day): string => weekdayName(day).slice(0, SHORT);

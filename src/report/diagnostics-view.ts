@@ -69,11 +69,11 @@ export interface ViewOptions {
 }
 
 /** The view of a run; `files` are those of the plan, the entry file first. */
-export const diagnosticsView = (
+export function diagnosticsView(
   diagnostics: readonly Diagnostic[],
   files: readonly SourceFile[],
   options: ViewOptions = {},
-): DiagnosticsView => {
+): DiagnosticsView {
   const byPath = new Map(files.map((file) => [file.path, file]));
   const placed = placer(byPath, options.folder);
   const ordered = orderDiagnostics(diagnostics, files[0]?.path).map((diagnostic) => viewOf(diagnostic, placed));
@@ -85,7 +85,7 @@ export const diagnosticsView = (
     summary: summaryOf(counts),
     kinds: kindsOf(diagnostics),
   };
-};
+}
 
 type Placer = (span: Span) => ViewPlace;
 
@@ -102,12 +102,12 @@ const placer =
     };
   };
 
-const positionOf = (file: SourceFile, offset: number): Position => {
+function positionOf(file: SourceFile, offset: number): Position {
   const line = lineIndexOf(file, offset);
   return { line, character: offset - lineStart(file, line) };
-};
+}
 
-const viewOf = (diagnostic: Diagnostic, placed: Placer): ViewDiagnostic => {
+function viewOf(diagnostic: Diagnostic, placed: Placer): ViewDiagnostic {
   const { span, related, week, ...rest } = diagnostic;
   return {
     ...rest,
@@ -115,13 +115,13 @@ const viewOf = (diagnostic: Diagnostic, placed: Placer): ViewDiagnostic => {
     ...(span !== undefined && { place: placed(span) }),
     ...(week !== undefined && { week: isoDate(week) }),
   };
-};
+}
 
-const countsOf = (diagnostics: readonly ViewDiagnostic[]): Record<Severity, number> => {
+function countsOf(diagnostics: readonly ViewDiagnostic[]): Record<Severity, number> {
   const counts = { error: 0, warning: 0, notice: 0 };
   for (const { severity } of diagnostics) counts[severity] += 1;
   return counts;
-};
+}
 
 const codesOf = (diagnostics: readonly ViewDiagnostic[]): readonly ViewCode[] =>
   [...new Set(diagnostics.map(({ code }) => code))].sort().flatMap((code) => {
@@ -137,19 +137,19 @@ const OFTEN = 4;
 
 const SEVERITIES = ['error', 'warning', 'notice'] as const;
 
-const kindsOf = (diagnostics: readonly Diagnostic[]): readonly string[] => {
+function kindsOf(diagnostics: readonly Diagnostic[]): readonly string[] {
   if (diagnostics.length <= MOST_AT_ONCE) return [];
   const kinds = createFindingKinds();
   for (const diagnostic of diagnostics) kinds.add(diagnostic);
   const lines = SEVERITIES.flatMap(kinds.lines);
   return lines.length * OFTEN > diagnostics.length ? [] : lines;
-};
+}
 
 /** "3 errors, 1 warning"; "no problems" if there are none. */
-export const summaryOf = (counts: Readonly<Record<Severity, number>>): string => {
+export function summaryOf(counts: Readonly<Record<Severity, number>>): string {
   const parts = SEVERITIES.flatMap((severity) => {
     const count = counts[severity];
     return count === 0 ? [] : [`${String(count)} ${severity}${count === 1 ? '' : 's'}`];
   });
   return parts.length === 0 ? 'no problems' : parts.join(', ');
-};
+}

@@ -136,7 +136,7 @@ function groupsOf<T>(items: readonly T[], keyOf: (item: T) => string | number): 
   return [...groups.values()];
 }
 
-const amountWords = ({ kind, contacts }: DueSession): string => {
+function amountWords({ kind, contacts }: DueSession): string {
   if (contacts > 0) return kind === 'session' ? `${contacts} contacts` : `${contacts} jumps`;
   return kind === 'session' ? 'lifts only' : 'no jumps counted';
-};
+}

@@ -9,7 +9,7 @@ const CARRIAGE_RETURN = 13;
 /** A file as read; `text` without a byte order mark. */
 export const sourceFile = (path: string, text: string): SourceFile => ({ path, text, lineStarts: lineStartsOf(text) });
 
-const lineStartsOf = (text: string): readonly number[] => {
+function lineStartsOf(text: string): readonly number[] {
   const starts = [0];
   if (!text.includes('\r')) {
     for (let end = text.indexOf('\n'); end !== -1; end = text.indexOf('\n', end + 1)) starts.push(end + 1);
@@ -21,10 +21,10 @@ const lineStartsOf = (text: string): readonly number[] => {
     if (ends) starts.push(offset + 1);
   }
   return starts;
-};
+}
 
 /** Index, from 0, of the line an offset is in; an offset behind the text is in the last line. */
-export const lineIndexOf = (file: SourceFile, offset: number): number => {
+export function lineIndexOf(file: SourceFile, offset: number): number {
   let low = 0;
   let high = file.lineStarts.length - 1;
   while (low < high) {
@@ -33,23 +33,23 @@ export const lineIndexOf = (file: SourceFile, offset: number): number => {
     else high = middle - 1;
   }
   return low;
-};
+}
 
 /** Offset of the first character of a line, by its index from 0. */
 export const lineStart = (file: SourceFile, index: number): number => file.lineStarts[index] ?? file.text.length;
 
 /** A line by its index from 0, without its end; empty for an index outside the file. */
-export const lineText = (file: SourceFile, index: number): string => {
+export function lineText(file: SourceFile, index: number): string {
   const start = lineStart(file, index);
   let end = lineStart(file, index + 1);
   while (end > start && isLineEnd(file.text.charCodeAt(end - 1))) end -= 1;
   return file.text.slice(start, end);
-};
+}
 
 const isLineEnd = (unit: number): boolean => unit === LINE_FEED || unit === CARRIAGE_RETURN;
 
 /** A span as people count: lines and columns from 1, columns in UTF-16 units. */
-export const placeOf = (file: SourceFile, span: Span): Place => {
+export function placeOf(file: SourceFile, span: Span): Place {
   const line = lineIndexOf(file, span.start);
   const endLine = lineIndexOf(file, span.end);
   return {
@@ -59,7 +59,7 @@ export const placeOf = (file: SourceFile, span: Span): Place => {
     endLine: endLine + 1,
     endColumn: span.end - lineStart(file, endLine) + 1,
   };
-};
+}
 
 /** The text a span covers. */
 export const textOf = (file: SourceFile, span: Span): string => file.text.slice(span.start, span.end);

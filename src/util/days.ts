@@ -49,33 +49,33 @@ export const daysInMonth = (year: number, month: number): number =>
 export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 /** The day of a calendar date that exists; years 0 to 9999. */
-export const dayOf = ({ year, month, day }: CalendarDate): Day => {
+export function dayOf({ year, month, day }: CalendarDate): Day {
   // Date.UTC takes the years 0 to 99 for 1900 to 1999; 400 years are a whole number of days.
   const shifted = Date.UTC(year + 400, month - 1, day) / MILLISECONDS_A_DAY;
   // It is whole already. Rounded it is one for V8 too, which otherwise makes an object of it and of each day reckoned from it.
   return Math.round(shifted) - 146_097;
-};
+}
 
 /** The calendar date of a day. */
-export const calendarDateOf = (day: Day): CalendarDate => {
+export function calendarDateOf(day: Day): CalendarDate {
   const date = new Date(day * MILLISECONDS_A_DAY);
   return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
-};
+}
 
 /** The day of `YYYY-MM-DD`, or undefined if the text has another form or the date doesn't exist. */
-export const parseIsoDate = (text: string): Day | undefined => {
+export function parseIsoDate(text: string): Day | undefined {
   const match = ISO_DATE.exec(text);
   if (match === null) return undefined;
   const date = { year: Number(match[1]), month: Number(match[2]), day: Number(match[3]) };
   if (date.month < 1 || date.month > 12 || date.day < 1) return undefined;
   return date.day > daysInMonth(date.year, date.month) ? undefined : dayOf(date);
-};
+}
 
 /** `YYYY-MM-DD`; years 0 to 9999. */
-export const isoDate = (day: Day): string => {
+export function isoDate(day: Day): string {
   const { year, month, day: dayOfMonth } = calendarDateOf(day);
   return `${padded(year, 4)}-${padded(month, 2)}-${padded(dayOfMonth, 2)}`;
-};
+}
 
 /** 1970-01-01 was a thursday. */
 export const weekdayOf = (day: Day): Weekday => ((((day + 3) % 7) + 7) % 7) as Weekday;

@@ -13,7 +13,7 @@ const longestWord = 100;
  * in the order of their text. Time grows with the number of candidates: for thousands of words against thousands of
  * candidates, ask only for the first few.
  */
-export const nearest = (word: string, candidates: Iterable<string>): string | undefined => {
+export function nearest(word: string, candidates: Iterable<string>): string | undefined {
   if (word.length > longestWord) return undefined;
   const wanted = folded(word);
   const most = mostEdits(wanted.length);
@@ -30,18 +30,18 @@ export const nearest = (word: string, candidates: Iterable<string>): string | un
     }
   }
   return best;
-};
+}
 
 /** `did you mean "…"?`, or undefined if nothing known is near. */
-export const didYouMean = (word: string, candidates: Iterable<string>): string | undefined => {
+export function didYouMean(word: string, candidates: Iterable<string>): string | undefined {
   const found = nearest(word, candidates);
   return found === undefined ? undefined : `did you mean "${found}"?`;
-};
+}
 
 const folded = (text: string): string => text.toLowerCase().replaceAll(/[_\s]/gu, '-');
 
 /** Edits between two texts (optimal string alignment), or any number above `most` once it is known to be more. */
-export const editDistance = (a: string, b: string, most: number): number => {
+export function editDistance(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, index) => index);
@@ -52,15 +52,9 @@ export const editDistance = (a: string, b: string, most: number): number => {
     last = current;
   }
   return last[b.length] ?? 0;
-};
+}
 
-const nextRow = (
-  a: string,
-  b: string,
-  row: number,
-  last: readonly number[],
-  beforeLast: readonly number[],
-): number[] => {
+function nextRow(a: string, b: string, row: number, last: readonly number[], beforeLast: readonly number[]): number[] {
   const current = [row];
   for (let column = 1; column <= b.length; column += 1) {
     const same = a[row - 1] === b[column - 1];
@@ -74,4 +68,4 @@ const nextRow = (
     current.push(edits);
   }
   return current;
-};
+}

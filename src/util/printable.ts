@@ -6,15 +6,15 @@ const unprintable = /[\p{Cc}\u200B\u200E\u200F\u202A-\u202E\u2060\u2066-\u2069\u
 const ascii = /^[\u0020-\u007E]*$/u;
 
 /** The text, at most so many UTF-16 units long; what can't be shown as U+FFFD, a line break as a space. */
-export const printable = (text: string, most: number): string => {
+export function printable(text: string, most: number): string {
   const short = shortened(text, most);
   return ascii.test(short) ? short : short.replaceAll(lineBreaks, ' ').replaceAll(unprintable, '\uFFFD');
-};
+}
 
 /** The text, or the beginning of it with `…`; never half a character. */
-export const shortened = (text: string, most: number): string => {
+export function shortened(text: string, most: number): string {
   if (text.length <= most) return text;
   const cut = text.charCodeAt(most - 2);
   const isHalf = cut >= 0xd800 && cut <= 0xdbff;
   return `${text.slice(0, isHalf ? most - 2 : most - 1)}…`;
-};
+}

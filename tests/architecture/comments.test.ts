@@ -1,5 +1,5 @@
-// What a reader may count on: every source file says what it is before anything else, and every exported function says
-// what it takes and gives.
+// What a reader may count on: every source file says what it is before anything else, every exported function says what it
+// takes and gives, and functions have one form.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
@@ -31,4 +31,19 @@ test('every exported function has a comment above it', () => {
   );
   expect(found.length).toBeGreaterThan(800);
   expect(found.filter(({ above }) => !above.endsWith('*/')).map(({ where }) => where)).toEqual([]);
+});
+
+/** Where a constant that is a function without a type of its own begins, and where its parameters end on a later line. */
+const ARROW_FUNCTION = /^(export )?const \w+ = (async )?(<.*>)?\(/;
+const BODY_FOLLOWS = /=> \{$/;
+
+test('a function with a body is declared as one; a constant is an expression, or has a type of its own', () => {
+  const found = files.flatMap(({ name, lines }) =>
+    lines.flatMap((line, at) => {
+      if (!ARROW_FUNCTION.test(line)) return [];
+      const head = line.endsWith('(') ? lines.slice(at).find((later) => later.startsWith(')')) : line;
+      return BODY_FOLLOWS.test(head ?? '') ? [`${name}:${at + 1}`] : [];
+    }),
+  );
+  expect(found).toEqual([]);
 });

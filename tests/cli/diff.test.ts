@@ -37,11 +37,11 @@ beforeEach(() => {
   git('checkout', '--quiet', '--', '.');
 });
 
-const edit = (from: string, to: string): void => {
+function edit(from: string, to: string): void {
   const text = readFileSync(entry, 'utf8');
   expect(text).toContain(from);
   writeFileSync(entry, text.replace(from, to));
-};
+}
 
 const diff = async (...args: readonly string[]): Promise<Ran> =>
   await shell(`cd '${repository}'; node '${program}' diff --plan season ${args.join(' ')}`);

@@ -20,19 +20,19 @@ const SLOTS = `slots:
   - { day: saturday, minutes: 70, place: gym }
 `;
 
-const write = (name: string, edit: (text: string) => string): string => {
+function write(name: string, edit: (text: string) => string): string {
   cpSync('examples/four-weeks', at(name), { recursive: true });
   const entry = at(name, 'season.yaml');
   writeFileSync(entry, edit(readFileSync(entry, 'utf8').replace(/slots:\n( {2}- .*\n)+/u, SLOTS)));
   return at(name);
-};
+}
 
 const sessionDays = (csv: string): readonly string[] => rowsOf(csv).map(([who, date]) => `${who} ${date}`);
-const sessions = async (...args: readonly string[]): Promise<readonly string[]> => {
+async function sessions(...args: readonly string[]): Promise<readonly string[]> {
   const { status, out, err } = await footfall(['build', ...args, '--table', 'sessions', '--format', 'csv']);
   expect([status, err.includes('error')]).toEqual([0, false]);
   return sessionDays(out);
-};
+}
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'footfall-near-'));

@@ -7,13 +7,13 @@ import { expect, test } from 'vitest';
 import { TABLE_NAMES } from '../../src/report/table-names.ts';
 import { footfall, HANDBALL } from './footfall.ts';
 
-const html = async (...args: readonly string[]): Promise<string> => {
+async function html(...args: readonly string[]): Promise<string> {
   const { status, out } = await footfall(['build', HANDBALL, '--format', 'html', '--quiet', ...args]);
   expect(status).toBe(0);
   expect(out.startsWith('<!DOCTYPE html>\n')).toBe(true);
   expect(out.endsWith('</html>\n')).toBe(true);
   return out;
-};
+}
 
 test('--format html is the chart of the season', async () => {
   const page = await html();

@@ -89,18 +89,18 @@ function endOf(text: string, words: RegExp): number {
 
 const TOTALS = /In all: .*\n/u;
 const season = (): string => readFileSync(at('season', 'season.yaml'), 'utf8');
-const edited = (from: string, to: string): string => {
+function edited(from: string, to: string): string {
   expect(season()).toContain(from);
   return season().replace(from, to);
-};
-const save = (text: string): void => {
+}
+function save(text: string): void {
   writeFileSync(at('season', 'season.yaml'), text);
-};
+}
 /** As many editors save: to a file beside it, which takes its name. */
-const saveByRename = (text: string): void => {
+function saveByRename(text: string): void {
   writeFileSync(at('season', '.season.yaml.swap'), text);
   renameSync(at('season', '.season.yaml.swap'), at('season', 'season.yaml'));
-};
+}
 const left = (): readonly string[] => readdirSync(folder, { recursive: true }).map(String).toSorted();
 
 describe('build --watch', () => {

@@ -18,16 +18,16 @@ import { madePlan } from './made-plans.ts';
 const update = process.env['FOOTFALL_UPDATE'] === '1';
 
 /** Where the plan is said to be: a fixture may have another entry than season.yaml, or none. */
-const entryOf = (folder: string): string => {
+function entryOf(folder: string): string {
   const named = join(folder, 'entry.txt');
   return existsSync(named) ? `${folder}/plan/${readFileSync(named, 'utf8').trim()}` : `${folder}/plan`;
-};
+}
 
-const agrees = (path: string, made: string): void => {
+function agrees(path: string, made: string): void {
   if (update) writeFileSync(path, made);
   expect(existsSync(path), `${path} is missing: write it with FOOTFALL_UPDATE=1`).toBe(true);
   expect(made).toBe(readFileSync(path, 'utf8'));
-};
+}
 
 describe.each(fixtures)('%s', (fixture) => {
   const folder = `${here}/${fixture}`;

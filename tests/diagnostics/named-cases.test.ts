@@ -63,12 +63,12 @@ const CASES: readonly (readonly [what: string, fixture: string, code: string | u
   ['a CSV with a future date', 'plan/record-in-future', 'plan/record-in-future'],
 ];
 
-const reported = (fixture: string): readonly string[] => {
+function reported(fixture: string): readonly string[] {
   const { diagnostics }: { diagnostics: readonly { code: string }[] } = JSON.parse(
     readFileSync(`${here}/${fixture}/expected.json`, 'utf8'),
   );
   return diagnostics.map(({ code }) => code);
-};
+}
 
 describe('the case of', () => {
   test.each(CASES)('%s', (_, fixture, code) => {

@@ -37,11 +37,11 @@ afterAll(() => {
   for (const folder of [repository, sheetsFolder]) rmSync(folder, { recursive: true, force: true });
 });
 
-const edit = (file: string, from: string, to: string): void => {
+function edit(file: string, from: string, to: string): void {
   const text = readFileSync(join(plan, file), 'utf8');
   expect(text).toContain(from);
   writeFileSync(join(plan, file), text.replace(from, to));
-};
+}
 
 const append = (file: string, text: string): void => appendFileSync(join(plan, 'record', file), text);
 
@@ -135,10 +135,10 @@ const reviewOn = (monday: Day): readonly string[] => [
 ];
 
 const MANY = 4;
-const itemWords = ({ kind, athletes, what, changes }: Item): string => {
+function itemWords({ kind, athletes, what, changes }: Item): string {
   const who = athletes.length > MANY ? `${athletes.length} athletes` : athletes.join(', ');
   return `${kind} | ${who} | ${what}${changes === undefined ? '' : ` | ${changes}`}`;
-};
+}
 
 /** What a Monday must tell, in which of the three. */
 const TOLD: ReadonlyMap<number, Readonly<Partial<Record<keyof Told, readonly RegExp[]>>>> = new Map([
@@ -211,10 +211,10 @@ function shortened(text: string): string {
   return [...lines.slice(0, MOST_LINES), `… and ${lines.length - MOST_LINES} lines more`, lines.at(-1)].join('\n');
 }
 
-const weekOf = (week: number, athlete: string): string => {
+function weekOf(week: number, athlete: string): string {
   const found = table(week, 'weeks').find(([id, number]) => id === athlete && Number(number) === week + 1);
   return `${athlete} ${found === undefined ? '-' : `${found[6]} (${found[4]})`}`;
-};
+}
 
 /** The built program, started by a shell in the repository, says the same. */
 async function expectSameInTheShell(monday: Day, week: number): Promise<void> {

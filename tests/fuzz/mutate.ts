@@ -110,7 +110,7 @@ const PIECES = [
 
 type Mutation = (bytes: Uint8Array, chance: Chance, other: Uint8Array) => Uint8Array;
 
-const joined = (...parts: readonly Uint8Array[]): Uint8Array => {
+function joined(...parts: readonly Uint8Array[]): Uint8Array {
   const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const part of parts) {
@@ -118,16 +118,16 @@ const joined = (...parts: readonly Uint8Array[]): Uint8Array => {
     at += part.length;
   }
   return all;
-};
+}
 
 const insert = (bytes: Uint8Array, at: number, piece: Uint8Array, cut = 0): Uint8Array =>
   joined(bytes.subarray(0, at), piece, bytes.subarray(at + cut));
 
 /** A stretch of at most `most` bytes. */
-const stretch = (bytes: Uint8Array, chance: Chance, most: number): Uint8Array => {
+function stretch(bytes: Uint8Array, chance: Chance, most: number): Uint8Array {
   const start = chance.below(bytes.length + 1);
   return bytes.subarray(start, start + chance.below(most + 1));
-};
+}
 
 const MOST_STRETCH = 200;
 const MOST_REPEATS = 20;

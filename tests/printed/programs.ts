@@ -28,10 +28,10 @@ const PROBES: Readonly<Record<Program, readonly [string, ...string[]]>> = {
   ],
 };
 
-const isThere = (program: Program): boolean => {
+function isThere(program: Program): boolean {
   const [command, ...args] = PROBES[program];
   return spawnSync(command, args, { stdio: 'ignore' }).status === 0;
-};
+}
 
 /** Whether the programs are all there; in CI they count as there, so that tests without them fail. Says so loudly if not. */
 export function haveAll(...programs: readonly Program[]): boolean {

@@ -101,10 +101,10 @@ function sheets(plan: Plan): ReadonlyMap<string, readonly SheetWeek[]> {
   return new Map([...compilePlan(plan).athletes].map((built) => [built.athlete.id, sheetOf(built)]));
 }
 
-const weeksOf = (plan: Plan): WeeksOf => {
+function weeksOf(plan: Plan): WeeksOf {
   const made = sheets(plan);
   return (id) => made.get(id);
-};
+}
 
 interface Compared {
   readonly found: BuildDiff;

@@ -115,7 +115,7 @@ function withEdit(built: BuiltAthlete, one: Edit): BuiltAthlete {
   return { ...built, weeks: built.weeks.map(week) };
 }
 
-const isGiven = (plan: Plan, built: BuiltAthlete): boolean => {
+function isGiven(plan: Plan, built: BuiltAthlete): boolean {
   let given = false;
   const stop = new Error('enough');
   try {
@@ -127,7 +127,7 @@ const isGiven = (plan: Plan, built: BuiltAthlete): boolean => {
     if (error !== stop) throw error;
   }
   return given;
-};
+}
 
 describe('an athlete who differs from another by loads', { timeout: PATIENCE }, () => {
   it('is told what being audited alone gives', () => {

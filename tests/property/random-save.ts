@@ -63,10 +63,10 @@ function without<T extends object, K extends keyof T>(value: T, key: K): Omit<T,
 
 const weeksIn = ({ season }: Plan): number => Math.floor((season.ends - season.starts + 1) / 7);
 
-const rangeIn = (plan: Plan, { other, value }: Drawn): { readonly from: Day; readonly until: Day } => {
+function rangeIn(plan: Plan, { other, value }: Drawn): { readonly from: Day; readonly until: Day } {
   const from = plan.season.starts + 7 * (other % weeksIn(plan));
   return { from, until: Math.min(from + (value % 20), plan.season.ends) };
-};
+}
 
 const someOf = ({ athletes }: Plan, { other, value }: Drawn): Who =>
   value % 3 === 0

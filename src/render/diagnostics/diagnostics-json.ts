@@ -4,11 +4,11 @@
 import type { DiagnosticsView, ViewDiagnostic, ViewPlace } from '../../report/diagnostics-view.ts';
 
 /** One JSON document, two spaces deep, ending with a line end. */
-export const diagnosticsJson = (view: DiagnosticsView): string => {
+export function diagnosticsJson(view: DiagnosticsView): string {
   const { error: errors, warning: warnings, notice: notices } = view.counts;
   const document = { diagnostics: view.diagnostics.map((one) => jsonOf(one)), errors, warnings, notices };
   return `${JSON.stringify(document, undefined, 2)}\n`;
-};
+}
 
 const jsonOf = ({ place, related, severity, code, message, ...rest }: ViewDiagnostic): object => ({
   ...(place !== undefined && placeOf(place)),

@@ -8,7 +8,7 @@ import type { Severity } from '../../diagnostics/types.ts';
 const levels: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', notice: 'note' };
 
 /** One SARIF log with one run, ending with a line end; `version` is that of footfall. */
-export const diagnosticsSarif = (view: DiagnosticsView, version: string): string => {
+export function diagnosticsSarif(view: DiagnosticsView, version: string): string {
   const indexes = new Map(view.codes.map(({ code }, index) => [code, index]));
   const run = {
     tool: { driver: { name: 'footfall', semanticVersion: version, rules: view.codes.map(ruleOf) } },
@@ -17,7 +17,7 @@ export const diagnosticsSarif = (view: DiagnosticsView, version: string): string
   };
   const log = { $schema: 'https://json.schemastore.org/sarif-2.1.0.json', version: '2.1.0', runs: [run] };
   return `${JSON.stringify(log, undefined, 2)}\n`;
-};
+}
 
 const ruleOf = ({ code, severity, summary, explanation }: DiagnosticsView['codes'][number]): object => ({
   id: code,
@@ -26,7 +26,7 @@ const ruleOf = ({ code, severity, summary, explanation }: DiagnosticsView['codes
   defaultConfiguration: { level: levels[severity] },
 });
 
-const resultOf = (diagnostic: ViewDiagnostic, indexes: ReadonlyMap<string, number>): object => {
+function resultOf(diagnostic: ViewDiagnostic, indexes: ReadonlyMap<string, number>): object {
   const { code, severity, message, help, place, path, related } = diagnostic;
   const ruleIndex = indexes.get(code);
   const logicalLocations = path === undefined ? undefined : [{ fullyQualifiedName: path }];
@@ -42,7 +42,7 @@ const resultOf = (diagnostic: ViewDiagnostic, indexes: ReadonlyMap<string, numbe
     ...(Object.keys(location).length > 0 && { locations: [location] }),
     ...(related.length > 0 && { relatedLocations: related.map(relatedLocation) }),
   };
-};
+}
 
 const relatedLocation = (related: ViewDiagnostic['related'][number], index: number): object => ({
   id: index + 1,

@@ -7,14 +7,14 @@ import type { Palette } from '../palette.ts';
 import { markedLine } from './source-line.ts';
 
 /** All diagnostics, the count of them and of many the kinds, ending with a line end; nothing at all if there are none. */
-export const diagnosticsText = (view: DiagnosticsView, palette: Palette): string => {
+export function diagnosticsText(view: DiagnosticsView, palette: Palette): string {
   if (view.diagnostics.length === 0) return '';
   const parts = view.diagnostics.map((diagnostic) => linesOf(diagnostic, palette).join('\n'));
   const kinds = view.kinds.map((line) => `  ${line}\n`).join('');
   return `${parts.join('\n\n')}\n\n${palette.strong(view.summary)}\n${kinds}`;
-};
+}
 
-const linesOf = (diagnostic: ViewDiagnostic, palette: Palette): readonly string[] => {
+function linesOf(diagnostic: ViewDiagnostic, palette: Palette): readonly string[] {
   const { code, severity, message, place, label, help, related } = diagnostic;
   const paint = palette[severity];
   const head = `${whereOf(place)} ${paint(`${severity}:`)} ${palette.strong(message)} ${palette.quiet(`[${code}]`)}`;
@@ -27,19 +27,19 @@ const linesOf = (diagnostic: ViewDiagnostic, palette: Palette): readonly string[
       ...snippet(other.place, palette.notice, palette),
     ]),
   ];
-};
+}
 
 const whereOf = (place: ViewPlace | undefined): string =>
   place === undefined
     ? 'footfall:'
     : `${place.file}:${String(place.start.line + 1)}:${String(place.start.character + 1)}:`;
 
-const snippet = (
+function snippet(
   place: ViewPlace,
   paint: (text: string) => string,
   palette: Palette,
   label?: string,
-): readonly string[] => {
+): readonly string[] {
   if (place.sourceLine.trim() === '' && place.start.character === 0) return [];
   const end = place.end.line === place.start.line ? place.end.character : place.sourceLine.length;
   const { text, indent, width } = markedLine(place.sourceLine, place.start.character, end);
@@ -49,4 +49,4 @@ const snippet = (
     `${palette.quiet(`${number} |`)} ${text}`.trimEnd(),
     `${palette.quiet(`${' '.repeat(number.length)} |`)} ${' '.repeat(indent)}${paint(mark)}`,
   ];
-};
+}

@@ -20,7 +20,7 @@ const columnsBefore = 60;
 const mostUnits = 1000;
 
 /** The line with the stretch from `start` to `end` marked, both in UTF-16 units. */
-export const markedLine = (line: string, start: number, end: number): MarkedLine => {
+export function markedLine(line: string, start: number, end: number): MarkedLine {
   const isFar = start > mostUnits || displayWidth(line.slice(0, start)) > mostColumns - columnsBefore;
   const from = isFar ? cutBefore(line, start) : 0;
   const lead = from > 0 ? '… ' : '';
@@ -31,16 +31,16 @@ export const markedLine = (line: string, start: number, end: number): MarkedLine
   const text = fitted(before + marked + after);
   const room = Math.max(1, displayWidth(text) - indent);
   return { text, indent, width: Math.min(Math.max(1, displayWidth(marked)), room) };
-};
+}
 
 /** Where a long line begins to be shown: never between the halves of a character. */
-const cutBefore = (line: string, start: number): number => {
+function cutBefore(line: string, start: number): number {
   const at = Math.max(0, start - columnsBefore);
   const unit = line.charCodeAt(at);
   return unit >= 0xdc00 && unit <= 0xdfff ? at + 1 : at;
-};
+}
 
-const fitted = (text: string): string => {
+function fitted(text: string): string {
   if (text.length <= mostColumns) return text.trimEnd();
   let columns = 0;
   let kept = '';
@@ -50,10 +50,10 @@ const fitted = (text: string): string => {
     kept += character;
   }
   return kept.trimEnd();
-};
+}
 
 /** Text as it can be shown from a column on. */
-const shown = (text: string, column: number): string => {
+function shown(text: string, column: number): string {
   let made = '';
   let at = column;
   for (const character of text) {
@@ -62,9 +62,9 @@ const shown = (text: string, column: number): string => {
     at += displayWidth(stand);
   }
   return made;
-};
+}
 
-const standIn = (character: string, column: number): string => {
+function standIn(character: string, column: number): string {
   if (character === '\t') return ' '.repeat(tabColumns - (column % tabColumns));
   return /[\p{Cc}\u200B\u200E\u200F\u2028-\u202E\u2060\u2066-\u2069\uFEFF]/u.test(character) ? '\uFFFD' : character;
-};
+}

@@ -63,7 +63,7 @@ bdi { unicode-bidi: isolate; }
 `;
 }
 
-const cardRules = (paper: Paper): string => {
+function cardRules(paper: Paper): string {
   const m = CARD_MEASURES;
   const { half, column } = cardSpace(paper);
   const boxColumns = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((across) => [
@@ -110,9 +110,9 @@ ${boxColumns.join('\n')}
 .card footer { min-height: ${mm(m.footer)}; border-top: 1px solid #000; padding-top: 0.8mm; font-size: 9pt; line-height: 3.7mm; }
 .card footer .stop { font-weight: bold; }
 `;
-};
+}
 
-const boardRules = (): string => {
+function boardRules(): string {
   const m = BOARD_MEASURES;
   return `
 .board { break-after: page; }
@@ -172,7 +172,7 @@ ${SHARES.map((share) => `.share-${10 * share} > .reminders { flex: ${share}; }`)
 .board > footer { border-top: 1px solid #000; line-height: ${mm(m.smallLine)}; padding-top: 0.6mm; margin-top: ${mm(m.gap)}; }
 .beside > footer { margin-top: 0; }
 `;
-};
+}
 
 const SEASON_RULES = `
 .chart { break-after: page; }

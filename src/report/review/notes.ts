@@ -6,10 +6,10 @@ import type { BestJumpers } from './best-jumpers.ts';
 import { getSource } from '../../library/sources.ts';
 
 /** `(P) Foster 1998, …`. */
-const sourced = (id: string): string => {
+function sourced(id: string): string {
   const { mark, source } = getSource(id);
   return `(${mark}) ${source}`;
-};
+}
 
 export const LOAD_NOTES = {
   planned:

@@ -36,10 +36,10 @@ export function sessionReasonWords(
   }
 }
 
-const dateOf = ({ on }: Params): string => {
+function dateOf({ on }: Params): string {
   const day = parseIsoDate(String(on));
   return day === undefined ? String(on) : dayWords(day);
-};
+}
 
 const NEXT: Readonly<Record<string, string>> = {
   session: 'the next jump session is',

@@ -150,10 +150,10 @@ function limitRefusal(limits: readonly Limit[], bars: (avoid: Avoid) => boolean)
 }
 
 /** A tier that is to be avoided bars those above it too. */
-const reaches = (tier: Tier, avoided: string): boolean => {
+function reaches(tier: Tier, avoided: string): boolean {
   const from = TIERS.findIndex((one) => one === avoided);
   return from >= 0 && TIERS.indexOf(tier) >= from;
-};
+}
 
 function barsDrill(avoid: Avoid, drill: Drill): boolean {
   switch (avoid.kind) {

@@ -139,11 +139,11 @@ function novelRefusal(drill: Drill, state: State): Refusal | undefined {
   return state.novelLeft <= 0 && state.choosing.novel(drill) ? because('new-drills') : undefined;
 }
 
-const because = (by: string): Refusal => {
+function because(by: string): Refusal {
   const known = REFUSALS.get(by) ?? { by, params: {}, spans: [] };
   REFUSALS.set(by, known);
   return known;
-};
+}
 
 /** Most are asked for rung by rung and told of nobody, so each is made once. */
 const REFUSALS = new Map<string, Refusal>();

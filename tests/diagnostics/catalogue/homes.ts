@@ -22,13 +22,13 @@ const keysIn = (text: string): readonly string[] =>
   Array.from(text.matchAll(/^([a-z-]+):/gmu), ([, key = '']) => key);
 
 /** Those of some lines of `key: value` whose key an example doesn't have. */
-const missing = (example: string, lines: string): string => {
+function missing(example: string, lines: string): string {
   const keys = keysIn(example);
   return lines
     .split('\n')
     .filter((line) => !keys.some((key) => line.startsWith(`${key}:`)))
     .join('\n');
-};
+}
 
 /** The example as keys of a group: below lines that lead there, so far in, and the other keys the group needs first. */
 const keysOf =

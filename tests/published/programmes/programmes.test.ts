@@ -43,14 +43,14 @@ function auditedOf(name: string): Audited {
 }
 
 /** `week 2 error`, in order. */
-const found = (name: string, rule: string): readonly string[] => {
+function found(name: string, rule: string): readonly string[] {
   const audited = auditedOf(name);
   return findingsOf(audited)
     .filter((one) => one.rule === rule)
     .map(
       ({ week, severity }) => `${audited.built.weeks.find(({ starts }) => starts === week)?.week ?? '?'} ${severity}`,
     );
-};
+}
 
 describe.each(AUDITED)('$printed.name', ({ printed, built: athlete, weeks }) => {
   it(`adds up to what ${printed.source} prints`, () => {

@@ -41,11 +41,11 @@ function aloneIn(alone: Plan, id: string): BuiltAthlete {
 }
 
 const seasons = new Map([...compilePlan(plan()).athletes].map((built) => [built.athlete.id, built]));
-const seasonOf = (id: string): BuiltAthlete => {
+function seasonOf(id: string): BuiltAthlete {
   const built = seasons.get(id);
   if (built === undefined) throw new Error(`nobody is ${id}`);
   return built;
-};
+}
 
 /** cm; 0 without any. */
 const highestDrop = ({ weeks }: BuiltAthlete): number =>

@@ -17,10 +17,10 @@ const ESCAPE = '\u001B';
 const plain = createPalette(0);
 const text = 'footfall: 1\nathletes:\n  zoé 🏐: { mass: 1, mass: 2 }\n';
 const file = sourceFile('season.yaml', text);
-const spanOf = (found: string, from = 0): { file: string; start: number; end: number } => {
+function spanOf(found: string, from = 0): { file: string; start: number; end: number } {
   const start = text.indexOf(found, from);
   return { file: 'season.yaml', start, end: start + found.length };
-};
+}
 const twice: Diagnostic = problem('yaml/duplicate-key', {
   params: { key: 'mass' },
   span: spanOf('mass', text.indexOf('mass') + 1),

@@ -30,13 +30,13 @@ afterEach(() => {
   rmSync(parent, { recursive: true, force: true });
 });
 
-const write = async (text: string): Promise<void> => {
+async function write(text: string): Promise<void> {
   await writeOutputFolder(folder, async ({ append }) => {
     append('index.html', text);
     append('athletes/mira.html', `${text}, `);
     append('athletes/mira.html', 'again');
   });
-};
+}
 
 const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
 

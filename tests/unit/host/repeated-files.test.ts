@@ -34,7 +34,7 @@ afterEach(() => {
 
 type Tables = Readonly<Record<string, readonly (string | Uint8Array)[]>>;
 
-const write = async (tables: Tables, isKept = true): Promise<void> => {
+async function write(tables: Tables, isKept = true): Promise<void> {
   await writeOutputFolder(
     folder,
     async ({ append }) => {
@@ -42,7 +42,7 @@ const write = async (tables: Tables, isKept = true): Promise<void> => {
     },
     { isAtOnce: true, ...(isKept && { memory }) },
   );
-};
+}
 
 const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
 const bytes = (text: string): Uint8Array => Buffer.from(text);

@@ -17,16 +17,16 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
 const isContent = (content: Files[string] | undefined): content is string | Uint8Array =>
   typeof content === 'string' || content instanceof Uint8Array;
 
-const normal = (path: string): string => {
+function normal(path: string): string {
   const parts: string[] = [];
   for (const part of path.split('/')) {
     if (part === '..') parts.pop();
     else if (part !== '' && part !== '.') parts.push(part);
   }
   return `/${parts.join('/')}`;
-};
+}
 
-export const memoryFiles = (files: Files): FileHost => {
+export function memoryFiles(files: Files): FileHost {
   const folders = new Set(['/']);
   for (const path of Object.keys(files)) {
     for (let cut = path.lastIndexOf('/'); cut > 0; cut = path.lastIndexOf('/', cut - 1))
@@ -77,4 +77,4 @@ export const memoryFiles = (files: Files): FileHost => {
   };
 
   return { stat, readFile, list, realPath };
-};
+}

@@ -14,11 +14,11 @@ import { anyYaml } from './yaml-pieces.ts';
 
 const parsed = (text: string): Staged<ParsedYaml> => parseYaml(sourceFile('season.yaml', text));
 const codesOf = (text: string): readonly string[] => parsed(text).diagnostics.map(({ code }) => code);
-const valueOf = (text: string): PlainValue => {
+function valueOf(text: string): PlainValue {
   const { value, diagnostics } = parsed(text);
   expect(diagnostics).toEqual([]);
   return plainValue(value.root);
-};
+}
 const map = (...pairs: readonly (readonly [string, PlainValue])[]): PlainValue => ({ map: pairs });
 
 describe('values', () => {
@@ -151,19 +151,19 @@ describe('the yaml package', () => {
 /** A line of nothing but tabs at the end of a text: they refuse it and we don't. */
 const endsInTabs = (text: string): boolean => /\t\s*$/u.test(text);
 
-const theirValue = (node: ParsedNode | null, document: Document.Parsed): PlainValue => {
+function theirValue(node: ParsedNode | null, document: Document.Parsed): PlainValue {
   if (node === null) return null;
   if (isAlias(node)) return theirValue((node.resolve(document) as ParsedNode | undefined) ?? null, document);
   if (isSeq(node)) return node.items.map((item) => theirValue(item, document));
   if (isMap(node))
     return { map: node.items.map(({ key, value }) => [theirKey(key), theirValue(value, document)] as const) };
   return isScalar(node) ? (node.value as PlainValue) : null;
-};
+}
 
-const theirKey = (key: ParsedNode): string => {
+function theirKey(key: ParsedNode): string {
   if (!isScalar(key)) return 'no word';
   return typeof key.value === 'string' ? key.value : (key.source ?? '');
-};
+}
 
 describe('whatever the text', () => {
   it('nothing is thrown, and every place lies in the file', () => {
@@ -205,12 +205,12 @@ describe('slips', () => {
 });
 
 /** Processor time, so that a busy machine makes no difference. */
-const seconds = (run: () => unknown): number => {
+function seconds(run: () => unknown): number {
   const before = process.cpuUsage();
   run();
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1_000_000;
-};
+}
 
 const athletes = (count: number): string =>
   `athletes:\n${Array.from({ length: count }, (_, index) => `  a${String(index)}: { mass: 68 kg, now: { contacts-a-session: 80 } }\n`).join('')}`;

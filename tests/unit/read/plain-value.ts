@@ -10,11 +10,11 @@ export type PlainValue =
   | readonly PlainValue[]
   | { readonly map: readonly (readonly [string, PlainValue])[] };
 
-export const plainValue = (node: Node): PlainValue => {
+export function plainValue(node: Node): PlainValue {
   if (node.kind === 'scalar') return node.value;
   if (node.kind === 'sequence') return node.items.map((item) => plainValue(item));
   return { map: node.entries.map(({ key, value }) => [key, plainValue(value)]) };
-};
+}
 
 /** Every node below and with this one. */
 export const allNodes = function* (node: Node): Generator<Node> {

@@ -8,10 +8,10 @@ import { memoryFiles } from './memory-files.ts';
 import type { Files } from './memory-files.ts';
 import { anyYaml } from './yaml-pieces.ts';
 
-const read = (files: Files, entry = '/plan'): { paths: readonly string[]; codes: readonly string[] } => {
+function read(files: Files, entry = '/plan'): { paths: readonly string[]; codes: readonly string[] } {
   const { value, diagnostics } = readPlan(entry, memoryFiles(files));
   return { paths: value.documents.map(({ file }) => file.path), codes: diagnostics.map(({ code }) => code) };
-};
+}
 
 const squad: Files = {
   '/plan/season.yaml': 'footfall: 1\nfiles: [squad/*.yaml, drills.yaml]\nroster: squad/roster.csv\n',

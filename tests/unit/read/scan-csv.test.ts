@@ -8,10 +8,10 @@ import { scanCsv } from '../../../src/read/scan-csv.ts';
 import type { CsvRow } from '../../../src/read/scan-csv.ts';
 import { sourceFile } from '../../../src/source/source-file.ts';
 
-const scanned = (text: string): { rows: readonly CsvRow[]; diagnostics: readonly Diagnostic[] } => {
+function scanned(text: string): { rows: readonly CsvRow[]; diagnostics: readonly Diagnostic[] } {
   const diagnostics: Diagnostic[] = [];
   return { rows: [...scanCsv(sourceFile('roster.csv', text), text, diagnostics)], diagnostics };
-};
+}
 
 const textsOf = (text: string): readonly (readonly string[])[] =>
   scanned(text).rows.map(({ cells }) => cells.map((cell) => cell.text));

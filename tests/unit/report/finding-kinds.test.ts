@@ -15,11 +15,11 @@ const rises = (athlete: string, week: string): ReturnType<typeof problem> =>
     week: day(week),
   });
 
-const linesOf = (...found: readonly ReturnType<typeof problem>[]): readonly string[] => {
+function linesOf(...found: readonly ReturnType<typeof problem>[]): readonly string[] {
   const kinds = createFindingKinds();
   for (const one of found) kinds.add(one);
   return kinds.lines('warning');
-};
+}
 
 const SUMMARY = 'a way back that is not finished when the taper would begin';
 const CODE = '[schedule/return-in-taper]';

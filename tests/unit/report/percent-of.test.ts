@@ -6,7 +6,7 @@ import { bestWords, percentOf, percentWords } from '../../../src/report/percent-
 import { planOf } from '../plan/loaded.ts';
 import { line } from './made-build.ts';
 
-const athleteWith = (lifts: string) => {
+function athleteWith(lifts: string) {
   const plan = planOf(`footfall: 1
 season: { title: Spring, starts: 2027-01-04, ends: 2027-02-28 }
 places: { hall: {} }
@@ -16,7 +16,7 @@ athletes: { mira: { level: intermediate, lifts: { ${lifts} } } }
   const [athlete] = plan.athletes;
   if (athlete === undefined) throw new Error('nobody is in the plan');
   return { plan, athlete };
-};
+}
 
 const SQUAT = 'back-squat: { max: 90 kg, on: 2026-12-20 }';
 

@@ -103,10 +103,10 @@ const FIGURE_COLUMNS: readonly Said<Named<FigureOf>>[] = [
 ];
 
 /** `J7, M`: the row of the sources below, and its mark. */
-const basisWords = ({ basis }: Figure): string => {
+function basisWords({ basis }: Figure): string {
   const mark = sourceOf(basis)?.mark;
   return mark === undefined ? '' : `${basis ?? ''}, ${mark}`;
-};
+}
 
 /** With the test where the figure could be of another one. */
 const figureName = ({ group: { test }, figure: { what } }: FigureOf): string =>
