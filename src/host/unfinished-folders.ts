@@ -21,15 +21,32 @@ export function nameBeside(target: string): string {
 }
 
 /** Removes what dead builds left beside the folder, and puts a last build back that one of them had set aside. */
-export function clearLeftovers(target: string): void {
+export function clearLeftovers(target: string, remove: typeof removeFolder = removeFolder): void {
   const start = `.${basename(target)}.footfall-`;
   const names = readdirSync(dirname(target)).filter((name) => name.startsWith(start));
   for (const name of names) {
     const path = join(dirname(target), name);
     if (isInUse(path, name.slice(start.length))) continue;
     if (name.endsWith(SET_ASIDE) && !existsSync(target)) renameSync(path, target);
-    else rmSync(path, { recursive: true, force: true });
+    else takeAway(path, nameBeside(target), remove);
   }
+}
+
+/**
+ * Under a name of our own first: what a build had begun when it was killed, the exchange of two folders, may still be on its
+ * way, and would put in place what is half removed.
+ */
+function takeAway(path: string, away: string, remove: typeof removeFolder): void {
+  try {
+    renameSync(path, away);
+  } catch {
+    return; // Another build clears up as well.
+  }
+  remove(away);
+}
+
+function removeFolder(path: string): void {
+  rmSync(path, { recursive: true, force: true });
 }
 
 function isInUse(path: string, rest: string): boolean {

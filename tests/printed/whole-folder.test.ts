@@ -3,7 +3,7 @@
 
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -39,8 +39,17 @@ function build(out: string, paper: 'a4' | 'letter', env: Readonly<Record<string,
   return { status: run.status, err: run.stderr };
 }
 
-/** One digest of every file and its path. */
+/**
+ * One digest of every file and its path. The exchange of two folders that a killed build had begun may still come: then what
+ * was read is of neither, and is read again.
+ */
 function digest(folder: string): string {
+  const before = statSync(folder).ino;
+  const read = readOnce(folder);
+  return statSync(folder).ino === before ? read : digest(folder);
+}
+
+function readOnce(folder: string): string {
   const hash = createHash('sha256');
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())

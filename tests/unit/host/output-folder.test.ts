@@ -16,7 +16,8 @@ import { createHash } from 'node:crypto';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { writeOutputFolder } from '../../../src/host/output-folder.ts';
 import { OutputFailed } from '../../../src/host/output.ts';
-import { putInPlace } from '../../../src/host/swap-folders.ts';
+import { exchangeFolders, putInPlace } from '../../../src/host/swap-folders.ts';
+import { clearLeftovers } from '../../../src/host/unfinished-folders.ts';
 
 let parent = '';
 let folder = '';
@@ -168,6 +169,21 @@ test('what dead writers left beside it is cleared away, and a last folder set as
   expect(existsSync(folder)).toBe(true);
   // One of another machine may still be written.
   expect(readdirSync(parent).filter((name) => name.startsWith('.'))).toEqual(['.sheets.footfall-00000000-4194999-1']);
+});
+
+test('what a dead writer left has another name when it is removed, so that an exchange it had begun finds nothing', async () => {
+  await write('one');
+  const [machine] = await leftoverMachine();
+  const left = join(parent, `.sheets.footfall-${machine}-4194999-1`);
+  mkdirSync(left);
+  const exchanged: boolean[] = [];
+  clearLeftovers(folder, (path) => {
+    exchanged.push(exchangeFolders(left, folder), existsSync(left));
+    rmSync(path, { recursive: true });
+  });
+  expect(exchanged).toEqual([false, false]);
+  expect(readdirSync(parent)).toEqual(['sheets']);
+  expect(read('index.html')).toBe('one');
 });
 
 /** What this machine's hidden folders are called. */
