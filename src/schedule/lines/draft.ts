@@ -8,6 +8,19 @@ import type { LoadHistory } from './load-history.ts';
 
 export type LineDraft = Omit<BuiltLine, 'order' | 'pairedWith'>;
 
+/** A draft's fields that most lines leave empty. */
+export const NOTHING_SAID = {
+  loadGrams: undefined,
+  perSideGrams: undefined,
+  barGrams: undefined,
+  percent: undefined,
+  reserve: undefined,
+  dropCm: undefined,
+  tempo: undefined,
+  note: undefined,
+  family: undefined,
+} as const;
+
 /** By whose maxima loads are worked out, and the loads before them. */
 export interface Lifter {
   readonly athlete: Athlete;
@@ -42,10 +55,38 @@ export interface Draft {
 
 /** The draft's line at this place in a session. Asked twice, it is the same object. */
 export function lineAt(draft: Draft, order: number, pairedWith: number | undefined): BuiltLine {
-  if (pairedWith !== undefined) return { ...draft.line, order, pairedWith };
+  if (pairedWith !== undefined) return numberedLine(draft.line, order, pairedWith);
   const known = draft.numbered[order];
   if (known !== undefined) return known;
-  const line: BuiltLine = { ...draft.line, order };
+  const line = numberedLine(draft.line, order, undefined);
   draft.numbered[order] = line;
   return line;
+}
+
+/** Field by field, as a draft that is spread gives its line a shape of its own each time. */
+function numberedLine(draft: LineDraft, order: number, pairedWith: number | undefined): BuiltLine {
+  return {
+    order,
+    part: draft.part,
+    exercise: draft.exercise,
+    kind: draft.kind,
+    sets: draft.sets,
+    reps: draft.reps,
+    contacts: draft.contacts,
+    loadGrams: draft.loadGrams,
+    perSideGrams: draft.perSideGrams,
+    barGrams: draft.barGrams,
+    percent: draft.percent,
+    reserve: draft.reserve,
+    dropCm: draft.dropCm,
+    restSeconds: draft.restSeconds,
+    tempo: draft.tempo,
+    note: draft.note,
+    family: draft.family,
+    own: draft.own,
+    estimated: draft.estimated,
+    pairedWith,
+    origin: draft.origin,
+    reasons: draft.reasons,
+  };
 }

@@ -10,6 +10,7 @@ import type { PatternPlace } from '../../library/lifting.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
+import { NOTHING_SAID } from './draft.ts';
 import type { Draft, Lifter, Loading, Tried } from './draft.ts';
 import type { Refusal } from './gates.ts';
 import { isHeavy } from './heavy.ts';
@@ -232,17 +233,18 @@ function layDraft(
     heavy,
     numbered: [],
     line: {
+      ...NOTHING_SAID,
       part: place.part === 'trunk' ? 'trunk' : 'lifts',
       exercise: lift.id,
       kind: 'lift',
       sets: count,
       reps,
       contacts: liftContacts(lift, count, reps),
-      ...(made !== undefined && { loadGrams: made.loadGrams }),
-      ...(made?.perSideGrams !== undefined && { perSideGrams: made.perSideGrams }),
-      ...(made?.barGrams !== undefined && { barGrams: made.barGrams }),
-      ...(percent !== undefined && { percent }),
-      ...(load === undefined && reserve !== undefined && { reserve }),
+      loadGrams: made?.loadGrams,
+      perSideGrams: made?.perSideGrams,
+      barGrams: made?.barGrams,
+      percent,
+      reserve: load === undefined ? reserve : undefined,
       restSeconds,
       own: false,
       estimated: max?.max.estimated === true && pinned === undefined,

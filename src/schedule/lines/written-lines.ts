@@ -10,6 +10,7 @@ import type { Drill, Lift } from '../../library/types.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
+import { NOTHING_SAID } from './draft.ts';
 import type { Draft, LineDraft, Loading, Tried } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
 import { isHeavy } from './heavy.ts';
@@ -78,13 +79,14 @@ type Basis = Omit<LineDraft, 'part' | 'restSeconds' | 'estimated'>;
 
 function basisOf(line: WrittenLine, sets: number, contacts: number, because: Reason): Basis {
   return {
+    ...NOTHING_SAID,
     exercise: line.exercise.id,
     kind: line.exercise.kind,
     sets,
     reps: line.reps,
     contacts,
-    ...(line.tempo === undefined ? {} : { tempo: line.tempo }),
-    ...(line.note === undefined ? {} : { note: line.note }),
+    tempo: line.tempo,
+    note: line.note,
     own: false,
     origin: { kind: 'written', span: line.span },
     reasons: [{ ...because, spans: [...because.spans, line.span] }],
@@ -98,11 +100,10 @@ function drillDraft(
   part: Part | undefined,
   context: WrittenContext,
 ): Draft {
-  const dropCm = line.dropCm ?? drill.dropCm;
   const draft: LineDraft = {
     ...basis,
     part: part ?? 'jumps',
-    ...(dropCm === undefined ? {} : { dropCm }),
+    dropCm: line.dropCm ?? drill.dropCm,
     restSeconds: line.restSeconds ?? drill.restSeconds,
     family: drill.family,
     estimated: false,
@@ -140,18 +141,16 @@ type LoadFields = Pick<LineDraft, 'estimated'> &
   Partial<Pick<LineDraft, 'loadGrams' | 'perSideGrams' | 'barGrams' | 'percent' | 'reserve'>>;
 
 /** The load as written, or the share of the maximum as the plates make it. */
-function loadOf(line: WrittenLine, lift: Lift, context: WrittenContext): LoadFields {
+function loadOf({ loadGrams, percent, reserve }: WrittenLine, lift: Lift, context: WrittenContext): LoadFields {
   const { kit } = context.place;
-  const reserve = line.reserve === undefined ? {} : { reserve: line.reserve };
   const max = findMax(context.athlete, lift, context.day, context.stale, context.returns);
-  if (line.loadGrams !== undefined) {
-    const made = makeLoad(lift.loading, kit, line.loadGrams);
-    const sides = made?.loadGrams === line.loadGrams ? made : { loadGrams: line.loadGrams };
-    const percent = max === undefined ? {} : { percent: Math.floor((line.loadGrams * PERCENT) / max.wholeGrams) };
-    return { ...sides, ...percent, ...reserve, estimated: false };
+  if (loadGrams !== undefined) {
+    const made = makeLoad(lift.loading, kit, loadGrams);
+    const sides = made?.loadGrams === loadGrams ? made : { loadGrams };
+    const share = max === undefined ? undefined : Math.floor((loadGrams * PERCENT) / max.wholeGrams);
+    return { ...sides, percent: share, reserve, estimated: false };
   }
-  if (line.percent === undefined) return { ...reserve, estimated: false };
-  if (max === undefined) return { percent: line.percent, ...reserve, estimated: false };
-  const made = makeLoad(lift.loading, kit, Math.floor((max.wholeGrams * line.percent) / PERCENT));
-  return { ...made, percent: line.percent, ...reserve, estimated: max.max.estimated };
+  if (percent === undefined || max === undefined) return { percent, reserve, estimated: false };
+  const made = makeLoad(lift.loading, kit, Math.floor((max.wholeGrams * percent) / PERCENT));
+  return { ...made, percent, reserve, estimated: max.max.estimated };
 }

@@ -135,9 +135,9 @@ describe('what to do instead', () => {
       }),
     );
     // A trap bar's own weight isn't known: the same plates come off both sides.
-    expect(lighterLoad({ loadGrams: 77_500 }, 'trap-bar', KIT)).toEqual({ grams: 67_500 });
-    expect(lighterLoad({ loadGrams: 18_000 }, 'dumbbells', KIT)).toEqual({ grams: 14_000 });
-    expect(lighterLoad({ loadGrams: 10_000 }, 'dumbbells', KIT)).toBeUndefined();
+    expect(lighterLoad({ loadGrams: 77_500, barGrams: undefined }, 'trap-bar', KIT)).toEqual({ grams: 67_500 });
+    expect(lighterLoad({ loadGrams: 18_000, barGrams: undefined }, 'dumbbells', KIT)).toEqual({ grams: 14_000 });
+    expect(lighterLoad({ loadGrams: 10_000, barGrams: undefined }, 'dumbbells', KIT)).toBeUndefined();
   });
 });
 
