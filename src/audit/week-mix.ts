@@ -20,28 +20,19 @@ export interface WeekMix {
   readonly sessions: number;
 }
 
-interface Sum {
-  contacts: number;
-  high: number;
-  fast: number;
-  standing: number;
-  vertical: number;
-  horizontal: number;
-  lateral: number;
-}
+type Sum = { -readonly [Part in keyof WeekMix]: WeekMix[Part] };
 
 /** The mixture of a week's jump sessions. */
 export function mixOf(jumpSessions: readonly SessionReading[]): WeekMix {
-  const sum: Sum = { contacts: 0, high: 0, fast: 0, standing: 0, vertical: 0, horizontal: 0, lateral: 0 };
-  let sessions = 0;
+  const sum: Sum = { contacts: 0, high: 0, fast: 0, standing: 0, vertical: 0, horizontal: 0, lateral: 0, sessions: 0 };
   for (const session of jumpSessions) {
     if (session.primer) continue;
-    sessions += 1;
+    sum.sessions += 1;
     for (const { drill, contacts, dropCm } of session.lines) {
       if (contacts > 0) addTo(sum, contacts, drill, drill !== undefined && dropCm === undefined && isStatic(drill));
     }
   }
-  return { ...sum, sessions };
+  return sum;
 }
 
 function addTo(sum: Sum, contacts: number, drill: Drill | undefined, standing: boolean): void {

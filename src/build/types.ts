@@ -54,13 +54,13 @@ export interface Bound {
   /** Contacts a week. */
   readonly most: number;
   /** The rule it comes from, where `by` isn't that rule itself. */
-  readonly rule?: BoundRule & RuleId;
+  readonly rule?: (BoundRule & RuleId) | undefined;
   /** The numbers it was made of: `percent`, `contacts`, `adapted`, `session`, `possible`, `usual`, `minutes`, `jumps` … */
-  readonly params?: Readonly<Record<string, number>>;
+  readonly params?: Readonly<Record<string, number>> | undefined;
   /** The bound that takes its place where its rule is waived; absent where none does. */
-  readonly otherwise?: number;
+  readonly otherwise?: number | undefined;
   /** The lines of the plan behind it: a limit, a slot, a changed rule. */
-  readonly spans?: readonly Span[];
+  readonly spans?: readonly Span[] | undefined;
 }
 
 /** A line has all of its fields, those that say nothing too: of one shape V8 finds a field where it found it before. */

@@ -193,7 +193,7 @@ function targetReason({ phase, possible, frequency, aim, decisive }: WeekTerms, 
   return {
     about: 'target',
     by: phase,
-    params: { ...params, share: sharePercent, goal, session, ...cut },
+    params: Object.assign(params, { share: sharePercent, goal, session }, cut),
     spans: cutBy?.spans ?? [],
   };
 }

@@ -62,9 +62,10 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   if (terms.held !== undefined) bounds.push({ ...terms.held, most: adapted, params: { adapted } });
   bounds.push(...terms.weekCeilings);
   if (terms.primer) return bounds;
-  for (const bound of terms.sessionCeilings) {
-    const params = { ...bound.params, session: bound.most, possible: terms.possible };
-    bounds.push({ ...bound, most: bound.most * terms.possible, params });
+  const { possible } = terms;
+  for (const { by, rule, most, params, otherwise, spans } of terms.sessionCeilings) {
+    const told = Object.assign({}, params, { session: most, possible });
+    bounds.push({ by, rule, most: most * possible, params: told, otherwise, spans });
   }
   const session = sessionBound(terms, adapted);
   if (session !== Infinity) bounds.push(sessionTold(terms, session, adapted));

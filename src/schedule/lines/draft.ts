@@ -8,19 +8,6 @@ import type { LoadHistory } from './load-history.ts';
 
 export type LineDraft = Omit<BuiltLine, 'order' | 'pairedWith'>;
 
-/** A draft's fields that most lines leave empty. */
-export const NOTHING_SAID = {
-  loadGrams: undefined,
-  perSideGrams: undefined,
-  barGrams: undefined,
-  percent: undefined,
-  reserve: undefined,
-  dropCm: undefined,
-  tempo: undefined,
-  note: undefined,
-  family: undefined,
-} as const;
-
 /** By whose maxima loads are worked out, and the loads before them. */
 export interface Lifter {
   readonly athlete: Athlete;

@@ -8,7 +8,6 @@ import { allot } from './allot.ts';
 import type { Allotted } from './allot.ts';
 import type { Aim } from './allot-target.ts';
 import type { Candidate, Choice } from './choices.ts';
-import { NOTHING_SAID } from './draft.ts';
 import type { Draft, LineDraft } from './draft.ts';
 import { drillSeconds } from './minutes.ts';
 import type { Pick } from './picks.ts';
@@ -87,15 +86,21 @@ function draftOf(pick: Pick, choice: Choice, widened: boolean, request: JumpRequ
   const { drill } = pick;
   const { sets, reps, contacts } = choice;
   const line: LineDraft = {
-    ...NOTHING_SAID,
     part: 'jumps',
     exercise: drill.id,
     kind: 'drill',
     sets,
     reps,
     contacts,
+    loadGrams: undefined,
+    perSideGrams: undefined,
+    barGrams: undefined,
+    percent: undefined,
+    reserve: undefined,
     dropCm: drill.dropCm,
     restSeconds: drill.restSeconds,
+    tempo: undefined,
+    note: undefined,
     family: drill.family,
     own: pick.own,
     estimated: false,

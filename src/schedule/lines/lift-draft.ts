@@ -10,7 +10,6 @@ import type { PatternPlace } from '../../library/lifting.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
-import { NOTHING_SAID } from './draft.ts';
 import type { Draft, Lifter, Loading, Tried } from './draft.ts';
 import type { Refusal } from './gates.ts';
 import { isHeavy } from './heavy.ts';
@@ -28,7 +27,7 @@ import type { UsableMax } from './maxima.ts';
 import { findMax, hasMax } from './maxima.ts';
 import { liftSeconds } from './minutes.ts';
 import type { MadeLoad } from './plates.ts';
-import { makeLoad, plateStep } from './plates.ts';
+import { makeLoad, plateStep, writtenLoad } from './plates.ts';
 import { PERCENT } from '../../util/units.ts';
 
 export interface LiftSession extends Lifter {
@@ -140,7 +139,7 @@ function loadedJump(lift: Lift, session: LiftSession): Prescription | undefined 
 
 interface Load extends MadeLoad {
   readonly percent: number;
-  readonly heldBy?: string;
+  readonly heldBy: string | undefined;
 }
 
 function loadOf({ lift, wanted, session }: Sketch, max: UsableMax, { history }: Lifter): Load | undefined {
@@ -150,9 +149,10 @@ function loadOf({ lift, wanted, session }: Sketch, max: UsableMax, { history }: 
   const { kit } = session.ladder.place;
   const load = makeLoad(lift.loading, kit, Math.min(grams, most));
   if (load === undefined) return undefined;
-  if (most >= grams) return { ...load, percent };
-  const held = Math.floor((load.loadGrams * PERCENT) / max.wholeGrams);
-  return { ...load, percent: Math.min(percent, held), heldBy: 'load-step' };
+  const { loadGrams, barGrams, perSideGrams } = load;
+  const isHeld = most < grams;
+  const held = isHeld ? Math.min(percent, Math.floor((loadGrams * PERCENT) / max.wholeGrams)) : percent;
+  return { loadGrams, barGrams, perSideGrams, percent: held, heldBy: isHeld ? 'load-step' : undefined };
 }
 
 /** The heaviest load that the step from the loading week before allows. */
@@ -224,7 +224,7 @@ function layDraft(
   loading?: Loading,
 ): Draft {
   const pinned = session.pins.loads.get(lift.id);
-  const made = pinned === undefined ? load : pinnedOn(lift, session, pinned.value);
+  const made = pinned === undefined ? load : writtenLoad(lift.loading, session.ladder.place.kit, pinned.value);
   const percent =
     pinned === undefined || max === undefined ? load?.percent : Math.floor((pinned.value * PERCENT) / max.wholeGrams);
   const restSeconds = restOf(place, session.liftDay);
@@ -233,7 +233,6 @@ function layDraft(
     heavy,
     numbered: [],
     line: {
-      ...NOTHING_SAID,
       part: place.part === 'trunk' ? 'trunk' : 'lifts',
       exercise: lift.id,
       kind: 'lift',
@@ -245,7 +244,11 @@ function layDraft(
       barGrams: made?.barGrams,
       percent,
       reserve: load === undefined ? reserve : undefined,
+      dropCm: undefined,
       restSeconds,
+      tempo: undefined,
+      note: undefined,
+      family: undefined,
       own: false,
       estimated: max?.max.estimated === true && pinned === undefined,
       origin: pinned === undefined ? DERIVED : { kind: 'written', span: pinned.pin.span },
@@ -262,11 +265,6 @@ function layDraft(
 const DERIVED = { kind: 'derived', rule: 'strength-always' } as const;
 
 /** A pinned load with its plates, where the place's plates make exactly that. */
-function pinnedOn(lift: Lift, session: LiftSession, grams: number): MadeLoad {
-  const made = makeLoad(lift.loading, session.ladder.place.kit, grams);
-  return made?.loadGrams === grams ? made : { loadGrams: grams };
-}
-
 function restOf(place: PatternPlace, day: LiftDay): number {
   if (place.pattern === 'loaded-jump' || place.pattern === 'pull-from-floor') return LIFTING.fastRestSeconds;
   if (place.part === 'main') return day.scheme.restSeconds;

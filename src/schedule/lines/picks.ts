@@ -128,7 +128,7 @@ function rungReason(drill: Drill, state: State): Reason {
   const held = next === undefined ? undefined : heldBack(next, state);
   if (next === undefined || held === undefined) return { about: 'rung', by: 'top', params: {}, spans: [] };
   const { by, params, spans } = held;
-  return { about: 'rung', by, params: { ...params, next: next.drill.id }, spans };
+  return { about: 'rung', by, params: Object.assign({}, params, { next: next.drill.id }), spans };
 }
 
 function refusalOf(rung: Rung, state: State): Refusal | undefined {

@@ -7,8 +7,8 @@ import type { Lift } from '../../library/types.ts';
 export interface MadeLoad {
   /** All of it; for dumbbells the one in each hand. */
   readonly loadGrams: number;
-  readonly barGrams?: number;
-  readonly perSideGrams?: number;
+  readonly barGrams: number | undefined;
+  readonly perSideGrams: number | undefined;
 }
 
 /**
@@ -60,4 +60,17 @@ function heaviest(list: readonly number[], grams: number, kit: Kit): number {
   return list.findLast((one) => one <= grams) ?? 0;
 }
 
-const someOf = (loadGrams: number): MadeLoad | undefined => (loadGrams > 0 ? { loadGrams } : undefined);
+/** A load as it is written, with its sides where the kit makes just that. */
+export function writtenLoad(loading: Lift['loading'], kit: Kit, grams: number): MadeLoad {
+  const made = makeLoad(loading, kit, grams);
+  return made?.loadGrams === grams ? made : plainLoad(grams);
+}
+
+/** A load of which nothing is said of a bar or its sides. */
+const plainLoad = (loadGrams: number): MadeLoad => ({
+  loadGrams,
+  barGrams: undefined,
+  perSideGrams: undefined,
+});
+
+const someOf = (loadGrams: number): MadeLoad | undefined => (loadGrams > 0 ? plainLoad(loadGrams) : undefined);

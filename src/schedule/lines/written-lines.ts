@@ -10,13 +10,12 @@ import type { Drill, Lift } from '../../library/types.ts';
 import { LIFTING } from '../../library/lifting.ts';
 import type { Day } from '../../util/days.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
-import { NOTHING_SAID } from './draft.ts';
 import type { Draft, LineDraft, Loading, Tried } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
 import { isHeavy } from './heavy.ts';
 import { findMax, hasMax } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
-import { makeLoad } from './plates.ts';
+import { makeLoad, writtenLoad } from './plates.ts';
 import { PERCENT } from '../../util/units.ts';
 
 export interface WrittenContext {
@@ -75,11 +74,12 @@ function writtenDraft(
 }
 
 /** What a line of a drill and one of a lift have in common. */
-type Basis = Omit<LineDraft, 'part' | 'restSeconds' | 'estimated'>;
+type Basis = Omit<LineDraft, 'part' | 'restSeconds' | 'estimated' | 'dropCm' | 'family' | LoadField>;
+
+type LoadField = 'loadGrams' | 'perSideGrams' | 'barGrams' | 'percent' | 'reserve';
 
 function basisOf(line: WrittenLine, sets: number, contacts: number, because: Reason): Basis {
   return {
-    ...NOTHING_SAID,
     exercise: line.exercise.id,
     kind: line.exercise.kind,
     sets,
@@ -103,6 +103,11 @@ function drillDraft(
   const draft: LineDraft = {
     ...basis,
     part: part ?? 'jumps',
+    loadGrams: undefined,
+    perSideGrams: undefined,
+    barGrams: undefined,
+    percent: undefined,
+    reserve: undefined,
     dropCm: line.dropCm ?? drill.dropCm,
     restSeconds: line.restSeconds ?? drill.restSeconds,
     family: drill.family,
@@ -120,11 +125,19 @@ function liftDraft(
   context: WrittenContext,
 ): Draft {
   const restSeconds = line.restSeconds ?? usualRest(lift, context);
+  const load = loadOf(line, lift, context);
   const draft: LineDraft = {
     ...basis,
     part: part ?? (lift.role === 'trunk' ? 'trunk' : 'lifts'),
-    ...loadOf(line, lift, context),
+    loadGrams: load.loadGrams,
+    perSideGrams: load.perSideGrams,
+    barGrams: load.barGrams,
+    percent: load.percent,
+    reserve: line.reserve,
+    dropCm: undefined,
     restSeconds,
+    family: undefined,
+    estimated: load.estimated,
   };
   const { sets, reps } = basis;
   const seconds = liftSeconds(lift, { sets, reps, restSeconds }, context.place, context.people);
@@ -137,20 +150,17 @@ function usualRest(lift: Lift, context: WrittenContext): number {
   return lift.role === 'main' ? context.mainRestSeconds : LIFTING.assistanceRestSeconds;
 }
 
-type LoadFields = Pick<LineDraft, 'estimated'> &
-  Partial<Pick<LineDraft, 'loadGrams' | 'perSideGrams' | 'barGrams' | 'percent' | 'reserve'>>;
+type WrittenLoad = Partial<Pick<LineDraft, Exclude<LoadField, 'reserve'>>> & Pick<LineDraft, 'estimated'>;
 
 /** The load as written, or the share of the maximum as the plates make it. */
-function loadOf({ loadGrams, percent, reserve }: WrittenLine, lift: Lift, context: WrittenContext): LoadFields {
+function loadOf({ loadGrams, percent }: WrittenLine, lift: Lift, context: WrittenContext): WrittenLoad {
   const { kit } = context.place;
   const max = findMax(context.athlete, lift, context.day, context.stale, context.returns);
   if (loadGrams !== undefined) {
-    const made = makeLoad(lift.loading, kit, loadGrams);
-    const sides = made?.loadGrams === loadGrams ? made : { loadGrams };
     const share = max === undefined ? undefined : Math.floor((loadGrams * PERCENT) / max.wholeGrams);
-    return { ...sides, percent: share, reserve, estimated: false };
+    return { ...writtenLoad(lift.loading, kit, loadGrams), percent: share, estimated: false };
   }
-  if (percent === undefined || max === undefined) return { percent, reserve, estimated: false };
+  if (percent === undefined || max === undefined) return { percent, estimated: false };
   const made = makeLoad(lift.loading, kit, Math.floor((max.wholeGrams * percent) / PERCENT));
-  return { ...made, percent, reserve, estimated: max.max.estimated };
+  return { ...made, percent, estimated: max.max.estimated };
 }

@@ -56,9 +56,13 @@ function bestFrom(week: LoadableWeek, at: number, inRow: number, later: readonly
 
 function add(rest: Placing, step: { breaches: number; deload?: LoadableWeek; at?: number }): Placing {
   const { deload, at } = step;
-  if (deload === undefined || at === undefined) return { ...rest, breaches: rest.breaches + step.breaches };
+  const breaches = rest.breaches + step.breaches;
+  if (deload === undefined || at === undefined) {
+    const { count, onTests, onPhaseEnds, weeks } = rest;
+    return { breaches, count, onTests, onPhaseEnds, weeks };
+  }
   return {
-    breaches: rest.breaches + step.breaches,
+    breaches,
     count: rest.count + 1,
     onTests: rest.onTests + (deload.tests > 0 ? 1 : 0),
     onPhaseEnds: rest.onPhaseEnds + (deload.endsPhase ? 1 : 0),

@@ -1,7 +1,6 @@
 // Small compiled seasons for the tests of the audit, put together by hand: weeks of sessions of lines, with everything
 // that a test doesn't speak of left at its plainest. Nothing here is worked out by the scheduler.
 
-import { NOTHING_SAID } from '../../../src/schedule/lines/draft.ts';
 import type { Athlete, Competition, Kit, Plan, Slot, TestDay, TrainingPlace, Waiver } from '../../../src/plan/types.ts';
 import type {
   BuildWeek,
@@ -93,7 +92,15 @@ export function lift(exercise: string, sets: number, reps: number, change: Parti
 
 function line(exercise: string, sets: number, reps: number) {
   return {
-    ...NOTHING_SAID,
+    loadGrams: undefined,
+    perSideGrams: undefined,
+    barGrams: undefined,
+    percent: undefined,
+    reserve: undefined,
+    dropCm: undefined,
+    tempo: undefined,
+    note: undefined,
+    family: undefined,
     pairedWith: undefined,
     order: 1,
     exercise,

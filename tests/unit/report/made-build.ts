@@ -1,7 +1,6 @@
 // Builds written by hand, for the tests of reports and renderers: one athlete, a few weeks, sessions with the lines a test
 // asks for. Everything a test doesn't speak of is at its plainest.
 
-import { NOTHING_SAID } from '../../../src/schedule/lines/draft.ts';
 import type { Build, BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../../../src/build/types.ts';
 import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Plan } from '../../../src/plan/types.ts';
@@ -23,7 +22,15 @@ export function madePlan(change: Partial<Plan> = {}): Plan {
 export function line(exercise: string, change: Partial<BuiltLine> = {}): BuiltLine {
   const isDrill = BUILT_IN.drills.has(exercise);
   return {
-    ...NOTHING_SAID,
+    loadGrams: undefined,
+    perSideGrams: undefined,
+    barGrams: undefined,
+    percent: undefined,
+    reserve: undefined,
+    dropCm: undefined,
+    tempo: undefined,
+    note: undefined,
+    family: undefined,
     pairedWith: undefined,
     order: 1,
     part: isDrill ? 'jumps' : 'lifts',
