@@ -7,8 +7,8 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { compareContacts } from '../oracle/contacts/compare.ts';
 import { loadSolver } from '../oracle/contacts/integer-program.ts';
-import { measure, median } from './measure.ts';
-import type { Use } from './measure.ts';
+import { measure, median, PLAIN } from './measure.ts';
+import type { Environment, Use } from './measure.ts';
 import { measureRounds } from './watch-rounds.ts';
 import { writePlan, writeYamlPlan } from './write-plan.ts';
 import type { Maxima } from './write-plan.ts';
@@ -42,23 +42,28 @@ function print(rows: readonly (readonly string[])[]): void {
 const megabytes = (kilobytes: number): string => `${(kilobytes / 1024).toFixed(0)} MB`;
 
 /** Every command once a round, so that all of them meet the same weather. */
-function inTurns(commands: Commands, rounds: number, folder: string): ReadonlyMap<string, readonly Use[]> {
+function inTurns(
+  commands: Commands,
+  rounds: number,
+  folder: string,
+  environment: Environment,
+): ReadonlyMap<string, readonly Use[]> {
   const uses = new Map<string, Use[]>(Object.keys(commands).map((name) => [name, []]));
   for (let round = 0; round < rounds; round += 1) {
-    for (const [name, command] of Object.entries(commands)) uses.get(name)?.push(measure(command, folder));
+    for (const [name, command] of Object.entries(commands)) uses.get(name)?.push(measure(command, folder, environment));
   }
   return uses;
 }
 
-function benchSmall(folder: string): void {
-  const uses = [...inTurns(SMALL, ROUNDS, folder)].map(([name, all]) => ({
+function benchSmall(folder: string, environment: Environment, also: string): void {
+  const uses = [...inTurns(SMALL, ROUNDS, folder, environment)].map(([name, all]) => ({
     name,
     milliseconds: median(all.map((use) => use.milliseconds)),
     peakKilobytes: median(all.map((use) => use.peakKilobytes)),
   }));
   const bare = uses[0]?.milliseconds ?? Number.NaN;
   print([
-    [`${EXAMPLE}, median of ${ROUNDS}`, 'time', 'times node', 'memory'],
+    [`${EXAMPLE}, median of ${ROUNDS}${also}`, 'time', 'times node', 'memory'],
     ...uses.map((use) => [
       use.name,
       `${use.milliseconds.toFixed(0)} ms`,
@@ -186,8 +191,12 @@ async function main(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'footfall-bench-'));
   try {
     console.log(`${cpus()[0]?.model.trim() ?? 'unknown processor'}, ${cpus().length} cores, Node ${process.version}\n`);
-    benchSmall(folder);
+    benchSmall(folder, PLAIN, '');
     console.log('');
+    if (process.env['NODE_EXTRA_CA_CERTS'] !== undefined) {
+      benchSmall(folder, process.env, ', with the certificates of NODE_EXTRA_CA_CERTS');
+      console.log('');
+    }
     await benchSearch();
     for (const command of [['check'], ['build', '--table', 'weeks', '--format', 'csv']]) {
       console.log('');

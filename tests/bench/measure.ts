@@ -3,7 +3,6 @@
 import { spawnSync } from 'node:child_process';
 import { closeSync, openSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
 
 export interface Use {
   /** From start to end, as a clock on the wall sees it. */
@@ -13,16 +12,24 @@ export interface Use {
   readonly peakKilobytes: number;
 }
 
-const REPORT_USE = pathToFileURL(resolve('tests/bench/report-use.mjs')).href;
+export type Environment = Readonly<Record<string, string | undefined>>;
+
+/**
+ * Node reads a file of certificates at every start where NODE_EXTRA_CA_CERTS names one, and that takes longer than all the
+ * rest of its start: beside it everything would look quick.
+ */
+export const PLAIN: Environment = { ...process.env, NODE_EXTRA_CA_CERTS: undefined };
+
+const REPORT_USE = resolve('tests/bench/report-use.cjs');
 
 /** Runs Node with the arguments, its output in a file. Throws with what the program said when it fails. */
-export function measure(nodeArguments: readonly string[], folder: string): Use {
+export function measure(nodeArguments: readonly string[], folder: string, environment: Environment = PLAIN): Use {
   const report = join(folder, 'use.json');
   const outputPath = join(folder, 'output.txt');
   const output = openSync(outputPath, 'w');
   const started = performance.now();
-  const run = spawnSync(process.execPath, ['--import', REPORT_USE, ...nodeArguments], {
-    env: { ...process.env, USE_REPORT: report },
+  const run = spawnSync(process.execPath, ['--require', REPORT_USE, ...nodeArguments], {
+    env: { ...environment, USE_REPORT: report },
     stdio: ['ignore', output, output],
   });
   const milliseconds = performance.now() - started;

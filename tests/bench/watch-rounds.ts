@@ -6,6 +6,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { spawn } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
+import { PLAIN } from './measure.ts';
 
 const TELL_USE = pathToFileURL(resolve('tests/bench/tell-use.mjs')).href;
 const WATCHING = /Ctrl-C ends it/u;
@@ -20,6 +21,7 @@ export async function measureRounds(
 ): Promise<readonly number[]> {
   const child = spawn(process.execPath, ['--import', TELL_USE, ...nodeArguments], {
     stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
+    env: PLAIN,
   });
   let said = '';
   const ended = once(child, 'exit');

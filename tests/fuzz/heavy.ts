@@ -5,12 +5,11 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { MOST_MILLISECONDS } from './examine.ts';
 import { chanceOf } from './random.ts';
 
 const MOST_KILOBYTES = 500_000;
-const REPORT_USE = pathToFileURL(resolve('tests/bench/report-use.mjs')).href;
+const REPORT_USE = resolve('tests/bench/report-use.cjs');
 const SEASON = 'footfall: 1\nseason: { title: Spring, starts: 2027-01-04 }\n';
 /** Just under what is read of one file. */
 const ALLOWED = 15_900_000;
@@ -83,7 +82,7 @@ function runOnce(folder: string): Run {
   const report = join(folder, 'use.json');
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    ['--import', REPORT_USE, 'bin/footfall.js', 'check', folder],
+    ['--require', REPORT_USE, 'bin/footfall.js', 'check', folder],
     { env: { ...process.env, USE_REPORT: report }, encoding: 'utf8', maxBuffer: 100_000_000 },
   );
   return {
