@@ -83,7 +83,7 @@ function telling<Id extends RuleId>(
 ): Telling {
   return (athlete) => {
     // The compiler can't see that the code's own params, the athlete and the week are all that its message asks for.
-    const all = { ...params, athlete: athlete.id, week: isoDate(week) } as unknown;
+    const all: unknown = Object.assign({}, params, { athlete: athlete.id, week: isoDate(week) });
     return problem(`rule/${id}` satisfies RuleCode<Id>, {
       params: all,
       span: span ?? athlete.span,

@@ -24,7 +24,10 @@ export function decodeItem<T>(shape: Shape<T>, written: Located, diagnostics: Di
   for (let reading = 1; ; reading += 1) {
     const plain = inputOf(shape, located.node);
     const parsed = parse(shape, plain);
-    if ('value' in parsed) return { ...located, kind: reading === 1 ? 'whole' : 'broken', value: parsed.value };
+    if ('value' in parsed) {
+      const { node, path, span } = located;
+      return { node, path, span, kind: reading === 1 ? 'whole' : 'broken', value: parsed.value };
+    }
     const { issues } = parsed;
     const misspelt = reading > MOST_READINGS ? [] : misspeltKeys(located, issues, MOST_MISSPELT);
     if (misspelt.length === 0) {

@@ -124,8 +124,23 @@ function athleteOf(
   };
 }
 
+/** Limits and absences add up; of all else an athlete's own counts before the squad's. */
 function layered(own: Fields, squad: Fields): Fields {
-  return { ...squad, ...own, limits: [...squad.limits, ...own.limits], away: [...squad.away, ...own.away] };
+  return {
+    group: own.group ?? squad.group,
+    born: own.born ?? squad.born,
+    sex: own.sex ?? squad.sex,
+    massGrams: own.massGrams ?? squad.massGrams,
+    levels: own.levels ?? squad.levels,
+    now: own.now ?? squad.now,
+    goal: own.goal ?? squad.goal,
+    lifts: own.lifts ?? squad.lifts,
+    cleared: own.cleared ?? squad.cleared,
+    limits: [...squad.limits, ...own.limits],
+    returning: own.returning ?? squad.returning,
+    away: [...squad.away, ...own.away],
+    whole: own.whole,
+  };
 }
 
 /** Fields an athlete simply may lack. */

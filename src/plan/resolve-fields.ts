@@ -18,14 +18,18 @@ import type { Athlete, Away, DayRange, LevelStep, LiftMax, Limit, ReturnStage, S
 export type FieldsItem = Item<MapFields<'squads'>>;
 
 /** What is written; a field with a mistake is left out. */
-export interface Fields extends Pick<Athlete, 'group' | 'born' | 'sex' | 'massGrams'> {
-  readonly levels?: readonly LevelStep[];
-  readonly now?: Sourced<Volume>;
-  readonly goal?: Sourced<number>;
-  readonly lifts?: ReadonlyMap<string, LiftMax>;
-  readonly cleared?: ReadonlySet<string>;
+export interface Fields {
+  readonly group: Athlete['group'];
+  readonly born: Athlete['born'];
+  readonly sex: Athlete['sex'];
+  readonly massGrams: Athlete['massGrams'];
+  readonly levels: readonly LevelStep[] | undefined;
+  readonly now: Sourced<Volume> | undefined;
+  readonly goal: Sourced<number> | undefined;
+  readonly lifts: ReadonlyMap<string, LiftMax> | undefined;
+  readonly cleared: ReadonlySet<string> | undefined;
   readonly limits: readonly Limit[];
-  readonly returning?: readonly ReturnStage[];
+  readonly returning: readonly ReturnStage[] | undefined;
   readonly away: readonly Away[];
   /** Whether all that is written could be read. */
   readonly whole: boolean;
@@ -51,23 +55,26 @@ export function resolveFields(scope: Scope, item: FieldsItem): Fields {
   const away = (value.away ?? []).flatMap((_, index) => kept(awayOf(scope, item, index)) ?? []);
   const { now, goal } = value;
   return {
-    ...(value.group !== undefined && { group: value.group }),
-    ...(value.born !== undefined && { born: value.born }),
-    ...(value.sex !== undefined && { sex: value.sex }),
-    ...(value.mass !== undefined && { massGrams: value.mass }),
-    ...(levels !== undefined && { levels }),
-    ...(now !== undefined && {
-      now: written(item, 'now', { contactsASession: now['contacts-a-session'], sessionsAWeek: now['sessions-a-week'] }),
-    }),
-    ...(goal !== undefined && { goal: written(item, 'goal', goal['contacts-a-session']) }),
-    ...(lifts !== undefined && { lifts }),
-    ...(cleared !== undefined && { cleared }),
+    group: value.group,
+    born: value.born,
+    sex: value.sex,
+    massGrams: value.mass,
+    levels,
+    now: now === undefined ? undefined : written(item, 'now', volumeOf(now)),
+    goal: goal === undefined ? undefined : written(item, 'goal', goal['contacts-a-session']),
+    lifts,
+    cleared,
     limits: inOrder(limits, ({ range }) => isoDate(range.from)),
-    ...(returning !== undefined && { returning }),
+    returning,
     away: inOrder(away, ({ range }) => isoDate(range.from)),
     whole,
   };
 }
+
+const volumeOf = (now: NonNullable<FieldsItem['value']['now']>): Volume => ({
+  contactsASession: now['contacts-a-session'],
+  sessionsAWeek: now['sessions-a-week'],
+});
 
 function written<T>(item: FieldsItem, key: string, value: T): Sourced<T> {
   return { value, origin: { kind: 'written', span: at(item, key).span } };

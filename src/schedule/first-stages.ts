@@ -89,8 +89,10 @@ const OLDEST_IN_RULES = RULES.flatMap((rule) => rule.parameters)
   .reduce<number>((oldest, parameter) => Math.max(oldest, parameter.value ?? 0), SEASON_SHAPE.foundationUnderAge);
 
 function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
-  const { schedule } = first;
-  return { ...first, schedule: { ...schedule, grid: { ...schedule.grid, athlete } } };
+  const { schedule, over, weekReasons, diagnostics } = first;
+  const { grid, phases, kinds, contacts, days } = schedule;
+  const theirs = { athlete, range: grid.range, weeks: grid.weeks };
+  return { schedule: { grid: theirs, phases, kinds, contacts, days }, over, weekReasons, diagnostics };
 }
 
 function runStages(

@@ -51,7 +51,7 @@ export interface WeekTerms {
   readonly level: Level;
   readonly possible: number;
   /** Lines of the plan that keep days of the week from jumps. */
-  readonly closedBy?: readonly Span[];
+  readonly closedBy?: readonly Span[] | undefined;
   readonly frequency: number;
   /** Sessions that A is usually shared among: those of the phase, or the most its loading weeks can hold. */
   readonly usualSessions: number;
@@ -68,25 +68,27 @@ export interface WeekTerms {
   /** The target; undefined where the week takes the most allowed. */
   readonly target: number | undefined;
   /** What the target was made of; absent where the week takes the most allowed or has nothing. */
-  readonly aim?: Aim;
+  readonly aim?: Aim | undefined;
   /** The most a week may be planned at over its target. */
   readonly reach: number;
   /** Fixed by the coach: a pin keeps the rules, a programme written by hand doesn't ask; what is over is over. */
-  readonly fixed?: {
-    readonly contacts: number;
-    readonly kind: 'pin' | 'programme' | 'record';
-    /** Of a programme: over this rise, and by more than so many per cent over A, the week isn't written. */
-    readonly blocked?: { readonly rise: Growth; readonly severe: number };
-    /** Of a programme: something in the week bars it, so that it isn't written. */
-    readonly unwritten?: boolean;
-    /** Of a record: the most that the athlete gets used to by it. */
-    readonly earnsAtMost?: number;
-    readonly span?: Span;
-  };
+  readonly fixed?:
+    | {
+        readonly contacts: number;
+        readonly kind: 'pin' | 'programme' | 'record';
+        /** Of a programme: over this rise, and by more than so many per cent over A, the week isn't written. */
+        readonly blocked?: { readonly rise: Growth; readonly severe: number };
+        /** Of a programme: something in the week bars it, so that it isn't written. */
+        readonly unwritten?: boolean;
+        /** Of a record: the most that the athlete gets used to by it. */
+        readonly earnsAtMost?: number;
+        readonly span?: Span;
+      }
+    | undefined;
   /** The week may not rise over A: something hurt, or nobody knows what was done. */
   readonly held?: { readonly by: 'pain-hold' | 'record'; readonly spans: readonly Span[] };
   /** Sizes of a programme's sessions. */
-  readonly fixedSessions?: readonly number[];
+  readonly fixedSessions?: readonly number[] | undefined;
   /** Nothing usable, and a primer stands in. */
   readonly primer: boolean;
   /** Its shortfall counts first: a loading week of its segment's last phase. */

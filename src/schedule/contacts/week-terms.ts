@@ -104,7 +104,7 @@ function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): Week
     phase: phase.id,
     level,
     possible: programme?.sessions.length ?? possible,
-    ...(possible < frequency && { closedBy: closedBy(facts) }),
+    closedBy: possible < frequency ? closedBy(facts) : undefined,
     frequency,
     usualSessions: frequency,
     openingPercent: openingPercent(facts),
@@ -117,13 +117,13 @@ function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): Week
       ? [...primerCeilings(facts, possible), ...ceilings, ...weekCeilings(facts)]
       : weekCeilings(facts),
     target,
-    ...(aim === undefined ? {} : { aim }),
+    aim,
     reach: reachOf(facts, target),
     primer,
     decisive,
     waived: waivedIn(facts),
-    ...(fixed === undefined ? {} : { fixed }),
-    ...(programme === undefined ? {} : { fixedSessions: sizesOf(programme) }),
+    fixed,
+    fixedSessions: programme === undefined ? undefined : sizesOf(programme),
   };
 }
 
