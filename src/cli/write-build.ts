@@ -3,6 +3,7 @@
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
+import { settleForLongRun } from '../host/engine.ts';
 import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
 import { boardPages } from '../render/html/boards.ts';
@@ -45,8 +46,9 @@ export interface BuildToWrite {
   readonly breathe?: () => Promise<void>;
 }
 
-/** Writes everything. */
+/** Writes everything. Of a few athletes the pages alone are a long run. */
 export async function writeBuild(folder: OutputFolder, job: BuildToWrite): Promise<void> {
+  settleForLongRun();
   const { selection, findings, progress, breathe } = job;
   // The mark of a build is worked out whenever it is asked for: once is enough.
   const build: Build = { ...job.build };
