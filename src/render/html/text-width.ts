@@ -14,6 +14,8 @@ const FIRST = 32;
 const USUAL = 620;
 const WIDE = 1000;
 const WIDE_FROM = 0x11_00;
+/** Characters beyond it are two units of a text. */
+const ONE_UNIT = 0xff_ff;
 const BOLD = 1.08;
 const MILLIMETRES_A_POINT = 25.4 / 72;
 
@@ -23,11 +25,18 @@ export interface Type {
 }
 
 /** Millimetres a text takes on one line. */
-export function textWidth(text: string, { points, bold = false }: Type): number {
+export function textWidth(text: string, type: Type): number {
+  return partWidth(text, 0, text.length, type);
+}
+
+/** Millimetres of a text from one place to another. Boards ask for it so often that nothing is cut out for it. */
+function partWidth(text: string, from: number, until: number, { points, bold = false }: Type): number {
   let thousandths = 0;
-  for (const character of text) {
-    const point = character.codePointAt(0) ?? 0;
+  let at = from;
+  while (at < until) {
+    const point = text.codePointAt(at) ?? 0;
     thousandths += WIDTHS[point - FIRST] ?? (point >= WIDE_FROM ? WIDE : USUAL);
+    at += point > ONE_UNIT ? 2 : 1;
   }
   return (thousandths / 1000) * points * MILLIMETRES_A_POINT * (bold ? BOLD : 1);
 }
@@ -50,8 +59,10 @@ export function linesOfRuns(runs: readonly Run[], millimetres: number | ((line: 
   let used = 0;
   for (const { text, type } of runs) {
     const space = textWidth(' ', type);
-    for (const word of text.split(' ')) {
-      const width = textWidth(word, type);
+    for (let from = 0; from <= text.length;) {
+      const until = wordEnd(text, from);
+      const width = partWidth(text, from, until, type);
+      from = until + 1;
       if (used > 0 && used + space + width > widthOf(lines - 1)) {
         lines += 1;
         used = 0;
@@ -64,4 +75,9 @@ export function linesOfRuns(runs: readonly Run[], millimetres: number | ((line: 
     }
   }
   return lines;
+}
+
+function wordEnd(text: string, from: number): number {
+  const space = text.indexOf(' ', from);
+  return space === -1 ? text.length : space;
 }
