@@ -22,12 +22,13 @@ const REPEATED_UP_TO = 1_000;
 
 type Commands = Readonly<Record<string, readonly string[]>>;
 
-const SMALL: Commands = {
+const smallCommands = (folder: string): Commands => ({
   'node -e 0': ['-e', '0'],
   'footfall --help': [FOOTFALL, '--help'],
   'footfall check': [FOOTFALL, 'check', EXAMPLE],
   'footfall build --format csv': [FOOTFALL, 'build', EXAMPLE, '--format', 'csv'],
-};
+  'footfall build --out DIR': [FOOTFALL, 'build', EXAMPLE, '--out', join(folder, 'pages')],
+});
 
 function print(rows: readonly (readonly string[])[]): void {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
@@ -56,7 +57,7 @@ function inTurns(
 }
 
 function benchSmall(folder: string, environment: Environment, also: string): void {
-  const uses = [...inTurns(SMALL, ROUNDS, folder, environment)].map(([name, all]) => ({
+  const uses = [...inTurns(smallCommands(folder), ROUNDS, folder, environment)].map(([name, all]) => ({
     name,
     milliseconds: median(all.map((use) => use.milliseconds)),
     peakKilobytes: median(all.map((use) => use.peakKilobytes)),
