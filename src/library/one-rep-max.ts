@@ -94,3 +94,10 @@ export function estimateBy(equation: OneRepMaxEquation, load: number, reps: numb
 export function estimateOneRepMax(load: number, reps: number): number {
   return estimateBy(BRZYCKI, load, reps);
 }
+
+/**
+ * The most that is taken for a maximum, in grams, and as a multiple of body mass where it isn't lifted in a machine: over
+ * it a decimal point or a unit is missing. The heaviest pulls from the floor are a little over 500 kg, the highest for body
+ * mass about five times it (both from memory, M); the room above them is C.
+ */
+export const MOST_MAXIMUM = { grams: 600_000, inMachineGrams: 1_000_000, bodyMasses: 5 } as const;

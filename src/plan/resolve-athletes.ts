@@ -7,9 +7,11 @@ import { inWords } from '../util/in-words.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { DEFAULT_NOW } from '../library/levels.ts';
+import { MOST_MAXIMUM } from '../library/one-rep-max.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import type { Level } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
+import { GRAMS_A_KILO } from '../util/units.ts';
 import { ageOn, levelOn, nameKey } from './athlete-facts.ts';
 import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
@@ -83,7 +85,8 @@ function resolveAthlete(
   const shared = squad === undefined ? undefined : squads.get(squad);
   const fields = shared === undefined ? own : layered(own, shared);
   const isAgeFine = isAgePossible(scope, id, fields.born, isWritten(item, 'born') ? at(item, 'born') : at(item));
-  if (!own.whole || !isSquadKnown || shared?.whole === false || !isAgeFine) return undefined;
+  const areMaximaFine = areMaximaPossible(scope, id, fields);
+  if (!own.whole || !isSquadKnown || shared?.whole === false || !isAgeFine || !areMaximaFine) return undefined;
   const levels = fields.levels ?? [{ is: 'beginner', span: item.span } satisfies LevelStep];
   const now = fields.now ?? usualNow(scope, levels);
   if (fields.now === undefined && isNowNeeded(scope, fields)) {
@@ -190,6 +193,21 @@ function isAgePossible(scope: Scope, athlete: string, born: Born | undefined, pl
   if (age >= SEASON_SHAPE.leastAge) return true;
   scope.report(problem('plan/too-young', { ...place, params: { athlete, age, least: SEASON_SHAPE.leastAge, on } }));
   return false;
+}
+
+/** A maximum is held against the body mass where that is known: the two are written in different places. */
+function areMaximaPossible(scope: Scope, athlete: string, { lifts, massGrams }: Fields): boolean {
+  let isFine = true;
+  for (const { lift, grams, span } of lifts?.values() ?? []) {
+    const inMachine = scope.library.lifts.get(lift)?.loading === 'machine';
+    const free = Math.min(MOST_MAXIMUM.grams, MOST_MAXIMUM.bodyMasses * (massGrams ?? Infinity));
+    const most = inMachine ? MOST_MAXIMUM.inMachineGrams : free;
+    if (grams <= most) continue;
+    isFine = false;
+    const params = { athlete, lift, kilos: Math.ceil(grams / GRAMS_A_KILO), most: most / GRAMS_A_KILO };
+    scope.report(problem('plan/impossible-max', { params, span, path: `athletes.${athlete}.lifts.${lift}`, athlete }));
+  }
+  return isFine;
 }
 
 interface LeftOut {

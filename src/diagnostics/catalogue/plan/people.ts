@@ -68,6 +68,17 @@ export const peopleEntries = {
     message: ({ reps, most }: { reps: number; most: number }) =>
       `a maximum can't be estimated from ${String(reps)} repetitions: ${String(most)} are the most`,
   },
+  'plan/impossible-max': {
+    severity: 'error',
+    summary: 'a maximum nobody lifts',
+    explanation:
+      'All kilos of the season are shares of the maximum, and the height of drops hangs on it. Over 600 kg, or five times the body mass, mostly the decimal point is missing or the unit is another; machines may have up to 1000 kg.',
+    bad: 'mass: 68 kg\nlifts: { back-squat: { max: 925 kg } }',
+    good: 'mass: 68 kg\nlifts: { back-squat: { max: 92.5 kg } }',
+    message: ({ athlete, lift, kilos, most }: { athlete: string; lift: string; kilos: number; most: number }) =>
+      `${athlete}: ${String(kilos)} kg is no maximum of ${lift}: ${String(most)} kg are the most that is taken for one`,
+    help: () => 'correct the maximum, its unit or the body mass',
+  },
   'plan/limit-of-nothing': {
     severity: 'error',
     summary: 'a limit that limits nothing',
