@@ -6,6 +6,7 @@ import type { Authored, Item } from '../language/authored.ts';
 import type { MapFields } from '../language/sections.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
+import { isDrop } from '../library/drill-facts.ts';
 import { BUILT_IN, extendLibrary } from '../library/index.ts';
 import type { Library } from '../library/index.ts';
 import { DIRECTIONS } from '../library/types.ts';
@@ -53,6 +54,10 @@ function resolveDrill(id: string, item: DrillItem, report: Report): Drill | unde
     report(problem('plan/contacts-or-metres', at(item)));
     return stub(id);
   }
+  if (value.drop === undefined && isCalledDrop(id, value)) {
+    report(problem('plan/drop-without-height', { ...at(item), params: { drill: id } }));
+    return stub(id);
+  }
   if (direction === undefined) return stub(id);
   return {
     id,
@@ -79,6 +84,23 @@ function resolveDrill(id: string, item: DrillItem, report: Report): Drill | unde
     stop: value.stop,
   };
 }
+
+/**
+ * Whether a drill without a height is a drop all the same: it takes the place of one, has a family where all are, or is
+ * called one and needs a box. Without its height no rule of drops would hold for it.
+ */
+function isCalledDrop(
+  id: string,
+  { name, family, kit = [] }: Pick<DrillItem['value'], 'name' | 'family' | 'kit'>,
+): boolean {
+  const replaced = BUILT_IN.drills.get(id);
+  if (replaced !== undefined && isDrop(replaced)) return true;
+  const relatives = [...BUILT_IN.drills.values()].filter((drill) => drill.family === family);
+  if (relatives.length > 0 && relatives.every(isDrop)) return true;
+  return kit.includes('boxes') && [id, name, family].some((word) => word !== undefined && DROP_WORD.test(word));
+}
+
+const DROP_WORD = /\b(?:drop|depth)\b/iu;
 
 /** Stands for a drill with a mistake, so that its name is known; a plan with a mistake is never scheduled. */
 function stub(id: string): Drill | undefined {

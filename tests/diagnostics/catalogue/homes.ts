@@ -113,6 +113,7 @@ const homes = {
   ),
   'lifts of an athlete': keysOf('athletes', 'athletes:\n  mira:\n    squad: seniors\n    lifts:', 6),
   'maximum of an athlete': keysOf('athletes', 'athletes:\n  mira:\n    squad: seniors\n    lifts:\n      back-squat:', 8),
+  drills: keysOf('drills', 'drills:', 2),
   drill: keysOf('drills', 'drills:\n  beam-hop:', 4, DRILL),
   'drill of metres': keysOf('drills', 'drills:\n  beam-bound:', 4, DRILL.replace('contacts-per-rep: 1\n', '')),
   lifts: keysOf('lifts', 'lifts:', 2),

@@ -28,6 +28,7 @@ export const planSettings = {
   'language/too-fine': { home: 'drill' },
   'plan/contacts-or-metres': { home: 'drill of metres' },
   'plan/depths-differ': { home: 'lifts' },
+  'plan/drop-without-height': { home: 'drills' },
   'plan/id-clash': { dots: DRILL.slice(1, -1).trim() },
   'plan/born-left-out': { also: BARE },
   'plan/level-left-out': { also: BARE },

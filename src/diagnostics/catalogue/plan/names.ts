@@ -45,6 +45,16 @@ export const namesEntries = {
     good: 'metres-per-contact: 1.8',
     message: () => 'a drill needs either `contacts-per-rep` or `metres-per-contact`',
   },
+  'plan/drop-without-height': {
+    severity: 'error',
+    summary: 'a drop whose height is not written',
+    explanation:
+      'The height is what makes a drill a drop: age, mass, strength, clearance, limits and the number of drops are asked for by it. A drill of your own that takes the place of a drop, is in a family of drops, or is called a drop or a depth jump and needs a box, says how high.',
+    bad: 'drop-jump-30: { name: Drop jump, family: drop, rung: 2, direction: vertical, cycle: fast, tier: high, legs: both, contacts-per-rep: 1, from-level: beginner, kit: [boxes], reps: 3-6, sets: 2-6, rest: 150 s, cue: Off the floor at once., stop: Heels hit first. }',
+    good: 'drop-jump-30: { name: Drop jump, family: drop, rung: 2, direction: vertical, cycle: fast, tier: high, legs: both, contacts-per-rep: 1, from-level: beginner, kit: [boxes], drop: 30 cm, reps: 3-6, sets: 2-6, rest: 150 s, cue: Off the floor at once., stop: Heels hit first. }',
+    message: ({ drill }: { drill: string }) => `${drill} is a drop, and has no height`,
+    help: () => 'write the height that is dropped from: `drop: 30 cm`',
+  },
   'plan/shares-sum': {
     severity: 'error',
     summary: 'shares that do not add up to 100',
