@@ -1,7 +1,7 @@
 // A compiled line as the rules read it: with its row of the library, and with what the rules ask of it most worked out
 // once. Made by session-reading.ts.
 
-import type { Athlete } from '../plan/types.ts';
+import type { Athlete, LiftMax } from '../plan/types.ts';
 import type { BuiltLine } from '../build/types.ts';
 import type { Library } from '../library/index.ts';
 import type { Drill, Lift } from '../library/types.ts';
@@ -48,10 +48,16 @@ export function dropsOf({ line, drill, dropCm }: LineReading): number {
   return line.sets * line.reps * (drill.legs === 'each' ? 2 : 1);
 }
 
+/** The maximum a lift goes by: its own, or else that of the lift which serves for it; undefined where neither is known. */
+export function maxBehind(athlete: Athlete, { id, maxOf }: Lift): LiftMax | undefined {
+  return maxOf === undefined ? undefined : (athlete.lifts.get(id) ?? athlete.lifts.get(maxOf));
+}
+
 /** What one maximum stands for in this lift, in grams; undefined where the lift has none or the athlete's is unknown. */
 export function maxGrams(athlete: Athlete, lift: Lift): number | undefined {
-  const max = lift.maxOf === undefined ? undefined : athlete.lifts.get(lift.maxOf);
-  return max === undefined ? undefined : (max.grams * (lift.maxShare ?? 100)) / 100;
+  const max = maxBehind(athlete, lift);
+  if (max === undefined) return undefined;
+  return max.lift === lift.id ? max.grams : (max.grams * (lift.maxShare ?? 100)) / 100;
 }
 
 function shareOfMax(athlete: Athlete, line: BuiltLine, lift: Lift): number {

@@ -82,6 +82,7 @@ const OUTSIDE = [
   'plan/competition-outside',
   'plan/outside-season',
   'plan/impossible-age',
+  'plan/max-after-season',
   'plan/too-young',
   'plan/season-too-long',
 ];

@@ -9,6 +9,7 @@ import { findClearance, CLEARANCES } from '../library/clearances.ts';
 import { canEstimate, ESTIMATE_REPS, estimateOneRepMax } from '../library/one-rep-max.ts';
 import { LEVELS } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
 import { avoidable, resolveAvoid } from './resolve-avoid.ts';
 import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf } from './scope.ts';
@@ -149,9 +150,17 @@ function maxOf(scope: Scope, item: FieldsItem, lift: string): LiftMax | undefine
     lift,
     grams: max ?? (did === undefined ? 0 : Math.floor(estimateOneRepMax(did.grams, did.reps))),
     estimated: did !== undefined && did.reps > 1,
-    ...(on !== undefined && { on }),
+    ...(on !== undefined && isInTime(scope, item, lift, on) && { on }),
     span: place.span,
   };
+}
+
+/** A maximum of after the season can't be behind it: the date is a slip, and without it the maximum counts as undated. */
+function isInTime(scope: Scope, item: FieldsItem, lift: string, on: Day): boolean {
+  if (!scope.isFramed || on <= scope.frame.until) return true;
+  const params = { lift, on: isoDate(on), ends: isoDate(scope.frame.until) };
+  scope.report(problem('plan/max-after-season', { ...at(item, 'lifts', lift, 'on'), params }));
+  return false;
 }
 
 function clearedOf(scope: Scope, item: FieldsItem): ReadonlySet<string> | undefined {

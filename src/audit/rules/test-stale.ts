@@ -8,7 +8,7 @@ import type { Day } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { Find } from '../rule.ts';
-import { maxGrams } from '../line-reading.ts';
+import { maxBehind, maxGrams } from '../line-reading.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
@@ -24,14 +24,16 @@ export const testStale = auditRule(
       if (!session.lifts) continue;
       for (const line of session.lines) {
         const { lift } = line;
-        const max = lift?.maxOf === undefined ? undefined : season.athlete.lifts.get(lift.maxOf);
+        const max = lift === undefined ? undefined : maxBehind(season.athlete, lift);
         if (lift === undefined || max === undefined || !restsOnMax(line)) continue;
         const lastTest = tested.get(max.lift)?.findLast((day) => day <= session.day);
         if (!saidOld.has(max.lift) && checkAge(season, session, max, lastTest, find)) saidOld.add(max.lift);
         const back = returns[session.week];
         const renewed = lastTest !== undefined && back !== undefined && lastTest >= back;
-        if (back === undefined || renewed || (max.on ?? -Infinity) >= back || saidAway.has(max.lift)) continue;
-        if (checkShare(season, session, line, lift, find)) saidAway.add(max.lift);
+        // A date to come is no test by that day.
+        const testedOn = max.on !== undefined && max.on <= session.day ? max.on : -Infinity;
+        if (back === undefined || renewed || testedOn >= back || saidAway.has(max.lift)) continue;
+        if (checkShare(season, session, line, { lift, max }, find)) saidAway.add(max.lift);
       }
     }
   },
@@ -78,17 +80,17 @@ function checkShare(
   season: SeasonReading,
   session: SessionReading,
   { line, ...rest }: LineReading,
-  lift: Lift,
+  { lift, max }: { readonly lift: Lift; readonly max: LiftMax },
   find: Find<'test-stale'>,
 ): boolean {
   const week = season.weekOf(session);
   const wanted = season.parameter('test-stale', 'share')(week);
-  const max = maxGrams(season.athlete, lift);
-  if (max === undefined || line.percent === undefined || line.loadGrams === undefined) return false;
-  const found = (line.loadGrams * 100 * 100) / (max * line.percent);
+  const grams = maxGrams(season.athlete, lift);
+  if (grams === undefined || line.percent === undefined || line.loadGrams === undefined) return false;
+  const found = (line.loadGrams * 100 * 100) / (grams * line.percent);
   if (found <= wanted) return false;
   find(week, {
-    params: { date: isoDate(session.day), lift: lift.maxOf ?? lift.id, away: true, found: Math.ceil(found), wanted },
+    params: { date: isoDate(session.day), lift: max.lift, away: true, found: Math.ceil(found), wanted },
     span: writtenPlace({ line, ...rest }),
   });
   return true;

@@ -44,7 +44,9 @@ export function findMax(
   const max = own ?? athlete.lifts.get(lift.maxOf);
   if (max === undefined) return undefined;
   const share = own === undefined ? (lift.maxShare ?? PERCENT) : PERCENT;
-  const away = returns.some((back) => back <= day && (max.on === undefined || max.on < back));
+  // One that is dated later than the session was not there yet, and says nothing of what time away has cost by then.
+  const known = max.on !== undefined && max.on <= day ? max.on : undefined;
+  const away = returns.some((back) => back <= day && (known === undefined || known < back));
   return {
     max,
     wholeGrams: (max.grams * share * (away ? rule.share : PERCENT)) / (PERCENT * PERCENT),

@@ -33,6 +33,7 @@ export const planSettings = {
   'plan/born-left-out': { also: BARE },
   'plan/level-left-out': { also: BARE },
   'plan/name-twice': { also: BARE },
+  'plan/max-after-season': { home: 'lifts of an athlete', also: ['rule/test-stale'] },
   'plan/max-or-did': { home: 'lifts of an athlete' },
   'plan/too-many-reps': { home: 'lifts of an athlete' },
   'plan/more': {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CHART_ROWS } from '../../published/library/load-chart-rows.ts';
 import { expectFinding, expectSilent, found } from './found.ts';
 import { lift, squatMax } from './make-build.ts';
+import type { SeasonSpec } from './make-build.ts';
 
 const RULE = 'load-reps';
 
@@ -24,6 +25,19 @@ describe('load-reps', () => {
     const lines = [lift('back-squat', 3, 5, { percent: 80, loadGrams: 88_000 })];
     const spec = { athlete: squatMax(100_000), weeks: [{ sessions: [{ on: 1, lines } as const] }] };
     expect(found(RULE, spec)[0]?.params).toMatchObject({ percent: 88, found: 5, most: 4 });
+  });
+
+  it('works the share out from the lift’s own maximum before that of the lift which serves for it', () => {
+    // A box squat goes by 85 % of the back squat where its own maximum isn't known.
+    const lines = [lift('box-squat', 3, 5, { loadGrams: 100_000 })];
+    const by = (lifts: NonNullable<SeasonSpec['athlete']>['lifts']): SeasonSpec => ({
+      ...(lifts !== undefined && { athlete: { lifts } }),
+      weeks: [{ sessions: [{ on: 1, lines }] }],
+    });
+    const own = squatMax(120_000, { lift: 'box-squat' }).lifts;
+    expectFinding(RULE, by(squatMax(100_000).lifts), 1);
+    expectSilent(RULE, by(new Map([...squatMax(100_000).lifts, ...own])));
+    expectFinding(RULE, by(squatMax(110_000, { lift: 'box-squat' }).lifts), 1);
   });
 
   it('finds nothing in programmes that were carried out', () => {

@@ -61,6 +61,21 @@ describe('test-stale', () => {
     expectSilent(RULE, season(day(1, 1) - 84, [bare]));
   });
 
+  it('takes no maximum for tested since that is dated later than the kilos', () => {
+    expectFinding(RULE, season(day(4, 4), [empty, empty, empty, { sessions: squats.sessions ?? [] }]), 4);
+  });
+
+  it('looks at the maximum of the lift itself before that of the lift which serves for it', () => {
+    const boxSquats: WeekSpec = {
+      sessions: [{ on: 1, lines: [lift('box-squat', 3, 5, { percent: 75, loadGrams: 75_000 })] }],
+    };
+    const old = day(1, 1) - 84;
+    expectFinding(RULE, { athlete: squatMax(100_000, { lift: 'box-squat', on: old }), weeks: [boxSquats] }, 1);
+    const own = squatMax(100_000, { lift: 'box-squat', on: old + 1 }).lifts;
+    const both = new Map([...squatMax(100_000, { on: old }).lifts, ...own]);
+    expectSilent(RULE, { athlete: { lifts: both }, weeks: [boxSquats] });
+  });
+
   it('counts a test on the day of the session', () => {
     const days = [{ day: day(1, 1), test: testOn(day(1, 1), ['back-squat']) }];
     expectSilent(RULE, { ...season(day(1, 1) - 84), days });

@@ -254,6 +254,8 @@ describe('the maximum behind a load', () => {
     expect(cut?.loadGrams).toBe(72_500);
     expect(by(cut)).toContain('time-away');
     expect(squats(dated(START + 7 * 4), away(3)).at(-1)?.loadGrams).toBe(82_500);
+    // One that is dated later was not there yet.
+    expect(squats(dated(START + 7 * 5), away(3)).at(-1)?.loadGrams).toBe(72_500);
   });
 
   test('serves another lift only where the library says so, and never another depth', () => {

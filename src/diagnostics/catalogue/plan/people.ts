@@ -68,6 +68,17 @@ export const peopleEntries = {
     message: ({ reps, most }: { reps: number; most: number }) =>
       `a maximum can't be estimated from ${String(reps)} repetitions: ${String(most)} are the most`,
   },
+  'plan/max-after-season': {
+    severity: 'warning',
+    summary: 'a maximum of after the season',
+    explanation:
+      'A maximum that is lifted after the season can’t be behind its kilos, so the date is a slip, mostly of the year. It would never grow old, and time away would never lower it. The maximum counts as one without a date.',
+    bad: 'back-squat: { max: 92.5 kg, on: 2036-12-12 }',
+    good: 'back-squat: { max: 92.5 kg, on: 2026-12-12 }',
+    message: ({ lift, on, ends }: { lift: string; on: string; ends: string }) =>
+      `the maximum of ${lift} is dated ${on}, and the season ends on ${ends}`,
+    help: () => 'write the day it was lifted',
+  },
   'plan/impossible-max': {
     severity: 'error',
     summary: 'a maximum nobody lifts',
