@@ -30,6 +30,17 @@ describe('youth-load', () => {
     expectFinding(RULE, season(15, lift('back-squat', 3, 3, { loadGrams: 81_000 })), 1);
   });
 
+  it('lets nobody young lift kilos that are written without a maximum', () => {
+    const bare = (age: number, line: BuiltLine): SeasonSpec => ({
+      athlete: aged(age),
+      weeks: [{ sessions: [{ on: 1, lines: [line] }] }],
+    });
+    expectFinding(RULE, bare(15, lift('back-squat', 2, 10, { loadGrams: 20_000 })), 1);
+    expectSilent(RULE, bare(16, lift('back-squat', 2, 10, { loadGrams: 20_000 })));
+    expectSilent(RULE, bare(15, lift('back-squat', 2, 10, { reserve: 4 })));
+    expectSilent(RULE, bare(15, lift('goblet-squat', 2, 10, { loadGrams: 8000 })));
+  });
+
   it('has no single reps under a load', () => {
     expectSilent(RULE, season(15, squat(70, 2)));
     expectFinding(RULE, season(15, squat(70, 1)), 1);

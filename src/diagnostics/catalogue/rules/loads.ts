@@ -84,7 +84,7 @@ export const loadFindings = {
     severity: 'error',
     summary: 'a heavy load for a young lifter',
     explanation:
-      'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. It cannot be waived.',
+      'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. Kilos written for a lift whose maximum isn’t known may be any share of it, so they need one. It cannot be waived.',
     bad: '{ lift: back-squat, sets: 3, reps: 2, percent: 92.5 % }    # at 15',
     good: '{ lift: back-squat, sets: 3, reps: 6, percent: 75 % }',
     message: ({
@@ -92,19 +92,29 @@ export const loadFindings = {
       date,
       age,
       exercise,
+      kilos,
       single,
       found,
       most,
     }: On & {
       age: number;
       exercise: string;
+      /** Where they are of no known maximum; else 0. */
+      kilos: number;
       single: boolean;
       found: number;
       most: number;
-    }) =>
-      single
-        ? `${athlete}, ${age} years old: sets of ${reps(found)} of ${exercise} on ${date}, and ${most} are the fewest at that age`
-        : `${athlete}, ${age} years old: ${exercise} on ${date} at ${found} %, and ${most} % are the most`,
-    help: () => 'take weight off and do more reps',
+    }) => {
+      const who = `${athlete}, ${age} years old`;
+      if (kilos > 0)
+        return `${who}: ${kilos} kg of ${exercise} on ${date}, and no maximum says that they are under ${most} %`;
+      return single
+        ? `${who}: sets of ${reps(found)} of ${exercise} on ${date}, and ${most} are the fewest at that age`
+        : `${who}: ${exercise} on ${date} at ${found} %, and ${most} % are the most`;
+    },
+    help: ({ kilos }) =>
+      kilos > 0
+        ? 'write what was lifted last, as in `lifts: { back-squat: { did: 30 kg x 8 } }`, or leave the kilos out'
+        : 'take weight off and do more reps',
   },
 } as const satisfies Entries;
