@@ -46,15 +46,26 @@ export function limitedIn(athlete: Athlete, range: DayRange): boolean {
 }
 
 /**
- * The stage of a return that is signed by that day, or undefined when the athlete isn't returning or has signed the
- * last stage. Before the first `since` the first stage written counts, as nothing above it is signed.
+ * The stage of a return that is signed by that day, or undefined when the athlete isn't returning or has signed the last
+ * stage. Before the first `since` nothing is signed: the first stage of all counts where a later one is to be signed, and
+ * stage 0, in which nobody jumps, where even the first is still to be.
  */
 export function returnStageOn(athlete: Athlete, day: Day): ReturnStage | undefined {
   const first = athlete.returning[0];
   if (first === undefined) return undefined;
+  if (day < first.since) return beforeSigned(first);
   let stage = first;
   for (const next of athlete.returning) if (next.since <= day) stage = next;
-  return stage.stage >= stage.of && stage.since <= day ? undefined : stage;
+  return stage.stage >= stage.of ? undefined : stage;
+}
+
+const unsigned = new WeakMap<ReturnStage, ReturnStage>();
+
+/** The same object each time, as who is given the same season is told by it. */
+function beforeSigned(first: ReturnStage): ReturnStage {
+  const known = unsigned.get(first) ?? { ...first, stage: first.stage > 1 ? 1 : 0 };
+  unsigned.set(first, known);
+  return known;
 }
 
 /** The same for names that look the same to a reader. */

@@ -20,7 +20,8 @@ export const returningStage = auditRule('returning-stage', (season, find) => {
     const stage = libraryStage(signed);
     const date = isoDate(session.day);
     const related = [{ span: signed.span, message: 'the stage that is signed' }];
-    const most = ceilings[stage - 1]?.(week) ?? 0;
+    // Before the first stage is signed nobody jumps.
+    const most = signed.stage === 0 ? 0 : (ceilings[stage - 1]?.(week) ?? 0);
     if (session.contacts > most) {
       find(week, {
         params: { date, stage: signed.stage, exercise: '', found: session.contacts, most },

@@ -52,7 +52,10 @@ const WORDS: Readonly<Record<BoundRule, (params: Params) => string>> = {
   'session-ceiling': (params) => `${sessions(params)} at this level`,
   'slot-minutes': (params) => `${sessions(params)} in ${numberOf(params, 'minutes')} minutes`,
   'youth-ceiling': (params) => `${sessions(params)} at the age of ${numberOf(params, 'age')}`,
-  'returning-stage': (params) => `${sessions(params)} in stage ${params['stage']} of ${params['of']}`,
+  'returning-stage': (params) =>
+    params['stage'] === 0
+      ? 'no jumps before a stage of the return is signed'
+      : `${sessions(params)} in stage ${params['stage']} of ${params['of']}`,
   limit: (params) =>
     params['session'] === undefined ? "the athlete's limit for the week" : `${sessions(params)} by the athlete's limit`,
   'deload-depth': easy,

@@ -99,7 +99,8 @@ const KIND: Readonly<Record<string, (params: Params) => string>> = {
   'deload-rhythm': (params) => `after ${counted(numberOf(params, 'loading'), 'loading week')} in a row`,
   'return-ramp': (params) =>
     `week ${numberOf(params, 'step')} of ${numberOf(params, 'steps')} of the way back from ${counted(numberOf(params, 'away'), 'week')} away`,
-  'returning-stage': ({ stage, of }) => `stage ${stage} of ${of} of the return is signed`,
+  'returning-stage': ({ stage, of }) =>
+    stage === 0 ? 'no stage of the return is signed yet' : `stage ${stage} of ${of} of the return is signed`,
 };
 
 function kindTold(week: BuiltWeek, { by, params, spans }: Reason, places: Places): Told {

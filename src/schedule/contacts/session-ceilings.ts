@@ -5,6 +5,7 @@ import type { Bound } from '../../build/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { ageOn, limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { getRuleValue } from '../../plan/rule-book.ts';
+import { libraryStage } from '../library-stage.ts';
 import { roundDown } from './bounds.ts';
 import { changedBy } from './changed-by.ts';
 import { jumpSlot } from './week-facts.ts';
@@ -48,7 +49,8 @@ function stageCeiling({ athlete, jumpDays, range, book }: WeekFacts): Bound | un
   return {
     by: 'limit',
     rule: 'returning-stage',
-    most: getRuleValue(book, 'returning-stage', `stage-${stage.stage}`, range),
+    // Nobody jumps before the first stage is signed.
+    most: stage.stage === 0 ? 0 : getRuleValue(book, 'returning-stage', `stage-${libraryStage(stage)}`, range),
     params: { stage: stage.stage, of: stage.of },
     spans: [stage.span],
   };

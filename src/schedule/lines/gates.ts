@@ -10,8 +10,8 @@ import type { Drill, Level, Lift, PhaseId, Tier } from '../../library/types.ts';
 import { isHardSurface } from '../../library/surfaces.ts';
 import { LEVELS, TIERS } from '../../library/types.ts';
 import type { Span } from '../../source/types.ts';
+import { libraryStage } from '../library-stage.ts';
 import type { Standing } from './standing.ts';
-import { libraryStage } from './standing.ts';
 
 /** What holds an exercise back: the rule or fact, its numbers, and the lines of the plan behind it. */
 export interface Refusal {

@@ -160,10 +160,3 @@ function strengthBand(athlete: Athlete, values: GateValues): Standing['strength'
   if (share >= values.highStrengthPercent) return 'high';
   return share >= values.strengthPercent ? 'some' : 'below';
 }
-
-/** The stage of a return on the library's scale of four: a shorter ladder's stages reach less far, never further. */
-export function libraryStage(stage: ReturnStage): number {
-  return Math.max(1, Math.min(stage.stage, Math.floor((stage.stage * LIBRARY_STAGES) / stage.of)));
-}
-
-const LIBRARY_STAGES = 4;

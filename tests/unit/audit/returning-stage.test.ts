@@ -58,6 +58,19 @@ describe('returning-stage', () => {
     ]);
   });
 
+  it('allows the first stage before a later one is signed, and no jumps before the first is', () => {
+    const later = (stage: number, session: SessionSpec): SeasonSpec => {
+      const returning = [{ stage, of: 4, since: day(1, 3), signed: 'physio', span: place(66) }];
+      return { athlete: { returning }, weeks: [{ kind: 'return', sessions: [session] }] };
+    };
+    expectSilent(RULE, later(4, jumps(1, 30)));
+    expectFinding(RULE, later(4, jumps(1, 31)), 1);
+    expectFinding(RULE, later(2, { on: 1, lines: [drill('pogo', 1, 5)] }), 1);
+    expectSilent(RULE, later(1, { on: 1, lines: [lift('bodyweight-squat', 2, 5)] }));
+    expectFinding(RULE, later(1, jumps(1, 5)), 1);
+    expectSilent(RULE, later(1, jumps(3, 30)));
+  });
+
   it('reads a return of more stages cautiously', () => {
     // Stage 3 of 6 is half the way, as stage 2 of 4 is.
     expectSilent(RULE, season(3, { on: 1, lines: [lift('back-squat', 2, 5)] }, 6));

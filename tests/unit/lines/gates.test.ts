@@ -192,6 +192,15 @@ describe('returning-stage', () => {
     expect(drillRefusal(getDrill(id), standing(back(stage, of)))?.by).toBe(by);
   });
 
+  test('opens nothing before the day it is signed', () => {
+    const signedLater = (stage: number): Athlete =>
+      athlete('advanced', { returning: [{ stage, of: 4, since: START + 1, signed: 'physio', span: HERE }] });
+    for (const stage of [2, 3, 4]) {
+      expect(drillRefusal(getDrill('snap-down'), standing(signedLater(stage)))).toBeUndefined();
+      expect(drillRefusal(getDrill('pogo'), standing(signedLater(stage)))?.by).toBe('returning-stage');
+    }
+  });
+
   test('holds lifts back too', () => {
     expect(liftRefusal(getLift('front-squat'), standing(back(2, 4)), 'strength')?.by).toBe('returning-stage');
     expect(liftRefusal(getLift('front-squat'), standing(back(3, 4)), 'strength')).toBeUndefined();

@@ -296,6 +296,19 @@ describe('decisions', () => {
     expect(kinds(reviewOf(season({ athletes }), '2027-01-11'))).toContain('limit ends');
   });
 
+  it('say that no stage of a return is signed yet', () => {
+    const back = (stage: number): string =>
+      'mira: { level: beginner, now: { contacts-a-session: 40, sessions-a-week: 2 }, ' +
+      `returning: { stage: ${stage}, of: 4, since: 2027-01-20, signed: physio } }`;
+    const told = (stage: number) => reviewOf(season({ athletes: back(stage) }), '2027-01-11').decisions;
+    const find = (stage: number) => told(stage).find(({ kind }) => kind === 'return stage');
+    expect(find(1)).toMatchObject({
+      words: 'no stage is signed before 20 Jan, by physio: does that day stand?',
+      changes: expect.stringMatching(/^nothing is jumped until then/u) as string,
+    });
+    expect(find(3)?.changes).toMatch(/^drills and volume are those of stage 1 of 4 until then/u);
+  });
+
   it('name a week that an error keeps from the sheets, and its line', () => {
     const more = 'pins: [{ week: 2027-01-18, contacts-a-week: 900, because: camp }]\n';
     const review = reviewOf(season({ done: WEEK_1, more }), '2027-01-11');

@@ -1,7 +1,7 @@
 import { compilePlan } from '../../../src/compile.ts';
 import { planOf } from '../plan/loaded.ts';
 import { describe, expect, it } from 'vitest';
-import type { Pin, Plan } from '../../../src/plan/types.ts';
+import type { Athlete, Pin, Plan } from '../../../src/plan/types.ts';
 import { day } from '../date.ts';
 import { athlete, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
 import { stages } from './stages.ts';
@@ -140,6 +140,33 @@ describe('what holds a week', () => {
     });
     expect(found[4]).toBe(0);
     expect(found.filter((contacts) => contacts > 0)).toHaveLength(15);
+  });
+
+  const back = (stage: number, of: number, since: string) => ({
+    ...athlete('advanced', 120),
+    returning: [{ stage, of, since: day(since), signed: 'physio', span: HERE }],
+  });
+  const sessions = (who: Athlete): readonly number[] =>
+    stages(season(), who).contacts.map((week) => Math.max(0, ...week.sessions));
+
+  // The library's stages are 30, 50, 70 and 90 contacts a session: common practice, no source.
+  it.each([
+    [2, 4, 50],
+    [3, 6, 50],
+    [5, 9, 50],
+    [8, 9, 70],
+    [1, 9, 30],
+  ])('is the stage of a return, %i of %i, on the scale of the library', (stage, of, most) => {
+    expect(Math.max(...sessions(back(stage, of, '2026-12-01')))).toBe(most);
+  });
+
+  it('is the first stage until a later one is signed, and nothing until the first is', () => {
+    const third = sessions(back(3, 4, '2027-02-03'));
+    expect(Math.max(...third.slice(0, 5))).toBe(30);
+    expect(Math.max(...third)).toBeGreaterThan(30);
+    const first = sessions(back(1, 4, '2027-02-03'));
+    expect(Math.max(...first.slice(0, 5))).toBe(0);
+    expect(Math.max(...first.slice(5))).toBeGreaterThan(0);
   });
 
   it('is the minutes of a short slot', () => {

@@ -180,10 +180,13 @@ export const volumeFindings = {
       exercise,
       found,
       most,
-    }: On & { stage: number; exercise: string; found: number; most: number }) =>
-      exercise === ''
+    }: On & { stage: number; exercise: string; found: number; most: number }) => {
+      if (stage === 0)
+        return `${athlete}: ${exercise || contacts(found)} on ${date}, and no stage of the return is signed by then`;
+      return exercise === ''
         ? `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most in stage ${stage}, the one that is signed`
-        : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is signed`,
+        : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is signed`;
+    },
     help: () => 'choose what the stage allows, or have the next stage signed',
   },
   'audit/adapted-volume': {

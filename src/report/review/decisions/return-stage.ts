@@ -2,6 +2,7 @@
 
 import { getSource } from '../../../library/sources.ts';
 import { returnStageOn } from '../../../plan/athlete-facts.ts';
+import type { ReturnStage } from '../../../plan/types.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
@@ -12,6 +13,7 @@ export function returnStage(subject: Subject): readonly ToldItem[] {
   const { athlete, day, places } = subject;
   const stage = returnStageOn(athlete, day);
   if (stage === undefined) return [];
+  if (day < stage.since) return [toBeSigned(subject, stage)];
   return [
     {
       kind: 'return stage',
@@ -21,4 +23,16 @@ export function returnStage(subject: Subject): readonly ToldItem[] {
       places: [places.words(stage.span)],
     },
   ];
+}
+
+/** A return of which nothing is signed yet by that day. */
+function toBeSigned(subject: Subject, { since, signed, stage, of, span }: ReturnStage): ToldItem {
+  const counts = stage === 0 ? 'nothing is jumped' : `drills and volume are those of stage ${stage} of ${of}`;
+  return {
+    kind: 'return stage',
+    ...whoOf(subject),
+    words: `no stage is signed before ${dateWords(since)}, by ${signed}: does that day stand?`,
+    changes: `${counts} until then; criteria open a stage, no date does (G11, ${getSource('G11').mark})`,
+    places: [subject.places.words(span)],
+  };
 }
