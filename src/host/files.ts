@@ -13,26 +13,33 @@ const LONG_FILE = 500_000;
 export const fileSystem: FileHost = {
   stat: (path) => stateOf(path),
   readFile: (path) =>
-    answer(() => {
-      const bytes = readFileSync(path);
-      if (bytes.length > LONG_FILE) settleForLongRun();
-      return bytes;
-    }),
+    mayWait(path)
+      ? { ok: false, reason: 'it is a pipe, a device or the like' }
+      : answer(() => {
+          const bytes = readFileSync(path);
+          if (bytes.length > LONG_FILE) settleForLongRun();
+          return bytes;
+        }),
   list: (path) => answer(() => readdirSync(path, { withFileTypes: true }).map((entry) => folderEntry(entry))),
   realPath: (path) => answer(() => withForwardSlashes(realpathSync(path))),
 };
+
+/** The system has found something, or doesn't let anybody look. */
+const DENYING: ReadonlySet<string> = new Set(['EACCES', 'EPERM', 'ELOOP']);
 
 function stateOf(path: string): FileState {
   try {
     const stats = statSync(path);
     return { kind: kindOf(stats), bytes: stats.size };
   } catch (error) {
-    const code = codeOf(error);
-    return code === 'EACCES' || code === 'EPERM' ? { kind: 'denied', reason: reasonOf(error) } : missingOrLink(path);
+    return DENYING.has(codeOf(error)) ? { kind: 'denied', reason: reasonOf(error) } : missingOrLink(path);
   }
 }
 
-/** A link that leads nowhere, or in a circle, is something and can't be read. */
+/** Whoever reads a pipe waits for whoever writes it, and some devices never end. */
+const mayWait = (path: string): boolean => stateOf(path).kind === 'other';
+
+/** A link that leads nowhere is something and can't be read. */
 function missingOrLink(path: string): FileState {
   try {
     return lstatSync(path).isSymbolicLink()

@@ -13,20 +13,36 @@ export const isGlob = (path: string): boolean => /[*?]/u.test(path);
 export interface Matches {
   /** Paths from the plan's folder, in the order of their text. */
   readonly paths: readonly string[];
+  /** Folders that are there and can't be looked into, as what is in them would else be left out without a word. */
+  readonly unlisted: readonly Unlisted[];
   readonly tooMany: boolean;
+}
+
+export interface Unlisted {
+  /** Its path from the plan's folder. */
+  readonly wanted: string;
+  readonly reason: string;
 }
 
 /** The files below `folder` that match the parts of a pattern. */
 export function matchFiles(parts: readonly string[], folder: string, host: FileHost): Matches {
-  const walk: Walk = { host, folder, found: new Set(), seen: new Set(), looked: 0 };
+  const walk: Walk = { host, folder, found: new Set(), unlisted: new Map(), seen: new Set(), looked: 0 };
   matchFrom(walk, [], parts);
-  return { paths: [...walk.found].sort(), tooMany: walk.looked > mostLookedAt };
+  return {
+    paths: [...walk.found].sort(),
+    unlisted: [...walk.unlisted].sort(byPath).map(([wanted, reason]) => ({ wanted, reason })),
+    tooMany: walk.looked > mostLookedAt,
+  };
 }
+
+const byPath = ([a]: readonly [string, string], [b]: readonly [string, string]): number => (a < b ? -1 : 1);
 
 interface Walk {
   readonly host: FileHost;
   readonly folder: string;
   readonly found: Set<string>;
+  /** The reason by the path. */
+  readonly unlisted: Map<string, string>;
   /** Folders and rests of the pattern already tried: `**` twice would else try everything many times over. */
   readonly seen: Set<string>;
   looked: number;
@@ -68,8 +84,12 @@ const matchingNames = (walk: Walk, at: readonly string[], part: string): readonl
     .filter((name) => (part.startsWith('.') || !name.startsWith('.')) && matchesName(name, part));
 
 function entriesOf(walk: Walk, at: readonly string[]): readonly FolderEntry[] {
-  const listed = walk.host.list(joined(walk.folder, at));
-  if (!listed.ok) return [];
+  const path = joined(walk.folder, at);
+  const listed = walk.host.list(path);
+  if (!listed.ok) {
+    if (walk.host.stat(path).kind === 'folder') walk.unlisted.set(at.join('/') || '.', listed.reason);
+    return [];
+  }
   walk.looked += listed.value.length + 1;
   return walk.looked > mostLookedAt ? [] : listed.value;
 }

@@ -19,6 +19,8 @@ export interface PlanFolder {
   readonly real: string;
   /** Name of the entry file in it. */
   readonly entry: string;
+  /** The entry file as somebody at the command line would name it. */
+  readonly entryPath: string;
 }
 
 /** The folder and entry file of a plan given as a file or a folder. */
@@ -34,18 +36,32 @@ export function findPlanFolder(entryPath: string, host: FileHost): PlanFolder | 
   if (state.kind === 'denied') {
     return problem('files/unreadable', { params: { wanted: entryPath, reason: state.reason } });
   }
-  if (state.kind !== 'folder') return planFolder(folderOf(given), nameOf(given), host);
-  if (host.stat(`${given}/${entryName}`).kind === 'missing') {
-    return problem('files/no-season', { params: { folder: entryPath }, help: helpForNoSeason(given, host) });
+  if (state.kind !== 'folder') {
+    return planFolder({ location: folderOf(given), entry: nameOf(given), entryPath }, host);
   }
-  return planFolder(given, entryName, host);
+  if (host.stat(`${given}/${entryName}`).kind === 'missing') return noSeason(entryPath, given, host);
+  return planFolder({ location: given, entry: entryName, entryPath: entryIn(given) }, host);
 }
 
-function planFolder(location: string, entry: string, host: FileHost): PlanFolder | Diagnostic {
-  const real = host.realPath(location === '' ? '/' : location);
+function planFolder(found: Omit<PlanFolder, 'kind' | 'real'>, host: FileHost): PlanFolder | Diagnostic {
+  const location = found.location === '' ? '/' : found.location;
+  const real = host.realPath(location);
   if (!real.ok) return problem('files/unreadable', { params: { wanted: location, reason: real.reason } });
-  return { kind: 'folder', location, real: real.value, entry };
+  return { kind: 'folder', ...found, real: real.value };
 }
+
+function entryIn(folder: string): string {
+  if (folder === '.') return entryName;
+  return folder.endsWith('/') ? `${folder}${entryName}` : `${folder}/${entryName}`;
+}
+
+/** Whoever writes the name of a file means one. */
+function noSeason(entryPath: string, given: string, host: FileHost): Diagnostic {
+  if (yamlEnding.test(given)) return problem('files/folder', { params: { wanted: entryPath } });
+  return problem('files/no-season', { params: { folder: entryPath }, help: helpForNoSeason(given, host) });
+}
+
+const yamlEnding = /\.ya?ml$/iu;
 
 const folderOf = (path: string): string => (path.includes('/') ? path.slice(0, path.lastIndexOf('/')) : '.');
 
@@ -53,7 +69,8 @@ const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 
 function helpForNoSeason(folder: string, host: FileHost): string {
   const listed = host.list(folder);
-  const yaml = listed.ok ? listed.value.map(({ name }) => name).filter((name) => /\.ya?ml$/iu.test(name)) : [];
+  const files = listed.ok ? listed.value.filter(({ kind }) => kind !== 'folder') : [];
+  const yaml = files.map(({ name }) => name).filter((name) => yamlEnding.test(name));
   const [first] = yaml.sort();
   if (first !== undefined) return `name the entry file itself: ${folder}/${first}`;
   return `begin a plan with: footfall new ${folder}`;
@@ -77,9 +94,11 @@ export function findTarget(folder: PlanFolder, path: PlanPath, span: Span, host:
     const way = 'is a link that leads out of the plan folder';
     return problem('files/outside', { params: { wanted: path.path, way }, span });
   }
-  const { kind } = host.stat(location);
-  if (kind !== 'missing')
-    return problem('files/unreadable', { params: { wanted: path.path, reason: real.reason }, span });
+  const state = host.stat(location);
+  if (state.kind !== 'missing') {
+    const reason = state.kind === 'denied' ? state.reason : real.reason;
+    return problem('files/unreadable', { params: { wanted: path.path, reason }, span });
+  }
   const help = helpForMissing(path.parts, `${folder.location}/`, host);
   return problem('files/missing', { params: { wanted: path.path }, span, help });
 }

@@ -61,7 +61,7 @@ export function readPlan(entryPath: string, host: FileHost, parse: Parse = parse
     queue: [],
     mistakes: [],
   };
-  readEntry(reading, entryPath);
+  readEntry(reading);
   for (let next = reading.queue.shift(); next !== undefined; next = reading.queue.shift()) readIncluded(reading, next);
   // Without its entry file a plan can't be told from another: the files it names were read for their mistakes only.
   const hasEntry = reading.documents[0]?.file.path === folder.entry;
@@ -94,12 +94,12 @@ function inOrder<T>(items: readonly T[], path: (item: T) => string): readonly T[
   return [entry, ...others.sort((a, b) => (path(a) < path(b) ? -1 : 1))];
 }
 
-function readEntry(reading: Reading, entryPath: string): void {
+function readEntry(reading: Reading): void {
   const { folder, host } = reading;
   const location = `${folder.location}/${folder.entry}`;
   const real = host.realPath(location);
   if (real.ok) reading.known.add(real.value);
-  readYaml(reading, { location, path: folder.entry, wanted: entryPath, mostBytes: mostYamlBytes }, true);
+  readYaml(reading, { location, path: folder.entry, wanted: folder.entryPath, mostBytes: mostYamlBytes }, true);
 }
 
 function readYaml(reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void {
@@ -168,12 +168,13 @@ function include(reading: Reading, inclusion: Inclusion, item: ScalarNode): void
 
 function matching(reading: Reading, pattern: PlanPath, item: ScalarNode): readonly PlanPath[] {
   const { collector, folder, host } = reading;
-  const { paths, tooMany } = matchFiles(pattern.parts, folder.location, host);
+  const { paths, unlisted, tooMany } = matchFiles(pattern.parts, folder.location, host);
   if (tooMany) {
     collector.report('files/too-many', { params: { pattern: item.text, most: mostLookedAt }, span: item.span });
     return [];
   }
-  if (paths.length === 0) {
+  for (const params of unlisted) collector.report('files/unreadable', { params, span: item.span });
+  if (paths.length === 0 && unlisted.length === 0) {
     const help = helpForNoMatch(pattern, folder, host);
     collector.report('files/no-match', { params: { pattern: item.text }, span: item.span, help });
   }
@@ -187,8 +188,14 @@ function helpForNoMatch({ parts }: PlanPath, folder: PlanFolder, host: FileHost)
     parts.findIndex((part) => isGlob(part)),
   );
   const where = fixed.length === 0 ? 'the plan folder' : `the folder ${fixed.join('/')}`;
-  const listed = host.list([folder.location, ...fixed].join('/'));
-  if (!listed.ok) return `there is no folder ${fixed.join('/')}`;
+  const location = [folder.location, ...fixed].join('/');
+  const listed = host.list(location);
+  if (!listed.ok) {
+    const state = host.stat(location);
+    return state.kind === 'denied'
+      ? `${where} cannot be read: ${state.reason}`
+      : `there is no folder ${fixed.join('/')}`;
+  }
   const names = listed.value.map(({ name, kind }) => (kind === 'folder' ? `${name}/` : name)).sort();
   if (names.length === 0) return `${where} is empty`;
   const shown = names.slice(0, 5).join(', ');

@@ -36,13 +36,13 @@ export const filesEntries = {
     explanation: 'A plan is read from ordinary files. Pipes, sockets and devices are not read.',
     bad: 'files: [control.pipe]',
     good: 'files: [squad/seniors.yaml]',
-    message: ({ wanted }: { wanted: string }) => `"${wanted}" is not an ordinary file`,
+    message: ({ wanted }: { wanted: string }) => `"${wanted}" is a pipe, a device or the like, and a file is wanted`,
   },
   'files/unreadable': {
     severity: 'error',
     summary: 'a file that cannot be read',
     explanation:
-      'The file is there, and the system refuses to open it. Mostly its permissions, or another program holds it.',
+      'The file, or the folder that a glob looks through, is there, and the system refuses to open it: mostly its permissions, or another program holds it. A link that leads nowhere or in a circle cannot be read either.',
     bad: 'files: [locked.yaml]     # permissions: none',
     good: 'files: [locked.yaml]     # permissions: readable',
     message: ({ wanted, reason }: { wanted: string; reason: string }) => `"${wanted}" cannot be read: ${reason}`,

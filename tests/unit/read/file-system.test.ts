@@ -32,7 +32,8 @@ describe('the file system', () => {
     expect(fileSystem.stat(join(plan, 'gone.yaml'))).toEqual({ kind: 'missing' });
     expect(fileSystem.stat(join(plan, 'season.yaml', 'x'))).toEqual({ kind: 'missing' });
     expect(fileSystem.stat('/dev/null')).toMatchObject({ kind: 'other' });
-    expect(fileSystem.stat(join(plan, 'loop.yaml'))).toMatchObject({ kind: 'denied' });
+    expect(fileSystem.stat(join(plan, 'loop.yaml'))).toEqual({ kind: 'denied', reason: 'its links lead in a circle' });
+    expect(fileSystem.stat(join(plan, 'nowhere.yaml'))).toEqual({ kind: 'denied', reason: 'the link leads nowhere' });
     expect(fileSystem.stat(join(plan, 'x'.repeat(5000)))).toEqual({ kind: 'missing' });
     expect(fileSystem.stat('a\0b')).toEqual({ kind: 'missing' });
   });
@@ -40,6 +41,7 @@ describe('the file system', () => {
   it('answers in words where it can not answer otherwise', () => {
     expect(fileSystem.readFile(join(plan, 'gone.yaml'))).toEqual({ ok: false, reason: 'it is not there' });
     expect(fileSystem.readFile(plan)).toEqual({ ok: false, reason: 'it is a folder' });
+    expect(fileSystem.readFile('/dev/null')).toEqual({ ok: false, reason: 'it is a pipe, a device or the like' });
     expect(fileSystem.list(join(plan, 'gone'))).toEqual({ ok: false, reason: 'it is not there' });
     expect(fileSystem.realPath(join(plan, 'loop.yaml'))).toEqual({ ok: false, reason: 'its links lead in a circle' });
   });

@@ -114,6 +114,20 @@ describe('a plan', () => {
   ])('that is %s is reported', (_, files, entry, codes) => {
     expect(read(files, entry)).toEqual({ paths: [], codes });
   });
+
+  it.each([
+    ['/', '/season.yaml'],
+    ['.', 'season.yaml'],
+    ['./', 'season.yaml'],
+    ['/plan', '/plan/season.yaml'],
+    ['plan//', 'plan/season.yaml'],
+    ['./plan', './plan/season.yaml'],
+    ['plan/season.yaml', 'plan/season.yaml'],
+  ])('given as %s has an entry file nobody may read: that one is named', (given, named) => {
+    const denied = { denied: 'permission denied' };
+    const { diagnostics } = readPlan(given, memoryFiles({ '/season.yaml': denied, '/plan/season.yaml': denied }));
+    expect(diagnostics.map(({ message }) => message)).toEqual([`"${named}" cannot be read: permission denied`]);
+  });
 });
 
 describe('links', () => {
@@ -244,5 +258,39 @@ describe('whatever the bytes', () => {
       }),
       { numRuns: 500 },
     );
+  });
+});
+
+describe('a folder that can not be looked into', () => {
+  const files = {
+    '/plan/season.yaml': 'files: ["squad/*/all.yaml"]\n',
+    '/plan/squad/juniors/all.yaml': 'athletes: {}\n',
+    '/plan/squad/seniors/all.yaml': 'athletes: {}\n',
+  };
+
+  it('is told by a glob that finds others, as its files would be left out without a word', () => {
+    const host = memoryFiles({ ...files, '/plan/season.yaml': 'files: ["squad/*/*.yaml"]\n' });
+    const list: typeof host.list = (path) =>
+      path === '/plan/squad/seniors' ? { ok: false, reason: 'permission denied' } : host.list(path);
+    const { value, diagnostics } = readPlan('/plan', { ...host, list });
+    expect(value.documents.map(({ file }) => file.path)).toEqual(['season.yaml', 'squad/juniors/all.yaml']);
+    expect(diagnostics.map(({ code, message }) => [code, message])).toEqual([
+      ['files/unreadable', '"squad/seniors" cannot be read: permission denied'],
+    ]);
+    expect(value.isIncomplete).toBe(true);
+  });
+
+  it('is told instead of a glob that finds nothing', () => {
+    const host = memoryFiles(files);
+    const { diagnostics } = readPlan('/plan', { ...host, list: () => ({ ok: false, reason: 'permission denied' }) });
+    expect(diagnostics.map(({ message }) => message)).toEqual(['"squad" cannot be read: permission denied']);
+  });
+
+  it('is not said to be missing where nobody may see whether it is there', () => {
+    const host = memoryFiles({ '/plan/season.yaml': 'files: ["squad/*.yaml"]\n', '/plan/squad': { denied: 'no' } });
+    const { diagnostics } = readPlan('/plan', host);
+    expect(diagnostics.map(({ code, help }) => [code, help])).toEqual([
+      ['files/no-match', 'the folder squad cannot be read: no'],
+    ]);
   });
 });
