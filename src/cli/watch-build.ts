@@ -20,6 +20,7 @@ import type { BuildRequest } from './requests.ts';
 import { select } from './select.ts';
 import { refuse } from './session.ts';
 import type { Session } from './session.ts';
+import { dayTeller } from './tell-day.ts';
 import { tellDiff } from './tell-diff.ts';
 import type { Sides } from './tell-diff.ts';
 import { tellFindings } from './tell-findings.ts';
@@ -32,6 +33,7 @@ export async function watchBuild(request: BuildRequest, standing: Standing, sess
   const folder: FolderMemory = {};
   let last: LastBuild | undefined;
   let hadErrors = false;
+  const tellDay = request.asOf === undefined && request.quiet !== true ? dayTeller(session) : undefined;
   return await watchPlan({ ...request, standing }, session, async ({ build, plan, diagnostics }, breathe) => {
     if (build === undefined) {
       hadErrors = true;
@@ -48,6 +50,7 @@ export async function watchBuild(request: BuildRequest, standing: Standing, sess
       isFirst: last === undefined,
     });
     if (side === undefined) return outcome.status;
+    await tellDay?.(build.plan);
     if (hadErrors && !outcome.hasErrors) await session.err.write('footfall: no errors any more\n');
     hadErrors = outcome.hasErrors;
     if (last !== undefined) await tellChanges({ before: last.side, after: side, standing }, session);

@@ -37,18 +37,19 @@ interface Watched {
   readonly until: (words: string | RegExp) => Promise<string>;
   readonly end: (signal?: NodeJS.Signals) => Promise<number | null>;
   readonly out: () => string;
+  readonly err: () => string;
 }
 
 function watched(...args: readonly string[]): Watched {
   const child = spawn(process.execPath, [PROGRAM, ...args], { cwd: folder, stdio: ['ignore', 'pipe', 'pipe'] });
   running.add(child);
-  const said = { all: '', out: '' };
+  const said = { all: '', out: '', err: '' };
   let heard = 0;
   let hear: () => void = () => {};
   const listen = (stream: 'stdout' | 'stderr'): void => {
     child[stream].setEncoding('utf8').on('data', (text: string) => {
       said.all += text;
-      if (stream === 'stdout') said.out += text;
+      said[stream === 'stdout' ? 'out' : 'err'] += text;
       hear();
     });
   };
@@ -79,7 +80,7 @@ function watched(...args: readonly string[]): Watched {
     child.kill(signal);
     return await ended;
   };
-  return { until, end, out: () => said.out };
+  return { until, end, out: () => said.out, err: () => said.err };
 }
 
 function endOf(text: string, words: RegExp): number {
@@ -276,6 +277,61 @@ describe('build --watch', () => {
     const built = await until('no errors any more');
     expect(built).toContain('Pia N.      150  165  180   65~');
     expect(await end()).toBe(0);
+  });
+
+  describe('of a plan with a record', () => {
+    const record = (): string => at('diary', 'record', 'done.csv');
+    const entry = (): string => at('diary', 'season.yaml');
+    const replace = (path: string, from: string, to: string): void => {
+      const text = readFileSync(path, 'utf8');
+      expect(text).toContain(from);
+      writeFileSync(path, text.replace(from, to));
+    };
+    const daysIn = (text: string): readonly string[] => text.match(/^footfall: (?:planned|nothing is).*$/gmu) ?? [];
+    const words = (day: string): string =>
+      `footfall: planned as of ${day}, the day after the last record; --as-of names another`;
+    const NONE = 'footfall: nothing is on the record any more: all weeks are as the plan has them';
+
+    beforeEach(() => {
+      cpSync('examples/harbour-diary', at('diary'), { recursive: true });
+    });
+
+    test('tells the day it goes by, and again when a save moves it and only then', async () => {
+      const { until, end, err } = watched('build', '--watch', 'diary', '--athlete', 'alma');
+      expect(daysIn(await until(WATCHING))).toEqual([words('2025-02-08')]);
+
+      replace(entry(), 'jumps: 60 }', 'jumps: 70 }');
+      await until(TOTALS);
+      writeFileSync(record(), `${readFileSync(record(), 'utf8')}2025-02-07,cato,practice,50,,,,\n`);
+      await until(TOTALS);
+      writeFileSync(record(), `${readFileSync(record(), 'utf8')}2025-02-11,alma,session,60,70,5,,\n`);
+      await until(words('2025-02-12'));
+
+      // A plan with errors is planned on no day, and says nothing of it when it is as before.
+      replace(entry(), 'level: beginner', 'level: begginer');
+      await until('"begginer"');
+      replace(entry(), 'level: begginer', 'level: beginner');
+      await until('no errors any more');
+
+      const [header = ''] = readFileSync(record(), 'utf8').split('\n');
+      writeFileSync(record(), `${header}\n`);
+      await until(NONE);
+      writeFileSync(record(), `${header}\n2025-01-07,alma,session,60,70,5,,\n`);
+      await until(words('2025-01-08'));
+      expect(await end()).toBe(0);
+      expect(daysIn(err())).toEqual([words('2025-02-08'), words('2025-02-12'), NONE, words('2025-01-08')]);
+    });
+
+    test.each([['--as-of', '2025-02-10'], ['--quiet']])('tells no day with %s', async (...more) => {
+      const { until, end, err } = watched('build', '--watch', 'diary', '--athlete', 'alma', ...more);
+      await until(WATCHING);
+      replace(entry(), 'jumps: 60 }', 'jumps: 70 }');
+      await until(TOTALS);
+      writeFileSync(record(), `${readFileSync(record(), 'utf8')}2025-02-11,alma,session,60,70,5,,\n`);
+      await until(/In all: .*\n|nothing on the sheets has changed/u);
+      expect(await end()).toBe(0);
+      expect(daysIn(err())).toEqual([]);
+    });
   });
 
   test.each([
