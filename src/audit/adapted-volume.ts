@@ -180,10 +180,13 @@ function settled(season: Circumstances, week: WeekReading, next: AdaptedWeek): A
   return { ...next, after: Math.min(week.built.adapted, Math.max(next.before, earned)) };
 }
 
-/** The most contacts that somebody is used to for having done them once. Common practice, no source. */
+/**
+ * The most contacts that somebody is used to for having done them once: as many as a planned week may have without an
+ * error. Common practice, no source.
+ */
 function leapOver({ parameters }: Circumstances, week: WeekReading, adapted: number): number {
   const value = (name: string): number => parameters.parameter('weekly-rise', name)(week);
-  return Math.max(share(PERCENT + value('severe'), adapted), adapted + value('contacts'));
+  return Math.max(share(PERCENT + Math.max(value('severe'), value('most')), adapted), adapted + value('contacts'));
 }
 
 function recorded({ plan, athlete }: Circumstances, { range }: WeekReading): number {

@@ -76,7 +76,8 @@ function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms 
 function leapIn(book: RuleBook, { weeks, range }: AthleteGrid, week: number): Leap {
   const of = weekFrom(weeks[week]?.starts ?? range.from);
   return {
-    percent: getRuleValue(book, 'weekly-rise', 'severe', of),
+    // A plan may allow more by itself than is severe.
+    percent: Math.max(getRuleValue(book, 'weekly-rise', 'severe', of), getRuleValue(book, 'weekly-rise', 'most', of)),
     contacts: getRuleValue(book, 'weekly-rise', 'contacts', of),
   };
 }

@@ -99,17 +99,22 @@ describe('weeks that are over', () => {
     expect(weekly(156)[0]?.reasons.find(({ about }) => about === 'adapted')?.by).toBe('follow');
   });
 
-  it('leap as far as the plan says', () => {
-    const stricter: Plan['ruleChanges'][number] = {
+  // Of 120: a fifth more; and where a week may rise by more than is severe, as far as it may rise.
+  it.each([
+    ['severe', 20, 144],
+    ['most', 60, 192],
+  ])('leap as far as the plan says: %s %i %%', (name, value, adapted) => {
+    const change: Plan['ruleChanges'][number] = {
       rule: 'weekly-rise',
-      parameters: new Map([['severe', 20]]),
+      parameters: new Map([[name, value]]),
       range: { from: STARTS, until: day('2027-12-31') },
       who: EVERYBODY,
       because: 'growth',
       span: HERE,
     };
-    const rows = [on('2027-01-05', 600)];
-    expect(built(season(rows, { ruleChanges: [stricter] }), '2027-01-11').weeks[0]?.adapted).toBe(144);
+    const found = built(season([on('2027-01-05', 600)], { ruleChanges: [change] }), '2027-01-11');
+    expect(found.weeks[0]?.adapted).toBe(adapted);
+    expect(found.codes).not.toContain('audit/adapted-volume');
   });
 
   it('stand in the audit as they are planned from', () => {
