@@ -93,12 +93,12 @@ function buildSeason(plan: Plan, groups: Groups, first: FirstStages): DraftedSea
   const season = {
     weeks: layTogether(first, lines.value),
     days: first.schedule.grid.weeks.flatMap((week) => week.cells.flatMap((cell) => builtDay(cell) ?? [])),
-    diagnostics: ahead(first, [...first.diagnostics, ...lines.diagnostics]),
+    diagnostics: [...first.onRecord, ...ahead(first, [...first.diagnostics, ...lines.diagnostics])],
   };
   return { season, loads: lines.loads };
 }
 
-/** Of weeks that are over nothing is said any more. */
+/** Of what was planned for weeks that are over nothing is said any more. */
 function ahead({ schedule, over }: FirstStages, found: readonly Diagnostic[]): readonly Diagnostic[] {
   if (over === 0) return found;
   const from = schedule.grid.weeks[over]?.starts ?? Infinity;

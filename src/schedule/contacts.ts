@@ -7,6 +7,7 @@ import type { Plan } from '../plan/types.ts';
 import {
   boundsOf,
   holding,
+  isLeap,
   mostAllowed,
   nextVolume,
   openingVolume,
@@ -170,9 +171,9 @@ function reasonsOf(
   return reasons;
 }
 
-function keptBy({ fixed, keep }: WeekTerms, { planned, opening }: WeekVolume): 'unwritten' | 'leap' | Keep['kind'] {
-  if (fixed?.unwritten === true && planned > opening) return 'unwritten';
-  return planned > (fixed?.earnsAtMost ?? Infinity) ? 'leap' : keep.kind;
+function keptBy(terms: WeekTerms, { planned, opening }: WeekVolume): 'unwritten' | 'leap' | Keep['kind'] {
+  if (terms.fixed?.unwritten === true && planned > opening) return 'unwritten';
+  return isLeap(terms, planned) ? 'leap' : terms.keep.kind;
 }
 
 /** What holds the ceiling line in this week. */

@@ -2,7 +2,6 @@
 // season worked out once is given to all of them. Called by build-athlete.ts.
 
 import type { Reason } from '../build/types.ts';
-import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { RULES } from '../library/rules.ts';
@@ -10,17 +9,16 @@ import { ageOn, ageThrough } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
-import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { dayConflict } from './conflicts/day-conflict.ts';
 import { factWords } from './conflicts/facts.ts';
 import type { Season } from './conflicts/facts.ts';
 import { planContacts } from './contacts.ts';
-import type { Past } from './contacts/past.ts';
 import { scheduleDays } from './days.ts';
 import type { Published } from './days.ts';
 import type { ExplainDays } from './days/day-problems.ts';
 import { weekStart } from './grid.ts';
+import { findingsOnRecord } from './record-findings.ts';
 import { NONE_UNWRITTEN, seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
@@ -40,6 +38,8 @@ export interface FirstStages {
   /** Of each week: why it has its phase and its kind. */
   readonly weekReasons: readonly (readonly Reason[])[];
   readonly diagnostics: readonly Diagnostic[];
+  /** What is said of the record: of weeks that are over as well. */
+  readonly onRecord: readonly Diagnostic[];
 }
 
 /** Makes the first five stages of each athlete in turn. */
@@ -60,7 +60,7 @@ export function firstStages(
     if (known !== undefined) return withAthlete(known, athlete);
     const made = runStages(plan, { published, asOf }, athlete, unwritten);
     // What is found names the athlete, so that only a season without findings is anybody's.
-    if (made.diagnostics.length === 0) alike.set(key, made);
+    if (made.diagnostics.length + made.onRecord.length === 0) alike.set(key, made);
     return made;
   };
 }
@@ -89,10 +89,10 @@ const OLDEST_IN_RULES = RULES.flatMap((rule) => rule.parameters)
   .reduce<number>((oldest, parameter) => Math.max(oldest, parameter.value ?? 0), SEASON_SHAPE.foundationUnderAge);
 
 function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
-  const { schedule, over, weekReasons, diagnostics } = first;
+  const { schedule, over, weekReasons, diagnostics, onRecord } = first;
   const { grid, phases, kinds, contacts, days } = schedule;
   const theirs = { athlete, range: grid.range, weeks: grid.weeks };
-  return { schedule: { grid: theirs, phases, kinds, contacts, days }, over, weekReasons, diagnostics };
+  return { schedule: { grid: theirs, phases, kinds, contacts, days }, over, weekReasons, diagnostics, onRecord };
 }
 
 function runStages(
@@ -106,18 +106,12 @@ function runStages(
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
   const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf, unwritten }));
-  const ahead = grid.weeks[past.recorded.length]?.starts;
   return {
     schedule: { ...before, days: days.value },
     over: past.recorded.length,
     weekReasons: weekReasons(plan, { ...before, grid: calendar }),
-    diagnostics: [
-      ...notRecorded(athlete, past.overdue, ahead),
-      ...stoppedByPain(athlete, past, ahead),
-      ...kinds.diagnostics,
-      ...contacts.diagnostics,
-      ...days.diagnostics,
-    ],
+    diagnostics: [...kinds.diagnostics, ...contacts.diagnostics, ...days.diagnostics],
+    onRecord: findingsOnRecord(athlete, season, contacts.value),
   };
 }
 
@@ -131,27 +125,4 @@ function explainDays(season: Season): ExplainDays {
     }));
     return { against, each: eachIsEnough, instead, waivers };
   };
-}
-
-/** Asks for the record of weeks that nobody has written down. */
-function notRecorded(athlete: Athlete, overdue: readonly Day[], week: Day | undefined): readonly Diagnostic[] {
-  if (overdue.length === 0) return [];
-  const params = { athlete: athlete.name, weeks: overdue.map(isoDate) };
-  return [problem('schedule/record-missing', { params, span: athlete.span, athlete: athlete.id, week })];
-}
-
-/** Once, for the last morning on the record: a season without jumps is no small thing to find out from a table. */
-function stoppedByPain(athlete: Athlete, { recorded, painful }: Past, ahead: Day | undefined): readonly Diagnostic[] {
-  const stop = [...painful].find(([week, { stops }]) => stops && week >= recorded.length);
-  if (stop === undefined || ahead === undefined) return [];
-  const [week, { day, pain, span, better }] = stop;
-  const from = ahead + DAYS_A_WEEK * (week - recorded.length);
-  const params = {
-    athlete: athlete.name,
-    pain,
-    on: isoDate(day),
-    week: isoDate(from),
-    better: better === undefined ? '' : isoDate(better),
-  };
-  return [problem('schedule/pain-stop', { params, span, athlete: athlete.id, week: from })];
 }

@@ -30,7 +30,7 @@ function recordedWeek(rows: readonly DoneRow[]): RecordedWeek {
     sessions: rows.length,
     contacts: rows.reduce((sum, { contacts = 0 }) => sum + contacts, 0),
     asWritten: rows.filter(({ contacts }) => contacts === undefined).length,
-    spans: rows.map(({ span }) => span),
+    rows,
   };
 }
 

@@ -1,7 +1,7 @@
 // What the six stages hand on, for one athlete: grid → phases → kinds → contacts → days → lines. Each stage is a pure
 // function of the plan and of the values before it; weeks are indexed from 0 here and numbered from 1 in a Build.
 
-import type { Athlete, Competition, DayRange, Slot, TestDay, Trained } from '../plan/types.ts';
+import type { Athlete, Competition, DayRange, DoneRow, Slot, TestDay, Trained } from '../plan/types.ts';
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
 import type { Level, PhaseId, WeekKind } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
@@ -66,7 +66,7 @@ export interface RecordedWeek {
   readonly contacts: number;
   /** Sessions that don't: done as they were written. */
   readonly asWritten: number;
-  readonly spans: readonly Span[];
+  readonly rows: readonly DoneRow[];
 }
 
 export interface PhaseWeek {

@@ -4,12 +4,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reviewBuilds } from '../../src/cli/review-builds.ts';
-import { compilePlan } from '../../src/compile.ts';
+import { compilePlan, scheduleContext } from '../../src/compile.ts';
+import { holds } from '../../src/plan/applies.ts';
+import { ruleBook } from '../../src/plan/rule-book.ts';
+import type { Athlete, DayRange, Plan, RuleChange, Waiver } from '../../src/plan/types.ts';
 import { renderReviewJson } from '../../src/render/json/review.ts';
 import { createReview } from '../../src/report/review.ts';
 import { EVERYTHING } from '../../src/report/selection.ts';
+import type { AthleteSchedule } from '../../src/schedule/types.ts';
 import { sourceFile } from '../../src/source/source-file.ts';
-import { PATIENCE, plansFor } from './plans.ts';
+import { EVERYBODY, HERE } from '../unit/schedule/make-plan.ts';
+import { PATIENCE, plansFor, tell } from './plans.ts';
 import { randomPlan, withRecord } from './random-plan.ts';
 
 const PLANS = plansFor(100);
@@ -63,4 +68,53 @@ describe('any record', { timeout: PATIENCE }, () => {
       { numRuns: PLANS },
     );
   });
+
+  it('is told of a week exactly where less of it counts than was done, and nobody has waived its rise', () => {
+    const counts = { told: 0, full: 0, waived: 0 };
+    fc.assert(
+      fc.property(recordedPlan, fc.boolean(), (drawn, waives) => {
+        const plan = waives ? { ...drawn, waivers: [...drawn.waivers, firstWeeksOf(drawn)] } : drawn;
+        for (const { athlete, weeks, diagnostics } of compilePlan(plan).athletes) {
+          const leaps = diagnostics.filter(({ code }) => code === 'schedule/record-leap');
+          expect(leaps.every(({ week }) => weeks.some(({ starts, done }) => done && starts === week))).toBe(true);
+          for (const { week, starts, done, adapted } of weeks) {
+            const range = { from: starts, until: starts + 6 };
+            const mine = plan.record.done.filter((row) => row.athlete === athlete.id && holds(range, row.day));
+            if (!done || mine.length === 0) continue;
+            const isCut = adapted !== withoutLeap(plan, athlete, range).contacts[week - 1]?.adapted;
+            const isWaived = ruleBook(plan, athlete).waiver('weekly-rise', range) !== undefined;
+            const told = leaps.filter((leap) => leap.week === starts).length;
+            expect(told).toBe(isCut && !isWaived ? 1 : 0);
+            if (isCut && isWaived) counts.waived += 1;
+            else counts[told === 1 ? 'told' : 'full'] += 1;
+          }
+        }
+      }),
+      { numRuns: PLANS },
+    );
+    tell(`leaps: ${String(counts.told)} told, ${String(counts.waived)} waived, ${String(counts.full)} weeks in full`);
+    for (const count of Object.values(counts)) expect(count).toBeGreaterThan(0);
+  });
 });
+
+const firstWeeksOf = ({ season }: Plan): Waiver => ({
+  rule: 'weekly-rise',
+  range: { from: season.starts, until: season.starts + 27 },
+  who: EVERYBODY,
+  because: 'camp',
+  span: HERE,
+});
+
+/** The season as it would be if no rise of that week were severe; all before it is the same. */
+function withoutLeap(plan: Plan, athlete: Athlete, range: DayRange): AthleteSchedule {
+  const change: RuleChange = {
+    rule: 'weekly-rise',
+    parameters: new Map([['severe', 1_000_000]]),
+    range,
+    who: EVERYBODY,
+    because: 'so',
+    span: HERE,
+  };
+  const lifted = { ...plan, ruleChanges: [...plan.ruleChanges, change] };
+  return scheduleContext(lifted).firstStages(athlete).schedule;
+}

@@ -172,6 +172,19 @@ export const scheduleEntries = {
       `nothing is recorded of what ${athlete} did in the weeks of ${weeks.join(' and ')}, so the volume is held`,
     help: () => 'record what was done: a row for each session, with 0 contacts for one that was left out',
   },
+  'schedule/record-leap': {
+    severity: 'warning',
+    summary: 'a week on record far above what is usual',
+    explanation:
+      'What was done moves what an athlete is used to, up to the severe rise of the rule weekly-rise and no further: nobody is used to a leap for having made it once, and often it is a slip of a finger, 600 for 60. Look at the row, which is the largest of its week, and mend it if it is wrong. If the week was done like that, leave the row. A waiver of weekly-rise for that week says why, and it is not told any more; what counts stays the same.',
+    bad: '2027-01-05,mira,session,800,,,,\n2027-01-12,mira,session,80,,,,',
+    good: '2027-01-05,mira,session,80,,,,\n2027-01-12,mira,session,80,,,,',
+    message: ({ athlete, week, contacts, usual, counts }: RecordLeap) =>
+      `${contacts} contacts are on record for ${athlete} in the week of ${week}, where ${usual} were usual: too far above to count in full, so the weeks behind it are planned from ${counts}`,
+    label: ({ contacts, here }: RecordLeap) => leapLabel(contacts, here),
+    help: ({ id, week, until, counts }: RecordLeap) =>
+      `mend the row if its number is a slip; if it was really done, leave it; { rule: weekly-rise, athletes: [${id}], from: ${week}, until: ${until}, because: "say why" } under \`waivers:\` says so, and you hear no more of it; ${counts} is what counts either way`,
+  },
 } as const satisfies Entries;
 
 type PainStop = {
@@ -181,6 +194,22 @@ type PainStop = {
   readonly week: string;
   /** Of the last morning on the record, where it is better; empty where none is. */
   readonly better: string;
+};
+
+type RecordLeap = {
+  readonly athlete: string;
+  readonly id: string;
+  readonly week: string;
+  /** Last day of the week. */
+  readonly until: string;
+  /** Of the whole week. */
+  readonly contacts: number;
+  /** Of the row; empty: it was done as written. */
+  readonly here: number | '';
+  /** A before it. */
+  readonly usual: number;
+  /** A behind it. */
+  readonly counts: number;
 };
 
 type PinTooHigh = {
@@ -233,6 +262,11 @@ function standingAgainst(others: number, each: boolean): string {
   if (others === 1)
     return `; it can't hold together with one other line of the plan${each ? ', and without that it could' : ''}`;
   return `; it can't hold together with ${others} other lines of the plan${each ? ', and without any one of them it could' : ''}`;
+}
+
+function leapLabel(contacts: number, here: number | ''): string {
+  if (here === '') return 'done as it was written';
+  return here === contacts ? `all ${String(contacts)} here` : `${String(here)} of them here`;
 }
 
 function pinHelp({ wanted, most, earliest, rise, waivers, from, until }: PinTooHigh): string {

@@ -131,6 +131,11 @@ export function nextVolume(terms: WeekTerms, adapted: number, contacts: number):
   return Math.max(earned, Math.floor((adapted * keepOwn + earned * keepPlanned) / (keepOwn + keepPlanned)));
 }
 
+/** Whether a week on record is so far over A that less of it counts. Where A fades, what was done says nothing to it. */
+export function isLeap({ fixed, keep }: WeekTerms, contacts: number): boolean {
+  return keep.kind !== 'fade' && contacts > (fixed?.earnsAtMost ?? Infinity);
+}
+
 /** What the athlete may get used to by a week of so many contacts. */
 function mostEarned(terms: WeekTerms, adapted: number, contacts: number): number {
   return isTooMuchByHand(terms, adapted, contacts) ? adapted : (terms.fixed?.earnsAtMost ?? Infinity);

@@ -33,7 +33,7 @@ export function settleRecord(
     if (week === undefined) break;
     const contacts = countedContacts(terms.slice(index), state, record, last);
     if (record.sessions > 0) last = contacts;
-    const [span] = record.spans;
+    const span = record.rows[0]?.span;
     const { fixedSessions: _, ...rest } = week;
     const opening = openingVolume(week, state);
     const earnsAtMost = leapFrom(opening, leapOf(index));

@@ -43,6 +43,7 @@ export const seasonSettings = {
     plan: { season: 'season: { title: Spring, starts: 2027-01-18, ends: 2027-05-02 }', ...athlete('mira: { squad: seniors }') },
     today: fourthOfMarch,
   },
+  'schedule/record-leap': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
   'schedule/record-missing': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
 
   'rule/high-tier-share': {
