@@ -36,7 +36,7 @@ function isSame(before: unknown, after: unknown, walk: Walk): boolean {
     return Object.is(before, after);
   if (walk.isKnown(before, after)) return true;
   if (Array.isArray(before)) return Array.isArray(after) && areSame(before, after, walk);
-  if (before instanceof Map) return after instanceof Map && areSame([...before], [...after], walk);
+  if (before instanceof Map) return after instanceof Map && haveSameEntries(before, after, walk);
   if (before instanceof Set) return after instanceof Set && areSame([...before], [...after], walk);
   if (isPlace(before) && isPlace(after)) {
     walk.visit(before, after);
@@ -46,7 +46,17 @@ function isSame(before: unknown, after: unknown, walk: Walk): boolean {
 }
 
 function areSame(before: readonly unknown[], after: readonly unknown[], walk: Walk): boolean {
-  return before.length === after.length && before.every((one, at) => isSame(one, after[at], walk));
+  if (before.length !== after.length) return false;
+  for (let at = 0; at < before.length; at += 1) if (!isSame(before[at], after[at], walk)) return false;
+  return true;
+}
+
+function haveSameEntries(
+  before: ReadonlyMap<unknown, unknown>,
+  after: ReadonlyMap<unknown, unknown>,
+  walk: Walk,
+): boolean {
+  return before.size === after.size && (before.size === 0 || areSame([...before], [...after], walk));
 }
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -54,10 +64,13 @@ type Fields = Readonly<Record<string, unknown>>;
 function haveSameFields(before: object, after: object, walk: Walk): boolean {
   if (Array.isArray(after) || after instanceof Map || after instanceof Set) return false;
   const names = Object.keys(before);
-  return (
-    names.length === Object.keys(after).length &&
-    names.every((name) => Object.hasOwn(after, name) && isSame((before as Fields)[name], (after as Fields)[name], walk))
-  );
+  if (names.length !== Object.keys(after).length) return false;
+  for (const name of names) {
+    const is = (after as Fields)[name];
+    if (is === undefined && !Object.hasOwn(after, name)) return false;
+    if (!isSame((before as Fields)[name], is, walk)) return false;
+  }
+  return true;
 }
 
 function isPlace(value: object): value is Span {
