@@ -12,7 +12,7 @@ import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
 import { avoidable, resolveAvoid } from './resolve-avoid.ts';
-import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf } from './scope.ts';
+import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf, warnOutside } from './scope.ts';
 import type { RangeKeys, Scope } from './scope.ts';
 import type { Athlete, Away, DayRange, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
 
@@ -102,7 +102,19 @@ function levelsOf(scope: Scope, item: FieldsItem): readonly LevelStep[] | undefi
     if (before === undefined) continue;
     isFine = isStepUp(scope, before, step) && isFine;
   }
-  return isFine ? steps.map(({ is, from, span }) => ({ is, ...(from !== undefined && { from }), span })) : undefined;
+  if (!isFine) return undefined;
+  const signed = steps.map(({ is, from, span }) => ({ is, ...(from !== undefined && { from }), span }));
+  return [...beforeSigned(scope, signed[0]), ...signed];
+}
+
+/**
+ * The level until the first one is signed off, where that is within the season: a level goes up one at a time, so it is the
+ * one below.
+ */
+function beforeSigned({ frame }: Scope, first: LevelStep | undefined): readonly LevelStep[] {
+  if (first?.from === undefined || first.from <= frame.from) return [];
+  const below = LEVELS[LEVELS.indexOf(first.is) - 1];
+  return below === undefined ? [] : [{ is: below, span: first.span }];
 }
 
 interface PlacedStep extends LevelStep {
@@ -191,6 +203,7 @@ function limitOf(scope: Scope, item: FieldsItem, index: number): Limit | undefin
     return undefined;
   }
   if (range === undefined || avoid === undefined) return undefined;
+  warnOutside(scope, located, range, lastKeyOf(limit));
   return {
     range,
     avoid,
@@ -201,7 +214,16 @@ function limitOf(scope: Scope, item: FieldsItem, index: number): Limit | undefin
   };
 }
 
-/** A limit may be over before the season starts, or begin behind its end: it stays on record and bars nothing. */
+/** Which key of a range tells that it lies outside of the season, for the place of a warning. */
+function lastKeyOf({ week, until }: RangeKeys): string {
+  if (week !== undefined) return 'week';
+  return until === undefined ? 'from' : 'until';
+}
+
+/**
+ * A limit may be over before the season starts, or begin behind its end: it stays on record and bars nothing. That is told,
+ * as the year of a limit is easily last year's.
+ */
 function limitFrame({ frame }: Scope, { from, until }: RangeKeys): DayRange {
   return { from: Math.min(frame.from, until ?? frame.from), until: Math.max(frame.until, from ?? frame.until) };
 }
@@ -242,6 +264,7 @@ function awayOf(scope: Scope, item: FieldsItem, index: number): Away | undefined
   const located = within(item, 'away', index);
   const range = rangeOf(scope, located, away);
   if (range === undefined) return undefined;
+  warnOutside(scope, located, range, lastKeyOf(away));
   return { range, because: away.because ?? 'away', trained: away.trained ?? 'none', span: located.span };
 }
 

@@ -126,10 +126,24 @@ athletes:
     );
   });
 
-  test('keeps a limit that was over before the season', () => {
+  test('is not at a level before the day it is signed off, but at the one below', () => {
+    const from = (is: string, first: string): string => `level: [{ is: ${is}, from: ${first} }]`;
+    const levelsOf = (fields: string): readonly string[] => {
+      const mira = athleteOf(planOf(withFields(fields)), 'mira');
+      return [levelOn(mira, day('2027-01-04')), levelOn(mira, day('2027-02-28')), levelOn(mira, day('2027-03-01'))];
+    };
+    expect(levelsOf(from('advanced', '2027-03-01'))).toEqual(['intermediate', 'intermediate', 'advanced']);
+    expect(levelsOf(from('intermediate', '2027-03-01'))).toEqual(['beginner', 'beginner', 'intermediate']);
+    expect(levelsOf(from('advanced', '2027-01-04'))).toEqual(['advanced', 'advanced', 'advanced']);
+    expect(levelsOf(from('beginner', '2027-03-01'))).toEqual(['beginner', 'beginner', 'beginner']);
+    // What is usual in the last weeks goes by the level that holds then: 70 contacts a session, common practice.
+    expect(athleteOf(planOf(withFields(from('advanced', '2027-03-01'))), 'mira').now.value.contactsASession).toBe(70);
+  });
+
+  test('keeps a limit that was over before the season, and says that it bars nothing', () => {
     const fields = `limits: [{ until: 2026-12-01, avoid: [drops], because: left knee }], level: beginner, ${NOW}`;
     const { plan, diagnostics } = load(withFields(fields));
-    expect(diagnostics).toEqual([]);
+    expect(diagnostics.map(({ code }) => code)).toEqual(['plan/outside-season']);
     expect(plan?.athletes[0]?.limits.map(({ range }) => isoDate(range.until))).toEqual(['2026-12-01']);
   });
 
