@@ -33,6 +33,42 @@ export function withoutRepeats<T extends DoneRow | TestRow>(scope: Scope, rows: 
   });
 }
 
+/**
+ * Without sessions beyond the slots of their day, where no note tells them apart: one that was typed in anew with another
+ * number stands beside the first. Those with the most contacts count, and the worst pain of all of them. Rows that bring
+ * no contacts stay.
+ */
+export function withoutSurplus(scope: Scope, rows: readonly DoneRow[]): readonly DoneRow[] {
+  const sameDay = new Map<string, DoneRow[]>();
+  for (const row of rows) {
+    if (row.kind !== 'session' || row.contacts === undefined || row.contacts === 0) continue;
+    const key = JSON.stringify([row.athlete, row.day, row.note]);
+    const known = sameDay.get(key);
+    if (known === undefined) sameDay.set(key, [row]);
+    else known.push(row);
+  }
+  const changed = new Map<DoneRow, DoneRow | undefined>();
+  for (const group of sameDay.values()) keepMost(scope, group, changed);
+  return changed.size === 0 ? rows : rows.flatMap((row) => (changed.has(row) ? (changed.get(row) ?? []) : row));
+}
+
+/** Of the sessions of one day; says what becomes of each row where there are too many. */
+function keepMost(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRow, DoneRow | undefined>): void {
+  const [first] = group;
+  if (first === undefined || group.length === 1) return;
+  const room = Math.max(1, roomOn(scope, first));
+  const [most, ...others] = group.toSorted((a, b) => (b.contacts ?? 0) - (a.contacts ?? 0));
+  if (group.length <= room || most === undefined) return;
+  const pains = group.flatMap(({ pain }) => pain ?? []);
+  changed.set(most, pains.length === 0 ? most : { ...most, pain: Math.max(...pains) });
+  for (const row of others.slice(room - 1)) {
+    changed.set(row, undefined);
+    const params = { athlete: row.athlete, date: isoDate(row.day), sessions: group.length, room };
+    const related = [{ span: most.span, message: 'this one counts' }];
+    scope.report(problem('plan/sessions-over-slots', { params, span: row.span, athlete: row.athlete, related }));
+  }
+}
+
 /** Whomever a slot or a practice is for: who has less is held by the other rules of the record. */
 function roomOn({ authored }: Scope, row: DoneRow | TestRow): number {
   if (!('kind' in row)) return 1;

@@ -10,17 +10,15 @@ import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { isMeasureSound } from './test-measures.ts';
-import { withoutRepeats } from './repeated-rows.ts';
+import { withoutRepeats, withoutSurplus } from './repeated-rows.ts';
 import { inOrder, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
 import type { DoneRow, Record, TestRow } from './types.ts';
 
 /** In order of day, athlete. Without `today` no date is in the future. */
 export function resolveRecord(scope: Scope, today: Day | undefined): Record {
-  const done = withoutRepeats(
-    scope,
-    scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []),
-  );
+  const rows = scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []);
+  const done = withoutSurplus(scope, withoutRepeats(scope, rows));
   const tests = withoutRepeats(
     scope,
     scope.authored.testRows.flatMap((item) => resolveTestRow(scope, today, item) ?? []),

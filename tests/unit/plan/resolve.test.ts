@@ -344,6 +344,26 @@ lifts:
   expect(plan.library.drills.has('pogo')).toBe(true);
 });
 
+test('a session that was typed in anew counts once, with the worst pain of both', () => {
+  const plan = planOf({
+    'season.yaml': `${FRAME}athletes: { mira: { level: beginner, ${NOW} } }\nrecord: { done: done.csv }\n`,
+    'done.csv':
+      'date,athlete,kind,contacts,minutes,effort,pain,note\n' +
+      '2027-01-05,mira,session,40,,,5,\n2027-01-05,mira,session,60,,,1,\n2027-01-05,mira,session,0,30,,,\n' +
+      '2027-01-05,mira,session,20,,,,in the evening\n2027-01-05,mira,match,50,,,,\n',
+  });
+  const told = plan.record.done.map(({ kind, contacts, pain }) => [kind, contacts, pain]);
+  expect(told).toHaveLength(4);
+  expect(told).toEqual(
+    expect.arrayContaining([
+      ['session', 60, 5],
+      ['session', 0, undefined],
+      ['session', 20, undefined],
+      ['match', 50, undefined],
+    ]),
+  );
+});
+
 test('the record is bound and in order of day', () => {
   const record = {
     'season.yaml': `${FRAME}athletes: { mira: { level: beginner, ${NOW} } }\nrecord: { done: done.csv, tests: tests.csv }\n`,

@@ -162,6 +162,17 @@ export const calendarEntries = {
       `this row of ${athlete} on ${date} is there already, and counts once`,
     help: () => 'delete it, or write in its note what tells it apart',
   },
+  'plan/sessions-over-slots': {
+    severity: 'warning',
+    summary: 'more sessions on record than the day has slots',
+    explanation:
+      'A session that was typed in anew, with the right number, often stands beside the wrong one, and both would raise what an athlete is used to. Of sessions with contacts, and with the same note or none, as many count as the day has slots: those with the most contacts, with the worst pain of all of them.',
+    bad: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,60,70,6,1,',
+    good: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,60,70,6,1,in the evening',
+    message: ({ athlete, date, sessions, room }: { athlete: string; date: string; sessions: number; room: number }) =>
+      `${athlete} has ${String(sessions)} sessions on ${date}, where there is room for ${String(room)}: this one doesn't count`,
+    help: () => 'delete the one that is wrong, or write in its note what tells it apart',
+  },
   'plan/unit-of-test': {
     severity: 'error',
     summary: 'a test in a unit that measures something else',
