@@ -39,6 +39,11 @@ export function chartReps(percent: number): number {
   return percent < lightest ? Infinity : most;
 }
 
+/** The share of the maximum with which so many reps are the most, by the chart (S); 0 beyond its last row. */
+export function chartPercent(reps: number): number {
+  return LOAD_CHART.reduce((most, row) => (row.reps >= reps ? Math.max(most, row.percent) : most), 0);
+}
+
 /** A share as it is printed. */
 export function shownPercent(percent: number): number {
   return Math.round(percent * 10) / 10;

@@ -1,12 +1,13 @@
 // youth-load: young lifters stay under a share of their maximum, a little higher once cleared, and do no singles. P15 (C).
-// Kilos that are written where no maximum is known may be any share of it, and so are none for somebody young.
+// Reps with some in reserve are a share of the maximum too, by the load chart (S). Kilos that are written where no maximum is known may be any share of it, and so are none for somebody young.
 
+import type { Lift } from '../../library/types.ts';
 import type { Athlete } from '../../plan/types.ts';
 import { isoDate } from '../../util/days.ts';
 import { GRAMS_A_KILO } from '../../util/units.ts';
 import { maxGrams } from '../line-reading.ts';
 import type { LineReading } from '../line-reading.ts';
-import { shownPercent } from '../loads.ts';
+import { chartPercent, shownPercent } from '../loads.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
@@ -33,11 +34,9 @@ export const youthLoad = auditRule(
           const kilos = (line.line.loadGrams ?? 0) / GRAMS_A_KILO;
           find(week, { params: { ...shared, kilos, single: false, found: 0, most: bound(week) }, span });
         }
-        if (line.percent > bound(week)) {
-          find(week, {
-            params: { ...shared, single: false, found: shownPercent(line.percent), most: bound(week) },
-            span,
-          });
+        const percent = line.percent > 0 ? line.percent : percentByReserve(line);
+        if (percent > bound(week)) {
+          find(week, { params: { ...shared, single: false, found: shownPercent(percent), most: bound(week) }, span });
         }
       }
     }
@@ -50,6 +49,19 @@ function isUnknownShare({ line, lift }: LineReading, athlete: Athlete): boolean 
   return lift?.maxOf !== undefined && line.loadGrams !== undefined && maxGrams(athlete, lift) === undefined;
 }
 
-function isLoaded({ line, lift, percent }: LineReading): boolean {
-  return lift !== undefined && lift.held !== true && (percent > 0 || line.loadGrams !== undefined);
+/** Reps with so many in reserve, as a share of a maximum nobody knows; 0 where the line says nothing of it. */
+function percentByReserve({ line, lift }: LineReading): number {
+  if (line.reserve === undefined || lift === undefined || lift.held === true || !isWeight(lift)) return 0;
+  return chartPercent(line.reps + line.reserve);
 }
+
+/** Weights may be as heavy as somebody can lift, whether the line has kilos or not. */
+function isLoaded({ line, lift, percent }: LineReading): boolean {
+  if (lift === undefined || lift.held === true) return false;
+  return percent > 0 || line.loadGrams !== undefined || isWeight(lift);
+}
+
+const isWeight = ({ loading }: Lift): boolean => !WEIGHTLESS.has(loading);
+
+/** Done with the body's own weight, or with what is too light or too soft to be a maximum of. */
+const WEIGHTLESS: ReadonlySet<Lift['loading']> = new Set(['body', 'band', 'medicine-ball']);

@@ -41,6 +41,22 @@ describe('youth-load', () => {
     expectSilent(RULE, bare(15, lift('goblet-squat', 2, 10, { loadGrams: 8000 })));
   });
 
+  // The chart has 8 reps at 80 % and 7 at 83 %: NSCA (S).
+  it('reads reps in reserve as the share of the load chart', () => {
+    const bare = (line: BuiltLine): SeasonSpec => ({
+      athlete: aged(13),
+      weeks: [{ sessions: [{ on: 1, lines: [line] }] }],
+    });
+    expectSilent(RULE, bare(lift('back-squat', 3, 5, { reserve: 3 })));
+    expectFinding(RULE, bare(lift('back-squat', 3, 5, { reserve: 2 })), 1);
+    expectFinding(RULE, bare(lift('goblet-squat', 3, 2, { reserve: 0 })), 1);
+    expectSilent(RULE, bare(lift('back-squat', 3, 12, { reserve: 3 })));
+    expectSilent(RULE, bare(lift('push-up', 3, 5, { reserve: 0 })));
+    // A single is one whatever is said of its weight.
+    expectFinding(RULE, bare(lift('back-squat', 3, 1)), 1);
+    expectFinding(RULE, bare(lift('back-squat', 3, 1, { reserve: 9 })), 1);
+  });
+
   it('has no single reps under a load', () => {
     expectSilent(RULE, season(15, squat(70, 2)));
     expectFinding(RULE, season(15, squat(70, 1)), 1);

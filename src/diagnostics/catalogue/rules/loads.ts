@@ -84,7 +84,7 @@ export const loadFindings = {
     severity: 'error',
     summary: 'a heavy load for a young lifter',
     explanation:
-      'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. Kilos written for a lift whose maximum isn’t known may be any share of it, so they need one. It cannot be waived.',
+      'Young lifters stay well under their maximum, go a little heavier once cleared, and do no single reps. Reps with some in reserve count as the share at which the load chart has both together for the most. Kilos written for a lift whose maximum isn’t known may be any share of it, so they need one. It cannot be waived.',
     bad: '{ lift: back-squat, sets: 3, reps: 2, percent: 92.5 % }    # at 15',
     good: '{ lift: back-squat, sets: 3, reps: 6, percent: 75 % }',
     message: ({
