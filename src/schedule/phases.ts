@@ -17,18 +17,34 @@ const PATH_PHASE_IDS: readonly string[] = ['hypertrophy', 'strength', 'strength-
 
 /** The phases of one athlete's weeks, and the segments they stand in. */
 export function planPhases(plan: Plan, grid: AthleteGrid): AthletePhases {
-  const pins = pinnedWeeks(plan, grid, (effect) => (effect.kind === 'phase' ? effect.phase : undefined));
-  if (staysInFoundation(grid.athlete, plan)) return foundation(plan, grid, pins);
+  const pins = pinnedPhases(plan, grid);
+  const barred = barredPhases(plan, grid);
+  const kept = barred.size === 0 ? pins : new Map([...pins].filter(([week]) => !barred.has(week)));
+  if (staysInFoundation(grid.athlete, plan)) return foundation(plan, grid, kept);
   const phases: PhaseId[] = grid.weeks.map(() => 'maintenance');
   const segments: Segment[] = [];
   for (const stretch of stretches(plan, grid)) segments.push(...fillStretch(plan, grid, stretch, pins, phases));
   return assemble(grid, phases, segments, pins);
 }
 
+const pinnedPhases = (plan: Plan, grid: AthleteGrid): Pins =>
+  pinnedWeeks(plan, grid, (effect) => (effect.kind === 'phase' ? effect.phase : undefined));
+
+/** Phases pinned for a child that ask for more than its foundation: they don't stand. By index of the week. */
+export function barredPhases(plan: Plan, grid: AthleteGrid): Pins {
+  if (!isChild(grid.athlete, plan)) return new Map();
+  const isLess = (phase: PhaseId): boolean => phase === 'foundation' || phase === 'transition';
+  return new Map([...pinnedPhases(plan, grid)].filter(([, { value }]) => !isLess(value)));
+}
+
+function isChild(athlete: Athlete, plan: Plan): boolean {
+  const age = ageOn(athlete, plan.season.starts);
+  return age !== undefined && age < SEASON_SHAPE.foundationUnderAge;
+}
+
 /** Athletes too young or too new to jumping for a path: one slow rise, no taper. */
 export function staysInFoundation(athlete: Athlete, plan: Plan): boolean {
-  const age = ageOn(athlete, plan.season.starts);
-  if (age !== undefined && age < SEASON_SHAPE.foundationUnderAge) return true;
+  if (isChild(athlete, plan)) return true;
   const beginner = (athlete.levels[0]?.is ?? 'beginner') === 'beginner';
   return beginner && athlete.now.value.contactsASession < SEASON_SHAPE.foundationUnderContacts;
 }

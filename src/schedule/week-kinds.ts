@@ -10,7 +10,9 @@ import { returnStageOn } from '../plan/athlete-facts.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Plan } from '../plan/types.ts';
+import type { Span } from '../source/types.ts';
 import { isoDate } from '../util/days.ts';
+import { barredPhases } from './phases.ts';
 import { pinnedWeeks } from './pinned-weeks.ts';
 import type { PinnedWeek } from './pinned-weeks.ts';
 import type { AthleteGrid, AthletePhases, KindWeek, WeekCells } from './types.ts';
@@ -29,7 +31,7 @@ export function chooseWeekKinds(
   const pins = pinnedWeeks(plan, grid, (effect) => (effect.kind === 'week-kind' ? effect.weekKind : undefined));
   const tapers = taperSteps(grid, phases);
   const away = timeAway(grid, phases, book);
-  const diagnostics: Diagnostic[] = [];
+  const diagnostics = pinsOverFoundation(plan, grid);
   const kinds = grid.weeks.map((week): KindWeek | undefined => {
     const before = beforeLoading(grid, phases, week, away[week.index], tapers.get(week.index));
     if (before?.kind === 'return' && tapers.has(week.index)) diagnostics.push(returnInTaper(grid, phases, week));
@@ -133,6 +135,23 @@ function returnInTaper(grid: AthleteGrid, phases: AthletePhases, week: WeekCells
     rule: 'return-ramp',
     athlete: grid.athlete.id,
     week: week.starts,
+  });
+}
+
+/** Once for each pin, at its first week. */
+function pinsOverFoundation(plan: Plan, grid: AthleteGrid): Diagnostic[] {
+  const told = new Set<Span>();
+  return [...barredPhases(plan, grid)].flatMap(([index, { value, span }]) => {
+    const week = grid.weeks[index];
+    if (week === undefined || told.has(span)) return [];
+    told.add(span);
+    return problem('schedule/pin-over-foundation', {
+      params: { athlete: grid.athlete.name, week: isoDate(week.starts), phase: value },
+      span,
+      related: [{ span: grid.athlete.span, message: 'the athlete it is for' }],
+      athlete: grid.athlete.id,
+      week: week.starts,
+    });
   });
 }
 

@@ -46,6 +46,17 @@ export const scheduleEntries = {
     message: ({ athlete, week, kind }: { athlete: string; week: string; kind: string }) =>
       `the week of ${week} is pinned as ${kind}, and ${athlete} is still on the way back in it`,
   },
+  'schedule/pin-over-foundation': {
+    severity: 'warning',
+    summary: 'a pinned phase for a child',
+    explanation:
+      'Who is under 14 on the first day of the season is in foundation throughout: one slow rise, no drills of the high tier. A phase that is pinned for everybody or for a squad would put a child into strength or power with the grown ones, so it stands for the others alone.',
+    bad: 'pins: [{ from: 2027-03-01, until: 2027-03-28, phase: power, because: gym block }]    # the squad has a child of 12',
+    good: 'pins: [{ squads: [seniors], from: 2027-03-01, until: 2027-03-28, phase: power, because: gym block }]',
+    message: ({ athlete, week, phase }: { athlete: string; week: string; phase: string }) =>
+      `${phase} is pinned from the week of ${week} on, and ${athlete} is a child and stays in foundation`,
+    help: () => 'narrow the pin with `squads:` or `athletes:`',
+  },
   'schedule/return-in-taper': {
     severity: 'warning',
     summary: 'a way back that is not finished when the taper would begin',

@@ -33,6 +33,9 @@ export const ONE_DRILL: readonly Code[] = ['rule/direction-mix', 'rule/fast-cycl
 export const seasonSettings = {
   'lines/added-over-contacts': { also: ONE_DRILL },
   'lines/sets-unmet': { plan: longSeason, also: ['rule/direction-mix'] },
+  'schedule/pin-over-foundation': {
+    plan: { ...athlete('mira: { squad: seniors }\n  bo: { born: 2014-05-30, level: beginner, now: { contacts-a-session: 40, sessions-a-week: 2 } }') },
+  },
   'schedule/pin-over-return': {
     plan: athlete('mira: { squad: seniors, away: [{ from: 2027-01-18, until: 2027-02-07, because: ill, trained: none }] }'),
   },

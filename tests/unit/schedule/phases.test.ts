@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { choosePath } from '../../../src/schedule/phases/path.ts';
 import { PATH_PHASES, PATH_STEPS } from '../../../src/library/phases.ts';
+import type { PhaseId } from '../../../src/library/types.ts';
+import type { Pin } from '../../../src/plan/types.ts';
 import { day } from '../date.ts';
 import { athlete, EVERYBODY, HERE, peak, plan } from './make-plan.ts';
 import { runs, stages } from './stages.ts';
@@ -121,6 +123,28 @@ describe('the phases of a season', () => {
     expect(runs(stages(season, athlete('intermediate', 60, { born })).phases.weeks)).toBe('foundation 16');
     expect(runs(stages(season, athlete('beginner', 29)).phases.weeks)).toBe('foundation 16');
     expect(runs(stages(season, athlete('beginner', 30)).phases.weeks)).not.toContain('foundation');
+  });
+
+  it('keep a child in foundation though a phase is pinned, for whomever it is', () => {
+    const pinned = (phase: PhaseId, from: string): Pin => ({
+      who: EVERYBODY,
+      range: { from: day(from), until: day(from) + 20 },
+      effects: [{ kind: 'phase', phase }],
+      because: 'gym block',
+      span: HERE,
+    });
+    const season = plan(
+      { starts: '2027-01-04', ends: '2027-04-25' },
+      { competitions: [peak('2027-04-24')], pins: [pinned('power', '2027-02-01'), pinned('transition', '2027-03-01')] },
+    );
+    const born = { earliest: day('2013-01-05'), latest: day('2013-01-05') };
+    const child = stages(season, athlete('intermediate', 60, { born }));
+    expect(runs(child.phases.weeks)).toBe('foundation 8, transition 3, foundation 5');
+    expect(child.diagnostics.map(({ code }) => code)).toContain('schedule/pin-over-foundation');
+    const fourteen = { earliest: day('2013-01-04'), latest: day('2013-01-04') };
+    const older = stages(season, athlete('intermediate', 60, { born: fourteen }));
+    expect(older.phases.weeks[4]?.phase).toBe('power');
+    expect(older.diagnostics.map(({ code }) => code)).not.toContain('schedule/pin-over-foundation');
   });
 
   it('leave out weeks in which nothing can be trained', () => {
