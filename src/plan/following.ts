@@ -72,6 +72,7 @@ const LACKING = [
   'plan/level-left-out',
   'plan/now-left-out',
   'plan/now-needed',
+  'plan/maxima-of-squad',
 ];
 
 /** What looks up a name or what it stands for. */

@@ -17,7 +17,9 @@ import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
 import { byCodeUnit, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
-import type { Athlete, Born, LevelStep, Origin, Sourced, Squad, Volume } from './types.ts';
+import { maximaOfSquad, noteSharedMaxima } from './shared-maxima.ts';
+import type { MaximaOfSquad } from './shared-maxima.ts';
+import type { Athlete, Born, LevelStep, LiftMax, Origin, Sourced, Squad, Volume } from './types.ts';
 
 /** Beyond this a digit of the birth is wrong. */
 const MOST_AGE = 100;
@@ -45,6 +47,10 @@ export function resolvePeople(scope: Scope): People {
   if (scope.authored.athletes.size === 0 && !scope.authored.misshapen.has('athletes'))
     scope.report(problem('plan/no-athletes', { span: scope.authored.start }));
   noteLeftOut(scope, left);
+  noteSharedMaxima(
+    scope,
+    left.flatMap(({ sharedMaxima }) => sharedMaxima ?? []),
+  );
   noteSameNames(scope, athletes);
   const squads = [...scope.authored.squads].map(([id, { span }]): [string, Squad] => [id, { id, span }]);
   return { squads: new Map(squads.toSorted(([a], [b]) => byCodeUnit(a, b))), athletes };
@@ -83,7 +89,9 @@ function resolveAthlete(
   const isSquadKnown =
     squad === undefined || isBound(scope, namesOf('squad', scope.authored.squads), squad, item, 'squad');
   const shared = squad === undefined ? undefined : squads.get(squad);
-  const fields = shared === undefined ? own : layered(own, shared);
+  const whole = shared === undefined ? own : layered(own, shared);
+  const sharedMaxima = maximaOfSquad(scope, { squad, athlete: id }, own, whole);
+  const fields = sharedMaxima?.young === true ? { ...whole, lifts: new Map<string, LiftMax>() } : whole;
   const isAgeFine = isAgePossible(scope, id, fields.born, isWritten(item, 'born') ? at(item, 'born') : at(item));
   const areMaximaFine = areMaximaPossible(scope, id, fields);
   if (!own.whole || !isSquadKnown || shared?.whole === false || !isAgeFine || !areMaximaFine) return undefined;
@@ -99,6 +107,7 @@ function resolveAthlete(
     id,
     level: fields.levels === undefined,
     now: fields.now === undefined ? levelOn(athlete, scope.frame.from) : undefined,
+    sharedMaxima,
   });
   return athlete;
 }
@@ -216,6 +225,7 @@ interface LeftOut {
   readonly level: boolean;
   /** The level whose usual start was taken. */
   readonly now: Level | undefined;
+  readonly sharedMaxima: MaximaOfSquad | undefined;
 }
 
 /** One notice for all athletes alike, so that a long roster doesn't drown the rest. */

@@ -34,6 +34,7 @@ export const planSettings = {
   'plan/level-left-out': { also: BARE },
   'plan/name-twice': { also: BARE },
   'plan/max-after-season': { home: 'lifts of an athlete', also: ['rule/test-stale'] },
+  'plan/maxima-of-squad': { also: [...BARE, 'rule/test-stale'] },
   'plan/max-or-did': { home: 'lifts of an athlete' },
   'plan/too-many-reps': { home: 'lifts of an athlete' },
   'plan/more': {

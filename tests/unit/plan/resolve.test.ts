@@ -73,6 +73,21 @@ athletes:
     expect([...jon.cleared]).toEqual(['drops']);
   });
 
+  test('takes the maxima of the squad for its own, which is told, but for who is young', () => {
+    const { plan, diagnostics } = load(
+      `${FRAME}squads: { u18: { level: beginner, ${NOW}, lifts: { back-squat: { max: 90 kg } } } }\n` +
+        'athletes: { ada: { squad: u18, born: 2011-01-04 }, bo: { squad: u18, born: 2011-01-05 }, ' +
+        'cas: { squad: u18, born: 2011-01-05, lifts: { back-squat: { max: 30 kg } } }, ' +
+        'dan: { squad: u18, born: 2003, lifts: {} } }\n',
+    );
+    const kilos = plan?.athletes.map(({ lifts }) => (lifts.get('back-squat')?.grams ?? 0) / 1000);
+    expect(kilos).toEqual([90, 0, 30, 0]);
+    expect(diagnostics.map(({ code, params }) => [code, params])).toContainEqual([
+      'plan/maxima-of-squad',
+      { squad: 'u18', grown: 'ada', young: 'bo' },
+    ]);
+  });
+
   test('without a level is a beginner, without last weeks starts as is usual, and both are said once', () => {
     const { plan, diagnostics } = load(`${FRAME}athletes: { mira: {}, jon: {}, kai: { level: advanced } }\n`);
     expect(diagnostics.map(({ code, params }) => [code, params['athletes']])).toEqual([

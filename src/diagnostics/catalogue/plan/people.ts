@@ -68,6 +68,20 @@ export const peopleEntries = {
     message: ({ reps, most }: { reps: number; most: number }) =>
       `a maximum can't be estimated from ${String(reps)} repetitions: ${String(most)} are the most`,
   },
+  'plan/maxima-of-squad': {
+    severity: 'warning',
+    summary: 'maxima that a squad gives its athletes',
+    explanation:
+      'What somebody lifts is one person’s. A maximum under a squad is taken for everybody in it who has none, with kilos for each and the height of drops; nobody under 16 gets kilos by it, but reps with some in reserve.',
+    bad: 'squads: { seniors: { lifts: { back-squat: { max: 92.5 kg } } } }\nathletes: { mira: { squad: seniors } }',
+    good: 'squads: { seniors: { level: intermediate } }\nathletes: { mira: { squad: seniors, lifts: { back-squat: { max: 92.5 kg } } } }',
+    message: ({ squad, grown, young }: { squad: string; grown: string; young: string }) => {
+      const out = young === '' ? '' : `not for ${young}, under 16`;
+      const taken = grown === '' ? '' : `it is taken for ${grown}`;
+      return `a maximum is one person's, and this is that of ${squad}: ${[taken, out].filter((one) => one !== '').join('; ')}`;
+    },
+    help: () => 'write what each of them lifts, as far as it is known',
+  },
   'plan/max-after-season': {
     severity: 'warning',
     summary: 'a maximum of after the season',
