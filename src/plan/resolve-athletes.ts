@@ -13,6 +13,7 @@ import type { Level } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
 import { ageOn, levelOn, nameKey } from './athlete-facts.ts';
+import { noteNowOverCeiling } from './now-over-ceiling.ts';
 import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
 import { byCodeUnit, isBound, namesOf } from './scope.ts';
@@ -52,6 +53,7 @@ export function resolvePeople(scope: Scope): People {
     left.flatMap(({ sharedMaxima }) => sharedMaxima ?? []),
   );
   noteSameNames(scope, athletes);
+  noteNowOverCeiling(scope, athletes);
   const squads = [...scope.authored.squads].map(([id, { span }]): [string, Squad] => [id, { id, span }]);
   return { squads: new Map(squads.toSorted(([a], [b]) => byCodeUnit(a, b))), athletes };
 }

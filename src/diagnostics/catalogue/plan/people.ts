@@ -161,6 +161,17 @@ export const peopleEntries = {
     message: ({ athlete }: { athlete: string }) => `${athlete} has a limit or comes back, and has no \`now\``,
     help: () => 'write `now: { contacts-a-session: …, sessions-a-week: … }` as the last weeks really were',
   },
+  'plan/now-over-ceiling': {
+    severity: 'warning',
+    summary: 'a `now` over the ceiling of the level',
+    explanation:
+      'The whole season is built up from what the last weeks really were. Sessions larger than the level is ever given are mostly a slip of a digit, or those of somebody at a higher level.',
+    bad: 'level: beginner\nnow: { contacts-a-session: 600, sessions-a-week: 2 }',
+    good: 'level: beginner\nnow: { contacts-a-session: 60, sessions-a-week: 2 }',
+    message: ({ athlete, level, found, most }: { athlete: string; level: string; found: number; most: number }) =>
+      `${athlete} did ${String(found)} contacts a session by \`now\`, and ${String(most)} are the most at the level of ${level}`,
+    help: () => 'look at the number, or at the level',
+  },
   'plan/level-left-out': {
     severity: 'notice',
     summary: 'a level that is not written',
