@@ -7,7 +7,7 @@ import { JUMP_TIME_NAMES, TEST_NAMES } from '../language/known-names.ts';
 import { testRowOf } from '../language/shapes/record.ts';
 import type { DoneFields, TestRowFields } from '../language/shapes/record.ts';
 import { problem } from '../diagnostics/problem.ts';
-import { isoDate } from '../util/days.ts';
+import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { isMeasureSound } from './test-measures.ts';
 import { withoutRepeats, withoutSurplus } from './repeated-rows.ts';
@@ -18,6 +18,7 @@ import type { DoneRow, Record, TestRow } from './types.ts';
 /** In order of day, athlete. Without `today` no date is in the future. */
 export function resolveRecord(scope: Scope, today: Day | undefined): Record {
   const rows = scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []);
+  noteBeforeSeason(scope, rows);
   const done = withoutSurplus(scope, withoutRepeats(scope, rows));
   const tests = withoutRepeats(
     scope,
@@ -26,6 +27,16 @@ export function resolveRecord(scope: Scope, today: Day | undefined): Record {
   // The athlete comes next, as the first of what a row means otherwise.
   const dayOf = ({ day }: DoneRow | TestRow): Day => day;
   return { done: inOrder(done, dayOf), tests: inOrder(tests, dayOf) };
+}
+
+/** Rows of an older season may stay on record; a row of last year in a file of this one is a slip. Once for all of them. */
+function noteBeforeSeason(scope: Scope, rows: readonly DoneRow[]): void {
+  if (!scope.isFramed) return;
+  const before = rows.filter(({ day }) => day < startOfWeek(scope.frame.from, scope.weekStarts));
+  const [first] = before;
+  if (first === undefined) return;
+  const params = { date: isoDate(first.day), rows: before.length, starts: isoDate(scope.frame.from) };
+  scope.report(problem('plan/rows-before-season', { params, span: first.span }));
 }
 
 function isRowSound(scope: Scope, today: Day | undefined, item: Item<DoneFields> | Item<TestRowFields>): boolean {

@@ -162,6 +162,19 @@ export const calendarEntries = {
       `this row of ${athlete} on ${date} is there already, and counts once`,
     help: () => 'delete it, or write in its note what tells it apart',
   },
+  'plan/rows-before-season': {
+    severity: 'notice',
+    summary: 'rows of the record from before the season',
+    explanation:
+      'What was done before the season doesn’t count for what somebody is used to, as the season is built up from `now`; pain counts all the same. In January a row easily bears last year’s number, and then its week counts as not recorded.',
+    bad: '2026-01-05,mira,session,80,70,6,1,',
+    good: '2027-01-05,mira,session,80,70,6,1,',
+    message: ({ date, rows, starts }: { date: string; rows: number; starts: string }) =>
+      rows === 1
+        ? `this row is of ${date}, and the season starts on ${starts}: it doesn't count for what somebody is used to`
+        : `${String(rows)} rows, the first of ${date}, are from before the season, which starts on ${starts}: they don't count for what somebody is used to`,
+    help: () => 'look at the year',
+  },
   'plan/sessions-over-slots': {
     severity: 'warning',
     summary: 'more sessions on record than the day has slots',
