@@ -16,7 +16,7 @@ type Params = Refused['params'];
 const WORDS: Readonly<Record<string, (params: Params) => string>> = {
   limit: () => "the athlete's limit bars it",
   'returning-stage': ({ stage, of }) =>
-    stage === 0 ? 'no stage of the return is signed yet' : `only stage ${stage} of ${of} of the return is signed`,
+    stage === 0 ? 'no stage of the return is open yet' : `only stage ${stage} of ${of} of the return is open`,
   'drill-level': ({ from }) => `from the level ${from} on`,
   'drop-age': ({ under, most }) =>
     most === undefined ? `no drops under the age of ${under}` : `at most ${most} cm at this age`,

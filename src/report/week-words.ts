@@ -41,7 +41,7 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   pin: () => "the coach's own number",
   programme: () => 'written by hand',
   record: ({ done }) => (done ? 'as it was done' : 'no rise while nothing is recorded'),
-  'returning-stage': () => 'the stage that is signed allows no more',
+  'returning-stage': () => 'the stage that is open allows no more',
   'pain-hold': ({ contacts }) =>
     contacts === 0 ? 'no jumps after strong pain' : 'no rise after pain the next morning',
   'last-week': () => 'a primer, so that the week is not empty',

@@ -19,7 +19,7 @@ export const returningStage = auditRule('returning-stage', (season, find) => {
     const week = season.weekOf(session);
     const stage = libraryStage(signed);
     const date = isoDate(session.day);
-    const related = [{ span: signed.span, message: 'the stage that is signed' }];
+    const related = [{ span: signed.span, message: 'the stage that is open' }];
     // Before the first stage is signed nobody jumps.
     const most = signed.stage === 0 ? 0 : (ceilings[stage - 1]?.(week) ?? 0);
     if (session.contacts > most) {

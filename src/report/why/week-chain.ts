@@ -100,7 +100,7 @@ const KIND: Readonly<Record<string, (params: Params) => string>> = {
   'return-ramp': (params) =>
     `week ${numberOf(params, 'step')} of ${numberOf(params, 'steps')} of the way back from ${counted(numberOf(params, 'away'), 'week')} away`,
   'returning-stage': ({ stage, of }) =>
-    stage === 0 ? 'no stage of the return is signed yet' : `stage ${stage} of ${of} of the return is signed`,
+    stage === 0 ? 'no stage of the return is open yet' : `stage ${stage} of ${of} of the return is open`,
 };
 
 function kindTold(week: BuiltWeek, { by, params, spans }: Reason, places: Places): Told {

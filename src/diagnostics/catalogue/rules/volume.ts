@@ -184,8 +184,8 @@ export const volumeFindings = {
       if (stage === 0)
         return `${athlete}: ${exercise || contacts(found)} on ${date}, and no stage of the return is signed by then`;
       return exercise === ''
-        ? `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most in stage ${stage}, the one that is signed`
-        : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is signed`;
+        ? `${athlete}: ${contacts(found)} in the session of ${date}, and ${most} are the most in stage ${stage}, the one that is open`
+        : `${athlete}: ${exercise} on ${date} belongs to stage ${found}, and stage ${stage} is open`;
     },
     help: () => 'choose what the stage allows, or have the next stage signed',
   },
