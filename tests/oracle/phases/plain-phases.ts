@@ -13,7 +13,7 @@ import type { PathRun, PathWeek } from './every-path.ts';
 interface Week {
   readonly range: DayRange;
   readonly empty: boolean;
-  /** The last pin of a phase that reaches it. */
+  /** The last pin of a phase that reaches it, where it stands. */
   readonly pinned: PhaseId | undefined;
   readonly inSeason: boolean;
   /** The first day of a peak lies in it. */
@@ -42,7 +42,7 @@ export function plainPhases(plan: Plan, { athlete, weeks: cells }: AthleteGrid):
     return {
       range,
       empty,
-      pinned: phases.at(-1),
+      pinned: isYoung(plan, athlete) ? phases.slice(-1).find((phase) => OF_CHILDREN.includes(phase)) : phases.at(-1),
       inSeason: plan.season.inSeason.some((one) => overlap(one, range)),
       peak: peaks.some((one) => range.from <= one.range.from && one.range.from <= range.until),
     };
@@ -59,12 +59,17 @@ export function plainPhases(plan: Plan, { athlete, weeks: cells }: AthleteGrid):
   });
 }
 
+/** No other phase can be pinned for a child. */
+const OF_CHILDREN: readonly PhaseId[] = ['foundation', 'transition'];
+
+const isYoung = (plan: Plan, athlete: Athlete): boolean =>
+  (ageOn(athlete, plan.season.starts) ?? Infinity) < SEASON_SHAPE.foundationUnderAge;
+
 /** Too young or too new to jumping for a path to a peak. */
 export function inFoundation(plan: Plan, athlete: Athlete): boolean {
-  const young = (ageOn(athlete, plan.season.starts) ?? Infinity) < SEASON_SHAPE.foundationUnderAge;
   const isNew =
     athlete.levels[0]?.is === 'beginner' && athlete.now.value.contactsASession < SEASON_SHAPE.foundationUnderContacts;
-  return young || isNew;
+  return isYoung(plan, athlete) || isNew;
 }
 
 /** Cut behind each week of a peak. */
