@@ -35,8 +35,8 @@ export function withoutRepeats<T extends DoneRow | TestRow>(scope: Scope, rows: 
 
 /**
  * Without sessions beyond the slots of their day, where no note tells them apart: one that was typed in anew with another
- * number stands beside the first. Those with the most contacts count, and the worst pain of all of them. Rows that bring
- * no contacts stay.
+ * number stands beside the first, and which of them is the slip nobody knows. Those with the fewest contacts count, as the
+ * weeks behind are built on them, and the worst pain of all. Rows that bring no contacts stay.
  */
 export function withoutSurplus(scope: Scope, rows: readonly DoneRow[]): readonly DoneRow[] {
   const sameDay = new Map<string, DoneRow[]>();
@@ -48,23 +48,23 @@ export function withoutSurplus(scope: Scope, rows: readonly DoneRow[]): readonly
     else known.push(row);
   }
   const changed = new Map<DoneRow, DoneRow | undefined>();
-  for (const group of sameDay.values()) keepMost(scope, group, changed);
+  for (const group of sameDay.values()) keepFewest(scope, group, changed);
   return changed.size === 0 ? rows : rows.flatMap((row) => (changed.has(row) ? (changed.get(row) ?? []) : row));
 }
 
 /** Of the sessions of one day; says what becomes of each row where there are too many. */
-function keepMost(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRow, DoneRow | undefined>): void {
+function keepFewest(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRow, DoneRow | undefined>): void {
   const [first] = group;
   if (first === undefined || group.length === 1) return;
   const room = Math.max(1, roomOn(scope, first));
-  const [most, ...others] = group.toSorted((a, b) => (b.contacts ?? 0) - (a.contacts ?? 0));
-  if (group.length <= room || most === undefined) return;
+  const [fewest, ...others] = group.toSorted((a, b) => (a.contacts ?? 0) - (b.contacts ?? 0));
+  if (group.length <= room || fewest === undefined) return;
   const pains = group.flatMap(({ pain }) => pain ?? []);
-  changed.set(most, pains.length === 0 ? most : { ...most, pain: Math.max(...pains) });
+  changed.set(fewest, pains.length === 0 ? fewest : { ...fewest, pain: Math.max(...pains) });
   for (const row of others.slice(room - 1)) {
     changed.set(row, undefined);
     const params = { athlete: row.athlete, date: isoDate(row.day), sessions: group.length, room };
-    const related = [{ span: most.span, message: 'this one counts' }];
+    const related = [{ span: fewest.span, message: 'this one counts' }];
     scope.report(problem('plan/sessions-over-slots', { params, span: row.span, athlete: row.athlete, related }));
   }
 }

@@ -371,7 +371,7 @@ test('a session that was typed in anew counts once, with the worst pain of both'
   expect(told).toHaveLength(4);
   expect(told).toEqual(
     expect.arrayContaining([
-      ['session', 60, 5],
+      ['session', 40, 5],
       ['session', 0, undefined],
       ['session', 20, undefined],
       ['match', 50, undefined],
