@@ -30,7 +30,7 @@ export function maximaOfSquad(
 
 const MOST_NAMED = 6;
 
-/** Once for each squad that has any. */
+/** Told once for each squad that gives maxima to somebody. */
 export function noteSharedMaxima(scope: Scope, shared: readonly MaximaOfSquad[]): void {
   const bySquad = new Map<string, MaximaOfSquad[]>();
   for (const one of shared) {

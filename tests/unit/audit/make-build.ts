@@ -18,6 +18,7 @@ import type { Span } from '../../../src/source/types.ts';
 import type { Day, Weekday } from '../../../src/util/days.ts';
 import { ALWAYS, bareAthlete, barePlan, bareSlot, EVERYBODY, HERE, NO_KIT } from '../bare-plan.ts';
 import { day as dayOf } from '../date.ts';
+import { NOTHING_SAID } from '../empty-line.ts';
 
 /** A place in the plan that tests can tell from others. */
 export function place(start: number): Span {
@@ -92,16 +93,7 @@ export function lift(exercise: string, sets: number, reps: number, change: Parti
 
 function line(exercise: string, sets: number, reps: number) {
   return {
-    loadGrams: undefined,
-    perSideGrams: undefined,
-    barGrams: undefined,
-    percent: undefined,
-    reserve: undefined,
-    dropCm: undefined,
-    tempo: undefined,
-    note: undefined,
-    family: undefined,
-    pairedWith: undefined,
+    ...NOTHING_SAID,
     order: 1,
     exercise,
     sets,

@@ -7,6 +7,7 @@ import type { Plan } from '../../../src/plan/types.ts';
 import { sourceFile } from '../../../src/source/source-file.ts';
 import { day } from '../date.ts';
 import { athlete, HERE, plan, slot } from '../schedule/make-plan.ts';
+import { NOTHING_SAID } from '../empty-line.ts';
 
 export const STARTS = day('2027-01-04');
 
@@ -22,16 +23,7 @@ export function madePlan(change: Partial<Plan> = {}): Plan {
 export function line(exercise: string, change: Partial<BuiltLine> = {}): BuiltLine {
   const isDrill = BUILT_IN.drills.has(exercise);
   return {
-    loadGrams: undefined,
-    perSideGrams: undefined,
-    barGrams: undefined,
-    percent: undefined,
-    reserve: undefined,
-    dropCm: undefined,
-    tempo: undefined,
-    note: undefined,
-    family: undefined,
-    pairedWith: undefined,
+    ...NOTHING_SAID,
     order: 1,
     part: isDrill ? 'jumps' : 'lifts',
     exercise,

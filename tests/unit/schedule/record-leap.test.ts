@@ -73,6 +73,15 @@ const changed = (name: string, value: number): RuleChange => ({
   span: HERE,
 });
 
+/** A plan with a record, to which more may be added. */
+const SPRING = `footfall: 1
+season: { title: Spring, starts: 2027-01-04, ends: 2027-04-25 }
+places: { hall: {} }
+slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]
+athletes: { ada: { name: Ada L., level: intermediate, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
+record: { done: done.csv }
+`;
+
 describe('a week on record that is a leap', () => {
   it('is told once, at its largest row, with what stands there, what was usual and what counts', () => {
     const told = found(season([on('2027-01-05', 60), on('2027-01-07', 540), on('2027-01-09', 60)]));
@@ -116,14 +125,8 @@ describe('a week on record that is a leap', () => {
     const told = (...rows: readonly string[]): Diagnostic | undefined =>
       found(
         planOf({
-          'season.yaml': `footfall: 1
-season: { title: Spring, starts: 2027-01-04, ends: 2027-04-25 }
-places: { hall: {} }
-slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]
-athletes: { ada: { level: intermediate, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
-programmes: { block: [{ week: 1, tuesday: ${jumps}, thursday: ${jumps} }] }
+          'season.yaml': `${SPRING}programmes: { block: [{ week: 1, tuesday: ${jumps}, thursday: ${jumps} }] }
 use: [{ programme: block, from: 2027-01-04 }]
-record: { done: done.csv }
 `,
           'done.csv': `date,athlete,kind,contacts,minutes,effort,pain,note\n${rows.join('\n')}\n`,
         }),
@@ -149,13 +152,7 @@ describe('a week on record that is no leap', () => {
     const lineOfPlan = (more: string): Found =>
       found(
         planOf({
-          'season.yaml': `footfall: 1
-season: { title: Spring, starts: 2027-01-04, ends: 2027-04-25 }
-places: { hall: {} }
-slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]
-athletes: { ada: { name: Ada L., level: intermediate, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
-record: { done: done.csv }
-${more}`,
+          'season.yaml': `${SPRING}${more}`,
           'done.csv': 'date,athlete,kind,contacts,minutes,effort,pain,note\n2027-01-05,ada,session,600,,,,\n',
         }),
       );
