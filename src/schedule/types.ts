@@ -3,6 +3,7 @@
 
 import type { Athlete, Competition, DayRange, DoneRow, Slot, TestDay, Trained } from '../plan/types.ts';
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
+import type { LegSparing } from '../library/leg-sparing.ts';
 import type { Level, PhaseId, WeekKind } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
@@ -141,6 +142,8 @@ export interface ScheduledSession {
   readonly primer: boolean;
   /** Its lifting is kept short: match days crowd together. */
   readonly shortLift?: boolean;
+  /** What of its lifting stays away so near a competition. */
+  readonly spares?: LegSparing;
   readonly reasons: readonly Reason[];
 }
 

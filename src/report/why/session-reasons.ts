@@ -78,8 +78,13 @@ function openDays(params: Params): string {
 function heavyReason(by: string, params: Params): string {
   const days = numberOf(params, 'days');
   if (by === 'test-fresh') return `light lifting: a test ${days === 0 ? 'the same day' : `in ${counted(days, 'day')}`}`;
-  return `light lifting: ${params['event']} in ${counted(days, 'day')}`;
+  return `light lifting${SPARED[String(params['spares'])] ?? ''}: ${params['event']} in ${counted(days, 'day')}`;
 }
+
+const SPARED: Readonly<Record<string, string>> = {
+  lowered: ', nothing lowered slowly',
+  eve: ' and little for the legs',
+};
 
 function cutWords(params: Params): string {
   const lines = numberOf(params, 'lines');

@@ -200,6 +200,7 @@ function liftsTold(week: BuiltWeek, places: Places): readonly Told[] {
 
 const FEWER: Readonly<Record<string, (params: Params) => string>> = {
   'open-days': (params) => `${counted(numberOf(params, 'open'), 'day')} open`,
+  'lift-event-gap': ({ event }) => `none on the eve of ${event}`,
   'lift-spacing': (params) => `they stand ${counted(numberOf(params, 'apart'), 'day')} apart`,
   'session-spacing': (params) => `they stand ${counted(numberOf(params, 'apart'), 'day')} apart`,
 };

@@ -9,6 +9,7 @@ import type { UseOfWeek } from './chain.ts';
 import { closingLines } from '../closed-days.ts';
 import { countDays, daysOf, firstDay, includesDay, listSpacedSets, NO_DAYS, setOf } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
+import { findSparing } from './heavy-days.ts';
 import type { PlacedWeek } from './place-days.ts';
 import type { SeasonDays } from './season-days.ts';
 import type { PlacedSession } from './sessions.ts';
@@ -165,13 +166,15 @@ function demandReason(demand: NonNullable<PlacedSession['demand']>): Reason {
 function lightReason(light: NonNullable<PlacedSession['light']>): Reason {
   const { by, days } = light;
   if (light.by === 'test-fresh') return { about: 'heavy', by, params: { days }, spans: [light.test.span] };
-  return { about: 'heavy', by, params: { days, event: light.competition.name }, spans: [light.competition.span] };
+  const spares = findSparing(light);
+  const params = { days, event: light.competition.name, ...(spares === undefined ? {} : { spares }) };
+  return { about: 'heavy', by, params, spans: [light.competition.span] };
 }
 
 /** Reasons of the week itself: how many lift sessions it should have, and what kept sessions out. */
 export function weekReasons({ days, jumps, lifts }: WeekTold, placed: PlacedWeek): readonly Reason[] {
   const reasons: Reason[] = [liftCountReason(days, placed)];
-  if (countDays(placed.lifts) < lifts.use.wanted) reasons.push(fewerReason('lift-sessions', 'lift-spacing', lifts));
+  if (countDays(placed.lifts) < lifts.use.wanted) reasons.push(fewerLifts(days, lifts));
   if (days.written === undefined && countDays(placed.jumps) < jumps.use.wanted) {
     reasons.push(fewerReason('sessions', 'session-spacing', jumps));
   }
@@ -193,6 +196,17 @@ function liftCountBy(days: WeekDays): string {
   if (days.kind.kind === 'transition' || days.kind.kind === 'empty') return days.kind.kind;
   if (days.crowded && liftsWanted({ ...days, crowded: false }) > days.rules.crowdedLifts) return 'congested-week';
   return days.phase.liftSessions < days.rules.leastLifts ? 'strength-always' : days.phase.id;
+}
+
+function fewerLifts({ sparedEve }: WeekDays, lifts: UseTold): Reason {
+  const fewer = fewerReason('lift-sessions', 'lift-spacing', lifts);
+  if (sparedEve === undefined) return fewer;
+  return {
+    ...fewer,
+    by: 'lift-event-gap',
+    params: { ...fewer.params, event: sparedEve.name },
+    spans: [sparedEve.span],
+  };
 }
 
 function fewerReason(about: string, spacing: string, { use, chosen, closing }: UseTold): Reason {

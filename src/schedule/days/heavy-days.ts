@@ -1,7 +1,9 @@
 // Whether lower-body lifting may be heavy on a day, and what keeps it light: a competition in the days after (S7, S12), a
 // test beside it, or a peak that has passed in the same week, behind which nothing heavy serves anything. Called by
-// week-days.ts for the choice and by sessions.ts for the reason.
+// week-days.ts for the choice and by sessions.ts for the reason and for what else stays away.
 
+import type { LegSparing } from '../../library/leg-sparing.ts';
+import { legSparing } from '../../library/leg-sparing.ts';
 import type { Competition, TestDay } from '../../plan/types.ts';
 import type { DayCell, WeekCells } from '../types.ts';
 import type { DayRules } from './day-rules.ts';
@@ -28,6 +30,16 @@ export function findLightCause(
     }
   }
   return findTestBeside(season, rules, cell);
+}
+
+/** What else of the lifting stays away; undefined where nothing but the load is in question. */
+export function findSparing(light: LightCause): LegSparing | undefined {
+  return light.by === 'lift-event-gap' ? legSparing(light.days, light.competition.prepare) : undefined;
+}
+
+/** The competition whose eve a day is, by what keeps its lifting light, where the athlete goes into it fresh. */
+export function findEve(light: LightCause | undefined): Competition | undefined {
+  return light?.by === 'lift-event-gap' && findSparing(light) === 'eve' ? light.competition : undefined;
 }
 
 function findTestBeside(season: SeasonDays, rules: DayRules, cell: DayCell): LightCause | undefined {

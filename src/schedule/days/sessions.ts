@@ -11,7 +11,7 @@ import type { DayCell, ScheduledSession } from '../types.ts';
 import { findDemand } from './demands.ts';
 import type { Demand } from './demands.ts';
 import { daysOf, includesDay } from './day-sets.ts';
-import { findLightCause } from './heavy-days.ts';
+import { findLightCause, findSparing } from './heavy-days.ts';
 import type { LightCause } from './heavy-days.ts';
 import type { PlacedWeek } from './place-days.ts';
 import type { SeasonDays } from './season-days.ts';
@@ -73,7 +73,9 @@ export function sessionOf(session: PlacedSession, days: WeekDays, reasons: reado
     primer,
     reasons,
   };
-  return session.lifts && days.crowded ? { ...scheduled, shortLift: true } : scheduled;
+  const spares = session.light === undefined ? undefined : findSparing(session.light);
+  if (session.lifts && days.crowded) return { ...scheduled, shortLift: true };
+  return spares === undefined ? scheduled : { ...scheduled, spares };
 }
 
 /** The jumps' own slot if it takes lifts, else one behind it, else the longest; lines written by hand take what is open. */

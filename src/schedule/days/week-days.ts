@@ -5,7 +5,7 @@ import { DAY_PREFERENCES, DAY_STABILITY } from '../../library/days.ts';
 import { getPhase } from '../../library/phases.ts';
 import type { PhaseRow } from '../../library/types.ts';
 import { overlap, weekFrom } from '../../plan/applies.ts';
-import type { Pin, Slot } from '../../plan/types.ts';
+import type { Competition, Pin, Slot } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { findPrimerDay } from '../grid.ts';
@@ -13,10 +13,10 @@ import type { ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import type { Room } from './chain.ts';
 import { carriedOver } from './crowded-matches.ts';
 import type { DayRules } from './day-rules.ts';
-import { countDays, includesDay, NO_DAYS } from './day-sets.ts';
+import { countDays, firstDay, includesDay, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import { findDemand } from './demands.ts';
-import { findLightCause } from './heavy-days.ts';
+import { findEve, findLightCause } from './heavy-days.ts';
 import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
@@ -37,6 +37,8 @@ export interface WeekDays {
   /** Match days crowd together. */
   readonly crowded: boolean;
   /** The days so many sessions have when nothing is in their way. */
+  /** The competition whose eve is left free of lifting although it has a slot. */
+  readonly sparedEve: Competition | undefined;
   readonly usual: PlacedWeek;
   readonly toPlace: WeekToPlace;
 }
@@ -61,10 +63,14 @@ export function weekDays(season: SeasonDays, week: WeekCells): WeekDays {
       rules.crowdedLifts < Infinity && season.stretches.some((stretch) => overlap(stretch, weekFrom(week.starts))),
   };
   const usual = season.usual(rules, contacts.sessions.length, liftsWanted(open));
-  return Object.assign(open, { usual, toPlace: toPlace(season, open, usual) });
+  return Object.assign(open, {
+    sparedEve: open.written === undefined ? findSparedEve(season, open) : undefined,
+    usual,
+    toPlace: toPlace(season, open, usual),
+  });
 }
 
-type OpenWeek = Omit<WeekDays, 'usual' | 'toPlace'>;
+type OpenWeek = Omit<WeekDays, 'sparedEve' | 'usual' | 'toPlace'>;
 
 function toPlace(season: SeasonDays, open: OpenWeek, usual: PlacedWeek): WeekToPlace {
   const { week, rules } = open;
@@ -176,7 +182,28 @@ export function liftsWanted({
   return crowded ? Math.min(wanted, rules.crowdedLifts) : wanted;
 }
 
-function openLiftDays(season: SeasonDays, { week, rules }: OpenWeek): DaySet {
+/** Without the eves of competitions, as long as another day is left. */
+function openLiftDays(season: SeasonDays, open: OpenWeek): DaySet {
+  const days = slotsForLifts(season, open);
+  return days & ~sparedEves(season, open, days);
+}
+
+/** The competition whose eve is left free of lifting that has a slot there, as other days have one too. */
+function findSparedEve(season: SeasonDays, open: OpenWeek): Competition | undefined {
+  const eves = sparedEves(season, open, slotsForLifts(season, open));
+  const cell = eves === NO_DAYS ? undefined : open.week.cells[firstDay(eves)];
+  return cell === undefined ? undefined : findEve(findLightCause(season, open.rules, open.week, cell));
+}
+
+/** Eves among the days, or none where nothing else is left but days behind a peak. */
+function sparedEves(season: SeasonDays, { week, rules }: OpenWeek, days: DaySet): DaySet {
+  const causes = week.cells.map((cell) => findLightCause(season, rules, week, cell));
+  const eves = days & cellSet(week, (_, day) => findEve(causes[day]) !== undefined);
+  const serving = days & ~eves & cellSet(week, (_, day) => causes[day]?.by !== 'after-peak');
+  return serving === NO_DAYS ? NO_DAYS : eves;
+}
+
+function slotsForLifts(season: SeasonDays, { week, rules }: OpenWeek): DaySet {
   return cellSet(
     week,
     (cell) =>
@@ -217,10 +244,10 @@ function writtenSet(week: WeekCells, written: readonly WrittenDay[], test: (day:
   return cellSet(week, (cell) => written.some((day) => day.cell === cell && day.open && test(day)));
 }
 
-function cellSet(week: WeekCells, test: (cell: DayCell) => boolean): DaySet {
+function cellSet(week: WeekCells, test: (cell: DayCell, day: number) => boolean): DaySet {
   let set = NO_DAYS;
   week.cells.forEach((cell, day) => {
-    if (test(cell)) set |= 1 << day;
+    if (test(cell, day)) set |= 1 << day;
   });
   return set;
 }

@@ -4,6 +4,7 @@
 
 import type { BuiltLine, BuiltSession, Reason } from '../../build/types.ts';
 import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
+import { sparePlaces } from '../../library/leg-sparing.ts';
 import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
 import type { PhaseLifting } from '../../library/lifting.ts';
 import { VOLUME } from '../../library/volume.ts';
@@ -227,11 +228,14 @@ function liftPlaces(
   const short = session.shortLift === true;
   const turn = liftSessions <= 1 ? index % 2 : liftIndex;
   const day = `${phase}|${loadingWeek}|${easy}|${heavyAllowed}|${heavyFrom}|${leastReserve}`;
-  return groups.lifting(`${lifting.ladder.number}|${people}|${day}|${liftSessions}|${turn}|${short}`, () => {
-    const all = sessionPatterns(phase, liftSessions, liftIndex, index);
-    const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : all;
-    return sharePlaces(patterns, groups.lifts, lifting);
-  });
+  return groups.lifting(
+    `${lifting.ladder.number}|${people}|${day}|${liftSessions}|${turn}|${short}|${session.spares}`,
+    () => {
+      const all = sessionPatterns(phase, liftSessions, liftIndex, index);
+      const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : sparePlaces(all, session.spares);
+      return sharePlaces(patterns, groups.lifts, lifting);
+    },
+  );
 }
 
 const NONE_THERE: ReadonlySet<string> = new Set();

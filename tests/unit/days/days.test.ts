@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { RuleId } from '../../../src/library/rules.ts';
-import type { Pin, RuleChange } from '../../../src/plan/types.ts';
+import type { Competition, Pin, RuleChange } from '../../../src/plan/types.ts';
 import { scheduleDays } from '../../../src/schedule/days.ts';
 import { day } from '../date.ts';
 import { EVERYBODY, HERE, athlete, peak, slot } from '../schedule/make-plan.ts';
@@ -394,6 +394,32 @@ describe('matches', () => {
       plan: { slots: [slot(1), slot(6)], competitions: [match('2027-01-08')] },
     });
     expect(inWords(value[0])).toBe('tue 60 lift, sun 65 lift');
+  });
+
+  it('keep lifting off sore legs, the more the nearer they are', () => {
+    const sparing = (prepare: Competition['prepare']): readonly unknown[] =>
+      ([0, 1, 2, 3, 4] as const).map((weekday) => {
+        const competitions = [{ ...match('2027-01-09'), prepare }];
+        const plan = { slots: [slot(weekday)], competitions };
+        const { value } = daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan });
+        return value[0]?.sessions.find((session) => session.lifts)?.spares;
+      });
+    expect(sparing('through')).toEqual([undefined, undefined, undefined, 'lowered', 'lowered']);
+    expect(sparing('freshen')).toEqual([undefined, undefined, undefined, 'lowered', 'eve']);
+    expect(sparing('peak')).toEqual([undefined, 'lowered', 'lowered', 'eve', 'eve']);
+  });
+
+  it('leave their eve free of lifting that has another day, and say so', () => {
+    const inWeek = (prepare: Competition['prepare']) =>
+      daysOfSeason({
+        weeks: [{ phase: 'power' }],
+        plan: { slots: [slot(1), slot(4)], competitions: [{ ...match('2027-01-09'), prepare }] },
+      }).value[0];
+    expect(inWords(inWeek('through'))).toBe('tue lift, fri lift');
+    expect(inWords(inWeek('freshen'))).toBe('tue lift');
+    expect(inWeek('freshen')?.reasons).toContainEqual(
+      expect.objectContaining({ about: 'lift-sessions', by: 'lift-event-gap' }),
+    );
   });
 
   it('leave one short lift where three crowd together', () => {

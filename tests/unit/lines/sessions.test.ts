@@ -677,6 +677,29 @@ describe('minutes', () => {
   });
 });
 
+describe('lifting near a competition', () => {
+  const legs = (specs: readonly SessionSpec[]): readonly string[] => {
+    const sessions = specs.map((spec) => ({ lifts: true, ...spec }));
+    const last = makeLines(strong('intermediate'), [{ phase: 'strength', sessions }]).value[0]?.at(-1);
+    expect(linesOf(last).length).toBeGreaterThan(0);
+    return linesOf(last)
+      .map((one) => one.exercise)
+      .filter((id) => BUILT_IN.lifts.get(id)?.lower === true);
+  };
+
+  test('has nothing lowered slowly in the days before', () => {
+    const light = { heavyAllowed: false } as const;
+    expect(legs([{ ...light }])).toContain('nordic-hamstring');
+    expect(legs([{ ...light, spares: 'lowered' }])).not.toContain('nordic-hamstring');
+    expect(legs([{ ...light, spares: 'lowered' }])).toContain('back-squat');
+  });
+
+  test('has no leg work on the eve but the main lift', () => {
+    expect(legs([{ heavyAllowed: false }]).length).toBeGreaterThan(1);
+    expect(legs([{ heavyAllowed: false, spares: 'eve' }])).toEqual(['back-squat']);
+  });
+});
+
 describe('a session that nothing fits', () => {
   test('has no lines and is an error of that week', () => {
     const directions = ['vertical', 'horizontal', 'lateral'] as const;

@@ -1,0 +1,33 @@
+// What lifting near a competition leaves out, so that nobody competes on sore legs: heavy and eccentric leg work stands
+// early in the week (S12). How many days count as the eve, and what goes then, is common practice, no source (C). Read by
+// the stages that place sessions and write their lines.
+
+import type { PatternPlace } from './lifting.ts';
+import type { LiftPattern } from './types.ts';
+
+/**
+ * `lowered`: nothing for the legs that is lowered slowly. `eve`: of the legs fast pulls and a light main lift alone, and
+ * not even those where the week has another day for lifting.
+ */
+export type LegSparing = 'lowered' | 'eve';
+
+/** Days before a competition that count as its eve. Who trains through one as usual lifts on its eve too. */
+const EVE_DAYS = { peak: 2, freshen: 1, through: 0 } as const;
+
+/** Lowered under load, which leaves the most soreness behind. */
+const LOWERED: ReadonlySet<LiftPattern> = new Set(['hamstring-eccentric']);
+
+/** Assistance that works the legs slowly enough to be felt the next day. */
+const LEGS: ReadonlySet<LiftPattern> = new Set([...LOWERED, 'squat', 'hinge', 'single-leg', 'calf']);
+
+/** What stays away from lifting so many days before a competition that keeps it light. */
+export function legSparing(days: number, prepare: keyof typeof EVE_DAYS): LegSparing {
+  return days <= EVE_DAYS[prepare] ? 'eve' : 'lowered';
+}
+
+/** The places of a lift session that are left. A main lift stays, light: that is better than none (R7). */
+export function sparePlaces(places: readonly PatternPlace[], sparing: LegSparing | undefined): readonly PatternPlace[] {
+  if (sparing === undefined) return places;
+  const spared = sparing === 'eve' ? LEGS : LOWERED;
+  return places.filter((place) => place.part === 'main' || !spared.has(place.pattern));
+}
