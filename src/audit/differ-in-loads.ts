@@ -19,6 +19,7 @@ const OF_WEEK = fields<Omit<BuiltWeek, 'sessions'>>({
   adaptedBefore: true,
   adapted: true,
   unwritten: true,
+  underWay: true,
   otherJumps: true,
   boundBy: true,
   bounds: true,

@@ -14,6 +14,7 @@ import type { Parameters } from './parameters.ts';
 import type { DayReading, SeasonReading, WeekReading } from './season-reading.ts';
 import { readSession } from './session-reading.ts';
 import type { SessionReading } from './session-reading.ts';
+import { contactsUnderWay } from './under-way.ts';
 import { runsAway } from './time-away.ts';
 import { mixOf } from './week-mix.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
@@ -71,7 +72,8 @@ function readWeeks(plan: Plan, built: BuiltAthlete, parameters: Parameters): rea
       readSession(plan.library, built.athlete, session, index, heavy({ range })),
     );
     const jumpSessions = sessions.filter((session) => session.jumps);
-    const contacts = Math.max(week.contacts, sumOfContacts(sessions));
+    const planned = Math.max(week.contacts, sumOfContacts(sessions));
+    const contacts = week.underWay === undefined ? planned : contactsUnderWay(plan, built.athlete, week, planned);
     return {
       index,
       built: week,

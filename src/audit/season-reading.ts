@@ -33,7 +33,7 @@ export interface WeekReading {
   /** In order of day. */
   readonly sessions: readonly SessionReading[];
   readonly jumpSessions: readonly SessionReading[];
-  /** Planned contacts, added up from the lines. */
+  /** Planned contacts, added up from the lines; in a week under way with what was done over them. */
   readonly contacts: number;
   /** The same without primers. */
   readonly ordinary: number;

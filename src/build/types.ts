@@ -117,6 +117,13 @@ export interface BuiltSession {
   readonly reasons: readonly Reason[];
 }
 
+export interface UnderWay {
+  /** The first day that is still to come. */
+  readonly from: Day;
+  /** Contacts the week was planned at. */
+  readonly planned: number;
+}
+
 export interface BuiltWeek {
   /** From 1. */
   readonly week: number;
@@ -137,6 +144,8 @@ export interface BuiltWeek {
   readonly adapted: number;
   /** Written by hand, and barred by the audit: its contacts over A add nothing to A. */
   readonly unwritten?: boolean;
+  /** Set where more was done of a week under way than was written, and the sessions to come were cut for it. */
+  readonly underWay?: UnderWay;
   readonly otherJumps: number;
   readonly boundBy: BoundBy;
   readonly bounds: readonly Bound[];

@@ -40,7 +40,7 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   hold: (week) => `stay fresh between peaks: ${shareOfUsual(week)}`,
   pin: () => "the coach's own number",
   programme: () => 'written by hand',
-  record: ({ done }) => (done ? 'as it was done' : 'no rise while nothing is recorded'),
+  record: (week) => (week.done ? 'as it was done' : (underWayWords(week) ?? 'no rise while nothing is recorded')),
   'returning-stage': () => 'the stage that is open allows no more',
   'pain-hold': ({ contacts }) =>
     contacts === 0 ? 'no jumps after strong pain' : 'no rise after pain the next morning',
@@ -52,6 +52,13 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
 /** Why a week has the contacts it has, without a full stop. Numbers are contacts a week. */
 export const whyContacts = (week: Numbers): string =>
   week.kind === 'transition' ? WHY.transition(week) : WHY[week.boundBy](week);
+
+/** Of a week under way that was cut by what is done of it. */
+function underWayWords({ bounds }: Numbers): string | undefined {
+  const { done, planned } =
+    bounds.find(({ by, params }) => by === 'record' && params?.['done'] !== undefined)?.params ?? {};
+  return done === undefined ? undefined : `the week was to have ${planned ?? 0}, and ${done} are done already`;
+}
 
 function shareOfUsual({ contacts, adaptedBefore }: Numbers): string {
   if (adaptedBefore === 0) return `${contacts} contacts`;

@@ -154,6 +154,7 @@ function builtWeek(
     adaptedBefore: contacts.adaptedBefore,
     adapted: contacts.adapted,
     ...(contacts.unwritten === true && { unwritten: true }),
+    ...(contacts.underWay !== undefined && { underWay: contacts.underWay }),
     otherJumps: week.otherJumps,
     boundBy: contacts.boundBy,
     bounds: contacts.bounds,

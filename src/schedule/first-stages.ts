@@ -19,6 +19,7 @@ import type { Published } from './days.ts';
 import type { ExplainDays } from './days/day-problems.ts';
 import { weekStart } from './grid.ts';
 import { findingsOnRecord } from './record-findings.ts';
+import { holdWhatIsLeft } from './running-week.ts';
 import { NONE_UNWRITTEN, seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
@@ -106,12 +107,13 @@ function runStages(
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
   const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf, unwritten }));
+  const held = holdWhatIsLeft(plan, season, asOf, { contacts: contacts.value, days: days.value });
   return {
-    schedule: { ...before, days: days.value },
+    schedule: { ...before, contacts: held.contacts, days: held.days },
     over: past.recorded.length,
     weekReasons: weekReasons(plan, { ...before, grid: calendar }),
     diagnostics: [...kinds.diagnostics, ...contacts.diagnostics, ...days.diagnostics],
-    onRecord: findingsOnRecord(athlete, season, contacts.value),
+    onRecord: [...findingsOnRecord(athlete, season, contacts.value), ...held.diagnostics],
   };
 }
 

@@ -146,7 +146,8 @@ function trainingWeek(
   const row = getPhase(phase);
   const novice = isNovice(trainee.athlete) && course.jumpWeeks < rules.noviceWeeks;
   if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
-  const aim = aimOf(trainee.plan, row, rules, contacts.contacts);
+  // What is cut of a week under way leaves the sheets of its days so far as they were.
+  const aim = aimOf(trainee.plan, row, rules, contacts.underWay?.planned ?? contacts.contacts);
   const loadingWeek = Math.max(1, course.loadingWeek);
   return { index, starts, phase, row, kind, contacts, days, rules, aim, loadingWeek, novice };
 }

@@ -56,7 +56,8 @@ function leapOf(
   return [problem('schedule/record-leap', { params, span: largest.span, athlete: athlete.id, week: starts })];
 }
 
-const isRiseWaived = ({ waived = [] }: WeekTerms): boolean => waived.some(({ rule }) => rule === 'weekly-rise');
+/** Whether the coach has said of the week that it may rise. */
+export const isRiseWaived = ({ waived = [] }: WeekTerms): boolean => waived.some(({ rule }) => rule === 'weekly-rise');
 
 /** Of equal ones the first. Rows without a number share what the others leave of the week's contacts. */
 function largestOf(rows: readonly DoneRow[], ofWeek: number): DoneRow | undefined {

@@ -73,7 +73,7 @@ function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms 
 }
 
 /** The rise from which the audit calls a planned week an error. */
-function leapIn(book: RuleBook, { weeks, range }: AthleteGrid, week: number): Leap {
+export function leapIn(book: RuleBook, { weeks, range }: Pick<AthleteGrid, 'weeks' | 'range'>, week: number): Leap {
   const of = weekFrom(weeks[week]?.starts ?? range.from);
   return {
     // A plan may allow more by itself than is severe.

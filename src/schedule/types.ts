@@ -2,7 +2,7 @@
 // function of the plan and of the values before it; weeks are indexed from 0 here and numbered from 1 in a Build.
 
 import type { Athlete, Competition, DayRange, DoneRow, Slot, TestDay, Trained } from '../plan/types.ts';
-import type { Bound, BoundBy, Reason } from '../build/types.ts';
+import type { Bound, BoundBy, Reason, UnderWay } from '../build/types.ts';
 import type { LegSparing } from '../library/leg-sparing.ts';
 import type { Level, PhaseId, WeekKind } from '../library/types.ts';
 import type { Day } from '../util/days.ts';
@@ -126,6 +126,8 @@ export interface ContactsWeek {
   readonly level: Level;
   /** Written by hand, and barred by the audit: what is over A counts for nothing. */
   readonly unwritten?: boolean;
+  /** Of a week under way whose sessions to come were cut by what was done: what it was planned at, and their first day. */
+  readonly underWay?: UnderWay;
   readonly reasons: readonly Reason[];
 }
 

@@ -69,6 +69,37 @@ describe('any record', { timeout: PATIENCE }, () => {
     );
   });
 
+  it('leaves of a week under way no more than it was planned at, unless it is written by hand', () => {
+    const counts = { cut: 0, over: 0 };
+    fc.assert(
+      fc.property(recordedPlan, (plan) => {
+        const [largest] = plan.record.done.toSorted((a, b) => (b.contacts ?? 0) - (a.contacts ?? 0));
+        const asOf = (largest?.day ?? 0) + 1;
+        for (const { athlete, weeks, diagnostics } of compilePlan(plan, { asOf }).athletes) {
+          const told = diagnostics.filter(({ code }) => code === 'schedule/week-over-plan');
+          for (const { starts, sessions, underWay } of weeks) {
+            if (underWay === undefined) continue;
+            expect(starts < asOf && asOf < starts + 7).toBe(true);
+            expect(told.map(({ week }) => week)).toEqual([starts]);
+            counts.cut += 1;
+            const mine = plan.record.done.filter(
+              (row) => row.athlete === athlete.id && row.day >= starts && row.day < asOf,
+            );
+            if (mine.some(({ contacts }) => contacts === undefined)) continue;
+            const done = mine.reduce((sum, { contacts = 0 }) => sum + contacts, 0);
+            const left = sessions.reduce((sum, { day, contacts }) => sum + (day < asOf ? 0 : contacts), 0);
+            // Less than a step over is no difference.
+            expect(left === 0 || done + left < underWay.planned + 5).toBe(true);
+            if (done > underWay.planned) counts.over += 1;
+          }
+        }
+      }),
+      { numRuns: PLANS },
+    );
+    tell(`weeks under way: ${String(counts.cut)} cut, ${String(counts.over)} of them beyond the whole week`);
+    for (const count of Object.values(counts)) expect(count).toBeGreaterThan(0);
+  });
+
   it('is told of a week exactly where less of it counts than was done, and nobody has waived its rise', () => {
     const counts = { told: 0, full: 0, waived: 0 };
     fc.assert(

@@ -196,7 +196,50 @@ export const scheduleEntries = {
     help: ({ id, week, until, counts }: RecordLeap) =>
       `mend the row if its number is a slip; if it was really done, leave it; { rule: weekly-rise, athletes: [${id}], from: ${week}, until: ${until}, because: "say why" } under \`waivers:\` says so, and you hear no more of it; ${counts} is what counts either way`,
   },
+  'schedule/week-over-plan': {
+    severity: 'notice',
+    summary: 'more done in the week under way than written',
+    explanation:
+      'The record has more contacts for the days of this week so far than their sheets. What is left of the week is cut by as much, down to none, so that the whole of it stays at what it was planned at; what was done less is not made up for. Less than 5 contacts over is no difference, as nobody counts that exactly. Sessions written by hand stay as they are. It is a warning where what is done so far is already too far above the usual to count in full. Look at the row, and mend it if its number is a slip. When the week is over it counts as it was done.',
+    bad: '2027-01-05,mira,session,160,,,,',
+    good: '2027-01-05,mira,session,60,,,,',
+    message: ({ athlete, week, until, done, written, planned, ...rest }: WeekOverPlan) =>
+      `${done} contacts are on record for ${athlete} in the week of ${week} up to ${until}, where ${written === planned ? `${planned} were` : `${written} of its ${planned} were`} written: ${leftWords(rest)}`,
+    label: ({ done, here }: WeekOverPlan) => leapLabel(done, here),
+    help: ({ byHand, left }: WeekOverPlan) =>
+      byHand && left > 0
+        ? 'mend the row if its number is a slip; else write less for the days that are left'
+        : 'mend the row if its number is a slip; if it was really done, leave it',
+  },
 } as const satisfies Entries;
+
+type WeekOverPlan = {
+  readonly athlete: string;
+  readonly week: string;
+  /** The last day that is over. */
+  readonly until: string;
+  /** Contacts on the record up to then. */
+  readonly done: number;
+  /** Contacts on the sheets up to then. */
+  readonly written: number;
+  /** Contacts of the whole week. */
+  readonly planned: number;
+  /** Contacts of the sessions to come, as they were planned and as they stand. */
+  readonly before: number;
+  readonly left: number;
+  /** Sessions that a programme writes. */
+  readonly byHand: boolean;
+  /** Of the row; empty: it was done as written. */
+  readonly here: number | '';
+};
+
+function leftWords({ before, left, byHand }: Pick<WeekOverPlan, 'before' | 'left' | 'byHand'>): string {
+  if (before === 0) return 'no jumps are left in the week';
+  if (byHand) return `the ${String(left)} that are left are written by hand, and stay`;
+  return left === 0
+    ? `the ${String(before)} that were left of the week are left out`
+    : `${String(left)} of the ${String(before)} that were left of the week stay`;
+}
 
 type PainStop = {
   readonly athlete: string;

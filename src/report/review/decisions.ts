@@ -8,7 +8,7 @@ import { missingRecord } from './decisions/missing-record.ts';
 import { painDecision } from './decisions/pain.ts';
 import { returnStage } from './decisions/return-stage.ts';
 import { missingTests } from './decisions/missing-tests.ts';
-import { recordLeap } from './decisions/record-leap.ts';
+import { leapUnderWay, recordLeap } from './decisions/record-leap.ts';
 import type { NewMaximum } from './new-maxima.ts';
 import type { Subject } from './subject.ts';
 import { gathered } from './told-item.ts';
@@ -21,6 +21,7 @@ export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]):
     ...blockedWeeks(subject),
     ...missingRecord(subject),
     ...recordLeap(subject),
+    ...leapUnderWay(subject),
     ...returnStage(subject),
     ...maxima.map((found) => newMaximum(subject, found)),
     ...staleMaxima(subject, new Set(maxima.map(({ max }) => max.lift))),

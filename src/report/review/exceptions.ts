@@ -1,6 +1,7 @@
 // What went otherwise than written since the last review: less, more, besides, missed; pain; jumps that rose fast; and
 // what this week's sheets have because of it.
 
+import type { BuiltWeek, UnderWay } from '../../build/types.ts';
 import { REVIEW } from '../../library/review.ts';
 import { getRuleValue, ruleBook } from '../../plan/rule-book.ts';
 import { doneBy } from '../../plan/done-by.ts';
@@ -106,9 +107,22 @@ const otherRows = ({ plan, athlete }: Subject, { starts }: WeekDone): readonly D
       kind !== 'session' && contacts !== undefined && starts <= day && day < starts + DAYS_A_WEEK,
   );
 
+/** What is left of the week where more of it was done than written. */
+function cutUnderWay(subject: Subject, week: BuiltWeek, { from }: UnderWay): ToldItem {
+  const left = week.sessions.reduce((sum, { day, contacts }) => (day < from ? sum : sum + contacts), 0);
+  const rows = week.bounds.find(({ by }) => by === 'record')?.spans ?? [];
+  return {
+    kind: 'this week',
+    ...whoOf(subject),
+    words: `${left} jumps are left: ${whyContacts(week)}`,
+    places: rows.map((span) => subject.places.words(span)),
+  };
+}
+
 /** This week's contacts where they aren't those that last week's sheets had ahead. */
 function follows(subject: Subject): readonly ToldItem[] {
   const { week, expected } = subject;
+  if (week?.underWay !== undefined) return [cutUnderWay(subject, week, week.underWay)];
   if (week === undefined || expected === undefined || week.done) return [];
   if (Math.abs(week.contacts - expected) < REVIEW.toldContacts) return [];
   return [

@@ -42,6 +42,7 @@ export function adviceOf(plan: Plan, athlete: Athlete, week: BuiltWeek, places: 
   if (week.done) return [correctRecord(asked)];
   if (week.kind === 'empty') return [openAgain(asked)];
   if (week.kind === 'transition') return [endTransition(asked)];
+  if (week.underWay !== undefined) return [correctRunning(asked)];
   const fixed = week.reasons.find(({ about }) => about === 'contacts')?.params['fixed'];
   if (fixed !== undefined) return fixedAdvice(asked, fixed === 'programme');
   if (week.boundBy === 'pain-hold' && week.contacts === 0) return freeing(asked);
@@ -209,6 +210,13 @@ function correctRecord({ week, places }: Asked): Advice {
     rows.length > 0
       ? 'the week is over, and its contacts are those on the record: put the rows right if they are wrong'
       : 'the week is over and nothing is recorded of it, so it counts for no more than the last one that was: record it';
+  return { words, places: rows, adds: [] };
+}
+
+/** What was done stays done; only a slip can be mended. */
+function correctRunning({ week, places }: Asked): Advice {
+  const rows = placesOf(week.reasons.find(({ about }) => about === 'contacts')?.spans ?? [], places);
+  const words = 'the week has had its contacts: put the rows right if they are wrong';
   return { words, places: rows, adds: [] };
 }
 

@@ -67,7 +67,10 @@ const WORDS: Readonly<Record<BoundRule, (params: Params) => string>> = {
     adapted === undefined
       ? 'no jumps after pain like this, until a later morning is better'
       : `no rise after pain the next morning, so no more than the usual ${adapted}`,
-  record: ({ adapted }) => `no rise while nothing is recorded, so no more than the usual ${adapted}`,
+  record: ({ adapted, done, written, planned }) =>
+    done === undefined
+      ? `no rise while nothing is recorded, so no more than the usual ${adapted}`
+      : `${done} contacts are done of a week of ${planned}, where ${written} were written by now: what is over is taken from what is left`,
   'last-week': () => 'a short primer before the event',
   'open-days': (params) => (params['usual'] === undefined ? 'no day is open' : easy(params)),
 };

@@ -27,6 +27,8 @@ export function sessionReasonWords(
       return heavyReason(by, params);
     case 'minutes':
       return `${numberOf(params, 'minutes')} of ${slotMinutes} minutes, after ${cutWords(params)}`;
+    case 'contacts':
+      return `cut, as ${numberOf(params, 'done')} contacts of the ${numberOf(params, 'planned')} of the week are done already`;
     case 'line':
       return params['left'] === undefined
         ? `a line of the coach's: ${by}`

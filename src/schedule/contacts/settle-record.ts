@@ -45,7 +45,8 @@ export function settleRecord(
   return settled;
 }
 
-function leapFrom(adapted: number, { percent, contacts }: Leap): number {
+/** The most contacts that are no leap for who is used to `adapted` a week. */
+export function leapFrom(adapted: number, { percent, contacts }: Leap): number {
   return Math.max(share(PERCENT + percent, adapted), adapted + contacts);
 }
 

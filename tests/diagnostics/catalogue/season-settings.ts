@@ -46,8 +46,9 @@ export const seasonSettings = {
     plan: { season: 'season: { title: Spring, starts: 2027-01-18, ends: 2027-05-02 }', ...athlete('mira: { squad: seniors }') },
     today: fourthOfMarch,
   },
-  'schedule/record-leap': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
-  'schedule/record-missing': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
+  'schedule/record-leap': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch, also: ['schedule/week-over-plan'] },
+  'schedule/week-over-plan': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
+  'schedule/record-missing': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch, also: ['schedule/week-over-plan'] },
 
   'rule/high-tier-share': {
     plan: { ...athlete('mira: { squad: seniors, cleared: [drops] }'), ...usedFrom('2027-01-18') },

@@ -256,6 +256,19 @@ describe('decisions', () => {
     expect(kinds(reviewOf(season({ done }), '2027-02-22'))).not.toContain('record leap');
   });
 
+  it('ask the same of a week under way, and tell what is left of it', () => {
+    const review = (contacts: number): Review =>
+      reviewOf(season({ done: [`2027-01-05,mira,session,${contacts},,,,`] }), '2027-01-06');
+    const told = review(400).decisions.find(({ kind }) => kind === 'record leap');
+    expect(told?.words).toContain('400 contacts on record for the week from Mon 4 Jan, which is under way');
+    expect(told?.changes).toMatch(/^0 of the \d+ contacts that were left of the week stay$/u);
+    expect(told?.places).toEqual(['done.csv:2']);
+    expect(kinds(review(90))).not.toContain('record leap');
+    const left = review(90).exceptions.find(({ kind }) => kind === 'this week');
+    expect(left?.words).toMatch(/^\d+ jumps are left: the week was to have \d+, and 90 are done already$/u);
+    expect(left?.places).toEqual(['done.csv:2']);
+  });
+
   it('tell of a tested maximum what it changes, line by line as the season would have it', () => {
     const athletes = `mira: { ${ADULT}, lifts: { back-squat: { max: 80 kg, on: 2026-12-10 } } }`;
     const plan = season({ done: WEEK_1, tests: ['2027-01-07,mira,back-squat,1,90,kg,,,'], athletes });

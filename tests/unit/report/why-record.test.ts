@@ -92,6 +92,20 @@ describe('why', () => {
     expect(wordsOf(why)).toContain('a later morning on the record with less pain lets the jumps begin again');
   });
 
+  it('tells a week under way by what is done of it, and offers no more', () => {
+    const why = whyOf(season(['2027-01-05,mira,session,85,,,,']), 1, '2027-01-06');
+    const rows = { places: ['done.csv:2'] };
+    expect(why.why).toBe('the week was to have 130, and 85 are done already');
+    const held = why.bounds.find(({ by }) => by === 'record');
+    expect(held).toMatchObject({ most: 110, held: true, ...rows });
+    expect(held?.words).toContain('85 contacts are done of a week of 130, where 65 were written by now');
+    expect(why.advice).toMatchObject([{ adds: [], ...rows }]);
+    expect(why.sessions[1]?.reasons.at(-1)).toMatchObject({
+      words: 'cut, as 85 contacts of the 130 of the week are done already',
+      ...rows,
+    });
+  });
+
   it('tells the rise that is held while nothing is recorded', () => {
     const why = whyOf(season(WEEK_1), 5, '2027-02-01');
     const held = why.bounds.find(({ by }) => by === 'record');

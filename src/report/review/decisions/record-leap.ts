@@ -7,6 +7,33 @@ import type { Subject } from '../subject.ts';
 import { inParts } from '../told-item.ts';
 import type { ToldItem } from '../told-item.ts';
 
+/** The same of the week under way, of which the sessions to come were cut. Notices of it are no decision. */
+export function leapUnderWay(subject: Subject): readonly ToldItem[] {
+  const { week: running, built, places } = subject;
+  return built.diagnostics.flatMap(({ code, severity, week, params, span }) => {
+    const isSeen = code === 'schedule/week-over-plan' && severity === 'warning' && running?.starts === week;
+    if (!isSeen || week === undefined || span === undefined) return [];
+    const { done, planned, before, left, byHand } = params;
+    const cut =
+      byHand === true || before === 0
+        ? {}
+        : { changes: `${left} of the ${before} contacts that were left of the week stay` };
+    return [
+      {
+        kind: 'record leap',
+        ...whoOf(subject),
+        ...inParts(
+          '',
+          `${done} contacts on record for the week from ${dayWords(week)}, which is under way and was to have ${planned}`,
+          ': a slip, or really done?',
+        ),
+        ...cut,
+        places: [places.words(span)],
+      },
+    ];
+  });
+}
+
 /** One for each such week among those that are looked back on, whose rise nobody has waived. */
 export function recordLeap(subject: Subject): readonly ToldItem[] {
   const { behind, built, places } = subject;

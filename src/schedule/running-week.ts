@@ -1,0 +1,238 @@
+// The week that is under way on the day a season is planned: what of it was done over what was written for its days so far
+// is taken from the sessions that are left, so that the whole of it stays what it was planned at. What was done less is
+// not made up for. Called by first-stages.ts once the days are chosen; A stays that of the week as it was planned, and is
+// settled when the week is over (contacts/settle-record.ts).
+
+import type { Bound, Reason } from '../build/types.ts';
+import { problem } from '../diagnostics/problem.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
+import { VOLUME } from '../library/volume.ts';
+import { doneBy } from '../plan/done-by.ts';
+import type { Athlete, DoneRow, Plan } from '../plan/types.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
+import type { Day } from '../util/days.ts';
+import { ruleBook } from '../plan/rule-book.ts';
+import { openingVolume, roundDown } from './contacts/bounds.ts';
+import { leapFrom } from './contacts/settle-record.ts';
+import { splitWeek } from './contacts/split.ts';
+import { isRiseWaived } from './record-findings.ts';
+import { leapIn } from './season-terms.ts';
+import type { SeasonTerms } from './season-terms.ts';
+import type { AthleteSchedule, ContactsWeek, DaysWeek, ScheduledSession, WeekCells } from './types.ts';
+
+/** A week of an athlete as the stages before the lines have it. */
+interface PlannedWeek {
+  readonly contacts: ContactsWeek;
+  readonly days: DaysWeek;
+}
+
+/** What was done of the week before a day, and what was written for it. */
+interface SoFar {
+  readonly from: Day;
+  /** Contacts on the record. */
+  readonly done: number;
+  /** Contacts on the sheets of the same days. */
+  readonly written: number;
+  readonly rows: readonly DoneRow[];
+}
+
+export interface HeldSeason extends Pick<AthleteSchedule, 'contacts' | 'days'> {
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The season with the sessions to come of the week that `asOf` is in cut by what was done of it over its sheets. */
+export function holdWhatIsLeft(
+  plan: Plan,
+  { grid, terms }: SeasonTerms,
+  asOf: Day | undefined,
+  { contacts, days }: Pick<AthleteSchedule, 'contacts' | 'days'>,
+): HeldSeason {
+  const { athlete, weeks } = grid;
+  const running = runningWeek(plan, athlete, weeks, asOf);
+  const of = terms[running?.index ?? -1];
+  const planned = plannedWeek(contacts, days, running?.index ?? -1);
+  if (running === undefined || asOf === undefined || of === undefined || planned === undefined)
+    return { contacts, days, diagnostics: [] };
+  const { index, starts } = running;
+  const held = holdRunningWeek(plan, athlete, starts, asOf, planned);
+  const usual = openingVolume(of, planned.contacts.adaptedBefore);
+  const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(ruleBook(plan, athlete), grid, index));
+  return {
+    contacts: contacts.with(index, held.contacts),
+    days: days.with(index, held.days),
+    diagnostics: findingsOnRunningWeek(plan, athlete, starts, asOf, { planned, held, leapFrom: leap }),
+  };
+}
+
+function plannedWeek(
+  contacts: AthleteSchedule['contacts'],
+  days: AthleteSchedule['days'],
+  index: number,
+): PlannedWeek | undefined {
+  const [ofWeek, daysOfWeek] = [contacts[index], days[index]];
+  return ofWeek === undefined || daysOfWeek === undefined ? undefined : { contacts: ofWeek, days: daysOfWeek };
+}
+
+/** The week that a day falls into behind its first day; undefined where there is none, or nothing is recorded of it. */
+function runningWeek(
+  plan: Plan,
+  athlete: Athlete,
+  weeks: readonly WeekCells[],
+  asOf: Day | undefined,
+): WeekCells | undefined {
+  if (asOf === undefined) return undefined;
+  const running = weeks.find(({ starts }) => starts < asOf && asOf < starts + DAYS_A_WEEK);
+  if (running === undefined) return undefined;
+  return rowsOf(plan, athlete, running.starts, asOf).length === 0 ? undefined : running;
+}
+
+const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): readonly DoneRow[] =>
+  doneBy(record, id).filter(({ kind, day }) => kind === 'session' && starts <= day && day < until);
+
+/**
+ * The week with its sessions from `asOf` on cut by what was done over, in whole steps: nobody counts jumps more exactly than
+ * that (common practice, no source). What is written by hand stays, and a week that pain stops has nothing to cut.
+ */
+function holdRunningWeek(plan: Plan, athlete: Athlete, starts: Day, asOf: Day, planned: PlannedWeek): PlannedWeek {
+  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
+  const over = overOf(far);
+  const left = jumpsLeft(planned.days, asOf);
+  const { boundBy, contacts } = planned.contacts;
+  if (over === 0 || left.length === 0 || contacts === 0 || boundBy === 'programme') return planned;
+  const sizes = sizesLeft(left, over, planned.contacts);
+  const because = reasonOf(far, planned.contacts);
+  return {
+    contacts: heldContacts(planned.contacts, far, sizes, because),
+    days: { ...planned.days, sessions: planned.days.sessions.flatMap((one) => heldSession(one, asOf, sizes, because)) },
+  };
+}
+
+/**
+ * What is told of a week under way of which more was done than written. `leapFrom` are the contacts from which the whole
+ * week would be a leap, unless the coach has waived its rise.
+ */
+function findingsOnRunningWeek(
+  plan: Plan,
+  athlete: Athlete,
+  starts: Day,
+  asOf: Day,
+  { planned, held, leapFrom }: { readonly planned: PlannedWeek; readonly held: PlannedWeek; readonly leapFrom: number },
+): readonly Diagnostic[] {
+  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
+  const largest = largestOf(far.rows);
+  const { boundBy, contacts: wanted } = planned.contacts;
+  if (overOf(far) === 0 || largest === undefined || (boundBy === 'pain-hold' && wanted === 0)) return [];
+  const params = {
+    athlete: athlete.name,
+    week: isoDate(starts),
+    until: isoDate(asOf - 1),
+    done: far.done,
+    written: far.written,
+    planned: wanted,
+    before: sumOf(jumpsLeft(planned.days, asOf)),
+    left: sumOf(jumpsLeft(held.days, asOf)),
+    byHand: boundBy === 'programme',
+    here: largest.contacts ?? ('' as const),
+  };
+  const severity = far.done > leapFrom ? ('warning' as const) : undefined;
+  return [
+    problem('schedule/week-over-plan', { params, span: largest.span, severity, athlete: athlete.id, week: starts }),
+  ];
+}
+
+/** Of equal ones the first; a row as written is the smallest, as no slip of a finger is in it. */
+const largestOf = (rows: readonly DoneRow[]): DoneRow | undefined =>
+  rows.reduce<DoneRow | undefined>(
+    (most, row) => (most === undefined || (row.contacts ?? 0) > (most.contacts ?? 0) ? row : most),
+    undefined,
+  );
+
+/** In whole steps. */
+const overOf = ({ done, written }: SoFar): number => Math.max(0, roundDown(done - written));
+
+const jumpsLeft = ({ sessions }: DaysWeek, asOf: Day): readonly ScheduledSession[] =>
+  sessions.filter(({ day, contacts }) => day >= asOf && contacts > 0);
+
+const sumOf = (sessions: readonly ScheduledSession[]): number =>
+  sessions.reduce((sum, { contacts }) => sum + contacts, 0);
+
+function soFar({ contacts, days }: PlannedWeek, rows: readonly DoneRow[], from: Day): SoFar {
+  const aSession = Math.floor(contacts.contacts / Math.max(1, contacts.possible));
+  const dates = [...new Set(rows.map(({ day }) => day))];
+  const doneOn = (day: Day): number => {
+    const sheets = days.sessions.filter((session) => session.day === day);
+    // A row as written on a day without a sheet is one of the week's sessions on another day.
+    const asWritten = sheets.length === 0 ? aSession : sumOf(sheets);
+    const mine = rows.filter((row) => row.day === day);
+    const counted = mine.reduce((sum, row) => sum + (row.contacts ?? 0), 0);
+    return mine.some((row) => row.contacts === undefined) ? Math.max(counted, asWritten) : counted;
+  };
+  return {
+    from,
+    done: dates.reduce((sum, day) => sum + doneOn(day), 0),
+    written: sumOf(days.sessions.filter(({ day }) => day < from)),
+    rows,
+  };
+}
+
+/**
+ * Contacts of the sessions that are left, by session. Fewer sessions rather than tiny ones, the last of them, as those are
+ * furthest from what was done; and none where what is left isn't worth one.
+ */
+function sizesLeft(
+  left: readonly ScheduledSession[],
+  over: number,
+  { sessionCeiling }: ContactsWeek,
+): ReadonlyMap<ScheduledSession, number> {
+  const sizes = left.map(({ contacts }) => contacts);
+  const keep = Math.max(0, sumOf(left) - over);
+  const worthwhile = Math.min(VOLUME.leastSession, Math.floor(Math.max(...sizes) / 2));
+  const parts = keep < worthwhile ? [] : splitWeek(keep, Math.min(...sizes), sessionCeiling, left.length);
+  const chosen = left.slice(left.length - parts.length).toSorted((a, b) => b.contacts - a.contacts);
+  return new Map(left.map((session) => [session, parts[chosen.indexOf(session)] ?? 0]));
+}
+
+function reasonOf({ done, written, rows }: SoFar, { contacts }: ContactsWeek): Reason {
+  const params = { done, written, planned: contacts };
+  return { about: 'contacts', by: 'record', params, spans: rows.map(({ span }) => span) };
+}
+
+function heldContacts(
+  week: ContactsWeek,
+  { from, written }: SoFar,
+  sizes: ReadonlyMap<ScheduledSession, number>,
+  because: Reason,
+): ContactsWeek {
+  const contacts = [...sizes.values()].reduce((sum, size) => sum + size, written);
+  const { done = 0, planned = 0 } = because.params;
+  const bound: Bound = {
+    by: 'record',
+    most: contacts,
+    params: { done: Number(done), written, planned: Number(planned) },
+    spans: because.spans,
+  };
+  const told = { ...because, params: { ...because.params, contacts, most: week.most } };
+  return {
+    ...week,
+    contacts,
+    boundBy: 'record',
+    underWay: { from, planned: week.contacts },
+    bounds: [...week.bounds, bound],
+    reasons: week.reasons.map((reason) => (reason.about === 'contacts' ? told : reason)),
+  };
+}
+
+/** Without its jumps a session still lifts, or is none. */
+function heldSession(
+  session: ScheduledSession,
+  asOf: Day,
+  sizes: ReadonlyMap<ScheduledSession, number>,
+  because: Reason,
+): readonly ScheduledSession[] {
+  const contacts = sizes.get(session);
+  if (session.day < asOf || contacts === undefined || contacts === session.contacts) return [session];
+  if (contacts > 0) return [{ ...session, contacts, reasons: [...session.reasons, because] }];
+  if (!session.lifts) return [];
+  const reasons = session.reasons.filter(({ about }) => about !== 'day' && about !== 'drops');
+  return [{ ...session, contacts, dropsAllowed: false, primer: false, reasons: [...reasons, because] }];
+}

@@ -1,0 +1,219 @@
+// The week that is under way when a season is planned: what was done of it over its sheets is taken from what is left. The
+// first week has jumps on Tuesday and Thursday and 120 contacts; severe is over 156.
+
+import { describe, expect, it, test } from 'vitest';
+import { auditAthlete } from '../../../src/audit/audit.ts';
+import type { BuiltAthlete, BuiltWeek } from '../../../src/build/types.ts';
+import { compilePlan } from '../../../src/compile.ts';
+import type { Diagnostic } from '../../../src/diagnostics/types.ts';
+import type { DoneRow, Pin, Plan } from '../../../src/plan/types.ts';
+import { isoDate } from '../../../src/util/days.ts';
+import { day } from '../date.ts';
+import { planOf } from '../plan/loaded.ts';
+import { athlete, EVERYBODY, HERE, plan, slot } from './make-plan.ts';
+
+const CODE = 'schedule/week-over-plan';
+
+const on = (date: string, contacts?: number, change: Partial<DoneRow> = {}): DoneRow => ({
+  day: day(date),
+  athlete: 'ada',
+  kind: 'session',
+  ...(contacts !== undefined && { contacts }),
+  span: HERE,
+  ...change,
+});
+
+const PINNED: Pin = {
+  effects: [{ kind: 'contacts', contactsAWeek: 120 }],
+  range: { from: day('2027-01-04'), until: day('2027-01-10') },
+  who: EVERYBODY,
+  because: 'even numbers',
+  span: HERE,
+};
+
+/** Jumps on Tuesday and Thursday, as Saturday takes lifts alone. */
+function season(done: readonly DoneRow[], change: Partial<Plan> = {}): Plan {
+  return plan(
+    { starts: '2027-01-04', ends: '2027-04-25' },
+    {
+      slots: [slot(1), slot(3), slot(5, { use: 'lifts' })],
+      athletes: [athlete('intermediate', 60)],
+      pins: [PINNED],
+      record: { done, tests: [] },
+      ...change,
+    },
+  );
+}
+
+interface Found {
+  readonly plan: Plan;
+  readonly built: BuiltAthlete;
+  readonly weeks: BuiltAthlete['weeks'];
+  readonly week: BuiltWeek;
+  readonly told: readonly Diagnostic[];
+}
+
+/** As planned on a day; the first week is told. */
+function found(planned: Plan, asOf = '2027-01-07'): Found {
+  const build = compilePlan(planned, { asOf: day(asOf) });
+  const [built] = [...build.athletes];
+  const [week] = built?.weeks ?? [];
+  if (built === undefined || week === undefined) throw new Error('nobody was built');
+  return {
+    plan: build.plan,
+    built,
+    weeks: built.weeks,
+    week,
+    told: built.diagnostics.filter(({ code }) => code === CODE),
+  };
+}
+
+const jumpsOf = ({ sessions }: BuiltWeek): readonly (readonly [string, number])[] =>
+  sessions.filter(({ contacts }) => contacts > 0).map((one) => [isoDate(one.day), one.contacts]);
+
+const TUESDAY = ['2027-01-05', 60] as const;
+
+describe('a week under way of which more was done than written', () => {
+  test.each([
+    { done: 60, left: 60 },
+    { done: 64, left: 60 },
+    { done: 65, left: 55 },
+    { done: 90, left: 30 },
+    // Less than is worth a session.
+    { done: 95, left: 0 },
+    { done: 400, left: 0 },
+  ])('has $left contacts left after $done of 60', ({ done, left }) => {
+    const { week, told } = found(season([on('2027-01-05', done)]));
+    expect(jumpsOf(week)).toEqual(left === 0 ? [TUESDAY] : [TUESDAY, ['2027-01-07', left]]);
+    expect(week.contacts).toBe(60 + left);
+    expect(week.boundBy === 'record').toBe(left < 60);
+    expect(told).toHaveLength(left < 60 ? 1 : 0);
+    if (left < 60) expect(told[0]?.params).toMatchObject({ done, written: 60, planned: 120, before: 60, left });
+  });
+
+  it('keeps its lifting, the sheets of its days so far, and what the weeks behind it are planned from', () => {
+    const [usual, held] = [found(season([on('2027-01-05', 60)])), found(season([on('2027-01-05', 400)]))];
+    const liftsOf = ({ week }: Found): readonly (readonly [string, boolean])[] =>
+      week.sessions.map((one) => [isoDate(one.day), one.lifts]);
+    expect(liftsOf(held)).toEqual(liftsOf(usual));
+    expect(held.week.sessions[0]).toEqual(usual.week.sessions[0]);
+    expect(held.week.adapted).toBe(usual.week.adapted);
+    expect(held.weeks.slice(1).map(({ contacts }) => contacts)).toEqual(
+      usual.weeks.slice(1).map(({ contacts }) => contacts),
+    );
+  });
+
+  it('is told as a notice, and as a warning where it is a leap already that nobody has waived', () => {
+    const range = { from: day('2027-01-04'), until: day('2027-01-10') };
+    const waivers = [{ rule: 'weekly-rise' as const, range, who: EVERYBODY, because: 'camp', span: HERE }];
+    const severityOf = (contacts: number, change: Partial<Plan> = {}): string | undefined =>
+      found(season([on('2027-01-05', contacts)], change)).told[0]?.severity;
+    expect(severityOf(156)).toBe('notice');
+    expect(severityOf(157)).toBe('warning');
+    expect(severityOf(157, { waivers })).toBe('notice');
+  });
+
+  it('is told where nothing is left to cut as well', () => {
+    const { week, told } = found(season([on('2027-01-05', 60), on('2027-01-07', 80)]), '2027-01-08');
+    expect(week).toMatchObject({ contacts: 120, boundBy: 'pin' });
+    expect(told[0]?.message).toMatch(/140 contacts .* where 120 were written: no jumps are left in the week$/u);
+  });
+
+  it('gives the last days what is left where there are several, and no session more than it had', () => {
+    const pins: readonly Pin[] = [{ ...PINNED, effects: [{ kind: 'phase', phase: 'power' }] }];
+    const athletes = [athlete('advanced', 100)];
+    const planned = (done: number): Found =>
+      found(season([on('2027-01-04', done)], { slots: [slot(0), slot(2), slot(4)], athletes, pins }), '2027-01-05');
+    const before = jumpsOf(planned(0).week);
+    expect(before.map(([date]) => date)).toEqual(['2027-01-04', '2027-01-06', '2027-01-08']);
+    const total = before.reduce((sum, [, contacts]) => sum + contacts, 0);
+    const first = before[0]?.[1] ?? 0;
+    const after = jumpsOf(planned(total - 40).week).slice(1);
+    expect(after).toEqual([['2027-01-08', 40]]);
+    const both = jumpsOf(planned(first + 20).week).slice(1);
+    expect(both.map(([date]) => date)).toEqual(['2027-01-06', '2027-01-08']);
+    both.forEach(([, contacts], at) => expect(contacts).toBeLessThanOrEqual(before[at + 1]?.[1] ?? 0));
+  });
+
+  it('counts a row as written as its sheet, and on a day without one as a session of the week', () => {
+    expect(found(season([on('2027-01-05')])).told).toEqual([]);
+    const moved = [on('2027-01-06')];
+    expect(found(season(moved)).told).toEqual([]);
+    const besides = found(season([on('2027-01-05'), on('2027-01-06')]));
+    expect(besides.told[0]?.params).toMatchObject({ done: 120, written: 60, left: 0 });
+    expect(jumpsOf(besides.week)).toEqual([TUESDAY]);
+  });
+
+  it('leaves what is written by hand, and tells it', () => {
+    const jumps = '[{ drill: pogo, sets: 6, reps: 10 }]';
+    const byHand = planOf({
+      'season.yaml': `footfall: 1
+season: { title: Spring, starts: 2027-01-04, ends: 2027-04-25 }
+places: { hall: {} }
+slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]
+athletes: { ada: { level: intermediate, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
+programmes: { block: [{ week: 1, tuesday: ${jumps}, thursday: ${jumps} }] }
+use: [{ programme: block, from: 2027-01-04 }]
+record: { done: done.csv }
+`,
+      'done.csv': 'date,athlete,kind,contacts,minutes,effort,pain,note\n2027-01-05,ada,session,400,,,,\n',
+    });
+    const { week, told } = found(byHand);
+    expect(jumpsOf(week)).toEqual([TUESDAY, ['2027-01-07', 60]]);
+    expect(told[0]?.message).toContain('the 60 that are left are written by hand, and stay');
+    expect(told[0]?.help).toContain('write less for the days that are left');
+  });
+});
+
+describe('a week under way is not held', () => {
+  test.each<{ name: string; done: readonly DoneRow[]; asOf?: string }>([
+    { name: 'by less than was written, which is not made up for', done: [on('2027-01-05', 20)] },
+    { name: 'by a session that was done instead of another', done: [on('2027-01-06', 60)] },
+    { name: 'on its first day', done: [on('2027-01-04', 400)], asOf: '2027-01-04' },
+    { name: 'by what is of another week', done: [on('2027-01-03', 400)] },
+    { name: 'by what is to come', done: [on('2027-01-08', 400)] },
+  ])('$name', ({ done, asOf }) => {
+    const { week, told } = found(season(done), asOf);
+    expect(jumpsOf(week)).toEqual([TUESDAY, ['2027-01-07', 60]]);
+    expect(told).toEqual([]);
+  });
+
+  it('nor told where pain stops it', () => {
+    const { week, told } = found(season([on('2027-01-05', 60, { pain: 8 })]));
+    expect(week).toMatchObject({ contacts: 0, boundBy: 'pain-hold' });
+    expect(told).toEqual([]);
+  });
+});
+
+describe('the audit', () => {
+  const planned = season([on('2027-01-05', 110)]);
+
+  it('finds nothing in a week that was held', () => {
+    const { built } = found(planned);
+    expect(
+      built.diagnostics.filter(({ code, week }) => code.startsWith('rule/') && week === day('2027-01-04')),
+    ).toEqual([]);
+    expect(built.diagnostics.map(({ code }) => code)).not.toContain('audit/adapted-volume');
+  });
+
+  it('adds what was done over to what is left', () => {
+    const { built, weeks, week, plan: known } = found(season([on('2027-01-05', 80)]));
+    expect(jumpsOf(week)).toEqual([TUESDAY, ['2027-01-07', 40]]);
+    // The same row with another number: 50 over, and 40 left, where the week was to have 120 and may rise to 132.
+    const more = { ...known, record: { done: [on('2027-01-05', 110)], tests: [] } };
+    const all = weeks.map(({ week: number, starts }) => ({ week: number, starts }));
+    const rises = auditAthlete(more, { ...built, athlete: more.athletes[0] ?? built.athlete, diagnostics: [] }, all);
+    const [rise] = rises.diagnostics.filter(({ code }) => code === 'rule/weekly-rise');
+    expect(rise).toMatchObject({ week: day('2027-01-04'), params: { found: 150, most: 132 } });
+  });
+
+  it('judges an easy week by what its run was planned at', () => {
+    const done = ['2027-01-05', '2027-01-07', '2027-01-12', '2027-01-14'].map((date) => on(date, 60));
+    const { built } = found(season([...done, on('2027-01-19', 400)]), '2027-01-21');
+    const [running, easy] = built.weeks.slice(2);
+    expect(running).toMatchObject({ kind: 'load', boundBy: 'record' });
+    expect(easy?.kind).toBe('deload');
+    expect(easy?.contacts).toBeGreaterThanOrEqual(running?.contacts ?? Infinity);
+    expect(built.diagnostics.map(({ code }) => code)).not.toContain('rule/deload-depth');
+  });
+});
