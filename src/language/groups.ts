@@ -55,7 +55,7 @@ function refuse(issues: Issue[]): undefined {
 
 function readKey(
   key: string,
-  { read, isOptional }: Shape<unknown, boolean>,
+  { read, isOptional, notes }: Shape<unknown, boolean>,
   input: Group,
   fields: Record<string, unknown>,
   issues: Issue[],
@@ -64,7 +64,16 @@ function readKey(
   if (written === undefined && isOptional) return;
   const before = issues.length;
   fields[key] = read(written, issues);
-  if (issues.length > before) stepBefore(key, issues, before);
+  if (issues.length === before) return;
+  addWords(issues, before, notes);
+  stepBefore(key, issues, before);
+}
+
+/** Adds what an editor is told of the key to what says that it isn't there, or is of another kind. */
+function addWords(issues: Issue[], at: number, { description }: JsonShape): void {
+  const issue = issues[at];
+  if (issue?.kind !== 'wrong kind' || issue.path.length > 0 || typeof description !== 'string') return;
+  issues[at] = { ...issue, says: description };
 }
 
 /** For the schema: exactly one of these keys is written. The decoder leaves it to the plan, which says it in words. */

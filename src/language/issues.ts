@@ -7,11 +7,11 @@ import type { Node } from '../read/types.ts';
 import type { Span } from '../source/types.ts';
 import type { Located } from './authored.ts';
 import { findHome } from './homes.ts';
-import { INSTEAD, meantKey } from './meant.ts';
+import { ELSEWHERE, INSTEAD, meantKey } from './meant.ts';
 import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
 import { inWords } from '../util/in-words.ts';
-import type { At, Issue, UnknownKeys, Wanted } from './shape.ts';
+import type { At, Issue, UnknownKeys, WrongKind } from './shape.ts';
 
 /** The problems of one item, in the order of its shape, each mistake once. */
 export function diagnose(item: Located, issues: readonly Issue[]): readonly Diagnostic[] {
@@ -23,7 +23,7 @@ export function diagnose(item: Located, issues: readonly Issue[]): readonly Diag
     if (isUngrouped(found, issue)) {
       if (seen.has(found.node)) return [];
       seen.add(found.node);
-      return [wrongKind(keyOf(item, steps, found), found.node, 'a group of keys', atOf(item, steps, found))];
+      return [wrongKind(keyOf(item, steps, found), found.node, GROUP_WANTED, atOf(item, steps, found))];
     }
     return !found.whole && unsaid.has(pathText('', steps)) ? [] : diagnoseIssue(item, issue, steps, found);
   });
@@ -104,8 +104,8 @@ function diagnoseIssue(item: Located, issue: Issue, steps: readonly Step[], foun
   if (issue.kind === 'unknown keys') return unknownKeys(item, found.node, steps, issue);
   const at = atOf(item, steps, found);
   if (issue.kind === 'refused') return [issue.refusal(at)];
-  if (!found.whole) return [missingKey(item, steps, at, issue.words)];
-  return [wrongKind(keyOf(item, steps, found), found.node, issue.wanted, at)];
+  if (!found.whole) return [missingKey(item, steps, at, issue)];
+  return [wrongKind(keyOf(item, steps, found), found.node, issue, at)];
 }
 
 function spanOf(item: Located, found: Found): At['span'] {
@@ -140,12 +140,25 @@ export function unknownKeyProblem(key: string, known: readonly string[], at: At,
   const meant = meantKey(key, known);
   if (meant !== undefined) return misspeltProblem(key, meant, at, where);
   const belongs = findHome(key);
-  if (belongs !== undefined) return problem('language/misplaced-key', { ...at, params: { key, where, belongs } });
+  if (belongs !== undefined) {
+    const params = { key, where, belongs };
+    return problem('language/misplaced-key', { ...at, params, ...helpMisplaced(key, known) });
+  }
   return problem('language/unknown-key', {
     ...at,
     params: { key, where },
     help: INSTEAD.get(key) ?? `the keys here are ${known.join(', ')}`,
   });
+}
+
+/** Groups of few keys have mostly another one that was meant. */
+const FEW_KEYS = 8;
+
+function helpMisplaced(key: string, known: readonly string[]): { readonly help?: string } {
+  const instead = ELSEWHERE.get(key);
+  if (instead !== undefined) return { help: instead };
+  const few = known.length > 0 && known.length <= FEW_KEYS;
+  return few ? { help: `look at the indentation; the keys here are ${known.join(', ')}` } : {};
 }
 
 /** `in athletes.mira`, `in pins #2`, or for the file itself `at the left edge of a plan file`. */
@@ -158,15 +171,26 @@ function counted(path: string): string {
   return path.replaceAll(/\[(\d+)\]/g, (_, index: string) => ` #${String(Number(index) + 1)}`);
 }
 
-function missingKey(item: Located, steps: readonly Step[], at: At, words: readonly string[]): Diagnostic {
+function missingKey(item: Located, steps: readonly Step[], at: At, issue: Issue & WrongKind): Diagnostic {
   const key = String(steps.at(-1) ?? '');
   const where = whereOf(pathText(item.path, steps.slice(0, -1)));
   if (key === 'because') return problem('language/because-missing', { ...at, params: { where } });
-  const help = words.length === 0 ? {} : { help: `write ${key}: ${inWords(words, 'or')}` };
-  return problem('language/missing-key', { ...at, params: { key, where }, ...help });
+  return problem('language/missing-key', { ...at, params: { key, where }, ...howMissing(key, issue) });
 }
 
-function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic {
+/** The words that fit, or what an editor is told of the key. */
+function howMissing(key: string, { words, says }: WrongKind): { readonly help?: string } {
+  if (words.length > 0) return { help: `write ${key}: ${inWords(words, 'or')}` };
+  if (says === undefined) return {};
+  return { help: `write \`${key}:\`, ${asClause(says)}` };
+}
+
+const GROUP_WANTED = { wanted: 'a group of keys' } as const;
+
+type Kind = Pick<WrongKind, 'wanted' | 'says'>;
+
+function wrongKind(key: string, node: Node, kind: Kind, at: At): Diagnostic {
+  const { wanted } = kind;
   if (node.kind === 'scalar' && node.value === null)
     return problem('language/empty-value', { ...at, params: { wanted } });
   const glued = node.kind === 'scalar' ? /^([\w-]+):\S/u.exec(node.text)?.[1] : undefined;
@@ -176,16 +200,21 @@ function wrongKind(key: string, node: Node, wanted: Wanted, at: At): Diagnostic 
   return problem('language/wrong-kind', {
     ...at,
     params: { key, wanted, found: kindOf(node) },
-    help: howTo(wanted, node),
+    help: howTo(kind, node, /\[\d+\]\.[\w-]+$/u.test(at.path)),
   });
 }
 
-/** A list where one value stands: who wrote it wants the same said of each. */
-function howTo(wanted: Wanted, node: Node): string {
-  return wanted === 'a single value' && node.kind === 'sequence' && node.items.length > 1
-    ? 'write one of them, and an item of its own for each of the others'
-    : HOW[wanted];
+/** A list where one value stands: who wrote it in an item of a list wants the same said of each. */
+function howTo({ wanted, says }: Kind, node: Node, isOfList: boolean): string {
+  if (wanted === 'a list' && node.kind === 'scalar' && /^[\w-]+$/u.test(node.text)) return `write [${node.text}]`;
+  if (wanted !== 'a single value' || node.kind !== 'sequence') return HOW[wanted];
+  if (isOfList && node.items.length > 1) return 'write one of them, and an item of its own for each of the others';
+  return says === undefined ? HOW[wanted] : `${HOW[wanted]}: ${asClause(says)}`;
 }
+
+/** A sentence as the end of another one, which has no full stop. */
+const asClause = (sentence: string): string =>
+  `${sentence.charAt(0).toLowerCase()}${sentence.slice(1).replace(/\.$/u, '')}`;
 
 /** How each kind is written. */
 const HOW = {

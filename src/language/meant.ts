@@ -6,6 +6,7 @@ import { nearest } from '../util/did-you-mean.ts';
 /** Other words for keys; of several keys the first that the group has. */
 const ALSO_CALLED: ReadonlyMap<string, readonly string[]> = new Map(
   Object.entries({
+    from: ['since', 'starts', 'date'],
     to: ['until'],
     till: ['until'],
     end: ['ends', 'until'],
@@ -31,6 +32,9 @@ const ALSO_CALLED: ReadonlyMap<string, readonly string[]> = new Map(
     team: ['squad', 'squads'],
     player: ['athletes'],
     '1rm': ['max'],
+    by: ['signed', 'decided'],
+    'signed-by': ['signed'],
+    'decided-by': ['decided'],
     comment: ['note'],
     importance: ['prepare'],
     priority: ['prepare'],
@@ -91,6 +95,11 @@ export const INSTEAD: ReadonlyMap<string, string> = new Map([
   ['absent', DAYS_AWAY],
   ['injuries', DAYS_AWAY],
   ['injured', DAYS_AWAY],
+]);
+
+/** What to do about a key that has its place in a plan, and another one here. */
+export const ELSEWHERE: ReadonlyMap<string, string> = new Map([
+  ['sport', 'a plan has one sport: squads of another one have a plan of their own'],
 ]);
 
 const MOST_ID = 64;

@@ -32,11 +32,13 @@ export interface UnknownKeys {
 }
 
 /** Something else than is wanted, or nothing. */
-interface WrongKind {
+export interface WrongKind {
   readonly kind: 'wrong kind';
   readonly wanted: Wanted;
   /** The words that would fit. */
   readonly words: readonly string[];
+  /** What an editor is told of the key. */
+  readonly says?: string;
 }
 
 interface Refused {

@@ -6,6 +6,7 @@ import type { Item } from '../language/authored.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { findClearance, CLEARANCES } from '../library/clearances.ts';
+import { inWords } from '../util/in-words.ts';
 import { canEstimate, ESTIMATE_REPS, estimateOneRepMax } from '../library/one-rep-max.ts';
 import { LEVELS } from '../library/types.ts';
 import { isoDate } from '../util/days.ts';
@@ -180,13 +181,9 @@ function clearedOf(scope: Scope, item: FieldsItem): ReadonlySet<string> | undefi
     has: (name: string) => findClearance(name) !== undefined,
     keys: () => CLEARANCES.map(({ id }) => id),
   };
-  const bound = boundNames(
-    scope,
-    namesOf('clearance', words, scope.library.drills),
-    item.value.cleared ?? [],
-    item,
-    'cleared',
-  );
+  const hint = `write ${inWords([...words.keys()], 'or')}, or the id of a drill`;
+  const known = { ...namesOf('clearance', words, scope.library.drills), hint };
+  const bound = boundNames(scope, known, item.value.cleared ?? [], item, 'cleared');
   return bound === undefined ? undefined : new Set(bound);
 }
 
