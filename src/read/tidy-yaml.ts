@@ -4,6 +4,7 @@
 
 import { parseDocument } from 'yaml';
 import { hasErrors } from '../diagnostics/collector.ts';
+import { problem } from '../diagnostics/problem.ts';
 import type { Staged } from '../diagnostics/types.ts';
 import { sourceFile } from '../source/source-file.ts';
 import type { SourceFile } from '../source/types.ts';
@@ -17,11 +18,18 @@ const MOST_COLUMNS = 140;
 /** Comments inside brackets may move once before they stay. */
 const MOST_ROUNDS = 4;
 
-/** The tidy text, or undefined for a file with mistakes in it, which are told. */
+/**
+ * The tidy text, or undefined for a file with mistakes in it, which are told. A table or notes read as YAML are one long
+ * text, whose lines would be run together: what holds no keys is a mistake, too.
+ */
 export function tidyYaml(file: SourceFile): Staged<string | undefined> {
   const { value, diagnostics } = parseYaml(file);
   if (value.isBroken || hasErrors(diagnostics)) return { value: undefined, diagnostics };
-  return { value: settled(file, value.root), diagnostics };
+  const { root } = value;
+  if (root.kind === 'map' || (root.kind === 'scalar' && root.value === null))
+    return { value: settled(file, root), diagnostics };
+  const found = root.kind === 'sequence' ? 'a list' : 'a single text';
+  return { value: undefined, diagnostics: [problem('language/not-a-plan', { params: { found }, span: root.span })] };
 }
 
 /** The shape that stays as it is; the text itself where there is none of the same meaning. */

@@ -151,6 +151,34 @@ describe('files', () => {
     expect((await footfall(['format', join(folder, 'none.yaml')])).status).toBe(2);
   });
 
+  test.each(['done.csv', 'notes.md', 'plan.json', 'season'])(
+    'of another kind are left as they are: %s',
+    async (name) => {
+      const path = join(folder, name);
+      const text = 'date,athlete,kind\n2027-01-05,mira,session\n2027-01-07,mira,session\n';
+      writeFileSync(path, text);
+      const ran = await footfall(['format', path]);
+      expect(ran).toEqual({
+        status: 2,
+        out: '',
+        err: `footfall: ${path} is no YAML file by its name, and is left as it is\n`,
+      });
+      expect(readFileSync(path, 'utf8')).toBe(text);
+    },
+  );
+
+  test.each(['date,athlete\n2027-01-05,mira\n', '- a\n-   b\n', '"a\n b"\n'])(
+    'that hold no keys are left as they are: %j',
+    async (text) => {
+      const path = join(folder, 'done.yaml');
+      writeFileSync(path, text);
+      const ran = await footfall(['format', path]);
+      expect(ran.status).toBe(1);
+      expect(ran.err).toContain('[language/not-a-plan]');
+      expect(readFileSync(path, 'utf8')).toBe(text);
+    },
+  );
+
   test('can come in and go out through a pipe', async () => {
     const ran = await shell(`printf 'a:   1\\n' | $f format -`);
     expect(ran).toEqual({ status: 0, out: 'a: 1\n', err: '' });

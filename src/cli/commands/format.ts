@@ -13,15 +13,24 @@ import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import type { FormatRequest } from '../file-requests.ts';
 import { failureStatus } from '../open-plan.ts';
-import { lined } from '../session.ts';
+import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { folderOf, tellFindings } from '../tell-findings.ts';
 
 const STANDARD_INPUT = '-';
+const YAML = /\.ya?ml$/iu;
 
-/** Names the files that changed, or with `check` would; then the status says that there are some. */
+/** A file of another kind: a table or a page of notes is YAML to a parser, and wouldn't be itself any more. */
+const isOther = (plan: string, { files }: Session): boolean =>
+  plan !== STANDARD_INPUT && files.stat(plan).kind === 'file' && !YAML.test(plan);
+
+/**
+ * Names the files that changed, or with `check` would; then the status says that there are some. Status 2 for a file that
+ * isn't YAML.
+ */
 export async function format(request: FormatRequest, session: Session): Promise<ExitStatus> {
   const { plan, check = false } = request;
+  if (isOther(plan, session)) return await refuse(session, `${plan} is no YAML file by its name, and is left as it is`);
   const { files, folder, diagnostics } = plan === STANDARD_INPUT ? typed() : filesAt(plan, session);
   const tidied = files.map((file) => ({ file, tidy: tidyYaml(file) }));
   const found = [...diagnostics, ...tidied.flatMap(({ tidy }) => tidy.diagnostics)];
@@ -55,7 +64,7 @@ function typed(): PlanTexts {
 function filesAt(plan: string, session: Session): PlanTexts {
   const { value, diagnostics } = readPlan(plan, session.files);
   const isWhole = session.files.stat(plan).kind === 'folder';
-  const yaml = value.files.filter(({ path }) => /\.ya?ml$/iu.test(path));
+  const yaml = value.files.filter(({ path }) => YAML.test(path));
   const files = isWhole ? yaml : value.files.slice(0, 1);
   const paths = new Set(files.map(({ path }) => path));
   const own = diagnostics.filter(({ span }) => span === undefined || paths.has(span.file));
