@@ -16,10 +16,10 @@ export function leastSeconds(session: SessionReading): number {
   return seconds;
 }
 
-/** The sets' own time and the rests between them; a pair's rests are counted with the line it belongs to. */
+/** The sets' own time and the rests between them; a pair's rests are counted with the line it belongs to, the first. */
 function lineSeconds(line: LineReading): number {
-  const { sets, restSeconds, pairedWith } = line.line;
-  const rests = pairedWith === undefined ? restSeconds * Math.max(0, sets - 1) : 0;
+  const { order, sets, restSeconds, pairedWith = order } = line.line;
+  const rests = order <= pairedWith ? restSeconds * Math.max(0, sets - 1) : 0;
   return sets * setSeconds(line) + rests;
 }
 

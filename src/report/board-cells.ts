@@ -20,7 +20,7 @@ export interface BoardExercise {
 
 export interface BoardDose {
   readonly dose: string;
-  /** A load in the hands, and what differs from the row's usual. */
+  /** A load in the hands, what differs from the row's usual, and what the coach wants of it. */
   readonly differs: readonly string[];
   /** Where it isn't the whole group or somebody comes at another time. */
   readonly who?: readonly BoardWho[];
@@ -61,7 +61,8 @@ function exerciseOf(entries: readonly Entry[], members: readonly Attendance[], r
   const own = startOf(entries);
   const isOff = Math.abs(own - row.from) >= SHEETS.boardGroupOffMinutes;
   const facts: ExerciseFacts = { members, usual: row.usual, from: isOff ? own : row.from };
-  const keyOf = (entry: Entry): string => [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet)].join('|');
+  const keyOf = (entry: Entry): string =>
+    [entry.sheet.dose, ...loadInHand(entry), ...manner(entry.sheet), ...said(entry.sheet)].join('|');
   return {
     name: entries[0]?.sheet.name ?? '',
     ...(isOff && { at: own }),
@@ -97,7 +98,11 @@ function doseOf(entries: readonly Entry[], facts: ExerciseFacts): readonly Board
   return [
     {
       dose: first.sheet.dose,
-      differs: [...loadInHand(first), ...manner(first.sheet).filter((words) => !facts.usual.includes(words))],
+      differs: [
+        ...loadInHand(first),
+        ...manner(first.sheet).filter((words) => !facts.usual.includes(words)),
+        ...said(first.sheet),
+      ],
       ...(who.length > 0 && { who }),
     },
   ];
@@ -148,4 +153,10 @@ export const startOf = (entries: readonly Entry[]): number => Math.round(middle(
 export const manner = ({ effort, rest }: SheetLine): readonly string[] => [
   ...(effort === undefined ? [] : [effort]),
   `rest ${rest}`,
+];
+
+/** What it is paired with, the tempo, the coach's note. */
+export const said = ({ pair, notes }: SheetLine): readonly string[] => [
+  ...(pair === undefined ? [] : [pair.words(pair.name)]),
+  ...notes,
 ];

@@ -7,7 +7,7 @@ import type { Library } from '../library/index.ts';
 import { SHEETS } from '../library/sheets.ts';
 import type { Part, Plan } from '../plan/types.ts';
 import type { Attendance } from './attendance.ts';
-import { cellOf, loadInHand, manner, middle, startOf } from './board-cells.ts';
+import { cellOf, loadInHand, manner, middle, said, startOf } from './board-cells.ts';
 import type { BoardCell, Entry, RowFacts } from './board-cells.ts';
 
 export interface BoardRow extends RowFacts {
@@ -29,7 +29,7 @@ export interface BoardOwnLine {
   readonly at: number;
   readonly exercise: string;
   readonly dose: string;
-  /** A load in the hands, how hard, the rest. */
+  /** A load in the hands, how hard, the rest, and what the coach wants of it. */
   readonly manner: readonly string[];
 }
 
@@ -104,7 +104,7 @@ const ownLine = (entry: Entry): BoardOwnLine => ({
   at: Math.round(entry.time.from),
   exercise: entry.sheet.name,
   dose: entry.sheet.dose,
-  manner: [...loadInHand(entry), ...manner(entry.sheet)],
+  manner: [...loadInHand(entry), ...manner(entry.sheet), ...said(entry.sheet)],
 });
 
 /** The lines of one athlete, each under its kind; the second of a kind in a session is a kind of its own. */

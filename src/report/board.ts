@@ -187,7 +187,7 @@ function attendanceOf(plan: Plan, { athlete, session, firsts }: Coming, name: st
     name,
     group,
     session,
-    lines: session.lines.map((line) => sheetLine({ plan, athlete, place }, line)),
+    lines: session.lines.map((line) => sheetLine({ plan, athlete, place, lines: session.lines }, line)),
     times: lineTimes(plan.library, session),
     firsts,
   };

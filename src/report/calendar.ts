@@ -95,7 +95,7 @@ function summaryOf({ jumps, lifts }: Pick<BuiltSession, 'jumps' | 'lifts'>): str
 
 function linesOf(plan: Plan, athlete: Athlete, { lines, slot }: BuiltSession): string {
   return lines
-    .map((line) => sheetLine({ plan, athlete, place: slot.place }, line))
+    .map((line) => sheetLine({ plan, athlete, place: slot.place, lines }, line))
     .map(({ name, dose, load }) => `${name} ${dose}${load === undefined ? '' : `, ${load}`}`)
     .join('\n');
 }

@@ -21,7 +21,8 @@ import { sheetLine } from './sheet-line.ts';
 import type { SheetLine } from './sheet-line.ts';
 import { weekPurpose } from './week-purpose.ts';
 
-export interface CardLine extends SheetLine {
+/** Lines are numbered on the card, so that a pair is told by number. */
+export interface CardLine extends Omit<SheetLine, 'pair' | 'estimated'> {
   readonly order: number;
 }
 
@@ -93,8 +94,19 @@ function cardSession(plan: Plan, athlete: Athlete, session: BuiltSession): CardS
     minutes: session.minutes,
     ...(session.minutes > minutes && { overSlotOf: minutes }),
     warmUpMinutes: warmUpMinutes(session),
-    lines: session.lines.map((line) => ({ order: line.order, ...sheetLine({ plan, athlete, place }, line) })),
+    lines: session.lines.map((line) =>
+      cardLine(line.order, sheetLine({ plan, athlete, place, lines: session.lines }, line)),
+    ),
   };
+}
+
+function cardLine(order: number, { pair, estimated, ...line }: SheetLine): CardLine {
+  const notes = [
+    ...(estimated ? ['estimated: try lighter first'] : []),
+    ...(pair === undefined ? [] : [pair.words(String(pair.order))]),
+    ...line.notes,
+  ];
+  return { order, ...line, notes };
 }
 
 /** Minutes before the first set, as they are counted in a session's length. */

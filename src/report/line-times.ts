@@ -28,7 +28,9 @@ export function lineTimes(library: Library, session: BuiltSession): readonly Lin
 }
 
 function lineSeconds(library: Library, line: BuiltLine): number {
-  const rests = line.pairedWith === undefined ? line.restSeconds * Math.max(0, line.sets - 1) : 0;
+  const { order, pairedWith = order } = line;
+  // A pair's rests are those of its first line.
+  const rests = order <= pairedWith ? line.restSeconds * Math.max(0, line.sets - 1) : 0;
   return line.sets * setSeconds(library, line) + rests + setUpSeconds(line);
 }
 

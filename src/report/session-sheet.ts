@@ -3,9 +3,12 @@
 
 import type { Build, BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { PhaseId } from '../library/types.ts';
+import { nameKey } from '../plan/athlete-facts.ts';
 import type { Athlete, Part, Plan, Season } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { doseWords, exerciseName } from './exercise-words.ts';
+import { pairOf } from './pair-words.ts';
+import type { Pair } from './pair-words.ts';
 import { percentWords } from './percent-of.ts';
 import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
@@ -57,6 +60,7 @@ export interface SheetMaker {
 }
 
 interface Attendance {
+  /** As it is written, with the id where somebody else in the plan is called the same. */
   readonly name: string;
   readonly athlete: Athlete;
   readonly week: BuiltWeek;
@@ -66,19 +70,27 @@ interface Attendance {
 /** Takes the athletes one by one; a sheet for each day and slot that somebody trains in. */
 export function createSheets({ plan }: Pick<Build, 'plan'>, selection: Selection): SheetMaker {
   const bySlot = new Map<string, Attendance[]>();
+  const nameOf = toldApart(plan.athletes);
   const add = (built: BuiltAthlete): void => {
     for (const week of selectedWeeks(selection, built)) {
       for (const session of selectedSessions(selection, week)) {
         const key = `${session.day} ${session.slot.span.file} ${session.slot.span.start}`;
         const there = bySlot.get(key) ?? [];
         bySlot.set(key, there);
-        there.push({ name: built.athlete.name, athlete: built.athlete, week, session });
+        there.push({ name: nameOf(built.athlete), athlete: built.athlete, week, session });
       }
     }
   };
   const finish = (): readonly SessionSheet[] =>
     [...bySlot.values()].map((there) => sheetOf(plan, there)).toSorted(inOrderOfTime);
   return { add, finish };
+}
+
+/** Two of one name would hear each other's dose. */
+function toldApart(athletes: readonly Athlete[]): (athlete: Athlete) => string {
+  const times = new Map<string, number>();
+  for (const { name } of athletes) times.set(nameKey(name), (times.get(nameKey(name)) ?? 0) + 1);
+  return ({ id, name }) => ((times.get(nameKey(name)) ?? 0) > 1 ? `${name} (${id})` : name);
 }
 
 const inOrderOfTime = (a: SessionSheet, b: SessionSheet): number => a.day - b.day || (a.at ?? 0) - (b.at ?? 0);
@@ -107,6 +119,7 @@ interface Entry {
   readonly name: string;
   readonly athlete: Athlete;
   readonly line: BuiltLine;
+  readonly pair: Pair | undefined;
 }
 
 const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
@@ -114,7 +127,9 @@ const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 /** Part by part; in a part the exercises by the earliest place anybody has them at. */
 function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetExercise[] {
   const byExercise = new Map<string, Entry[]>();
-  const entries = there.flatMap(({ name, athlete, session }) => session.lines.map((line) => ({ name, athlete, line })));
+  const entries = there.flatMap(({ name, athlete, session: { lines } }) =>
+    lines.map((line) => ({ name, athlete, line, pair: pairOf(plan.library, line, lines) })),
+  );
   for (const entry of entries) {
     const key = `${entry.line.part} ${entry.line.exercise}`;
     const those = byExercise.get(key) ?? [];
@@ -135,23 +150,26 @@ function exerciseOf(plan: Plan, entries: readonly Entry[]): readonly SheetExerci
   const { library, season } = plan;
   const { exercise, part } = first.line;
   const { cue = '', stop = '' } = library.drills.get(exercise) ?? library.lifts.get(exercise) ?? {};
-  const byWords = new Map<string, { readonly rest: string; readonly people: DosePerson[] }>();
-  for (const { name, athlete, line } of entries) {
-    const words = wordsOf(plan, athlete, line);
-    const dose = byWords.get(words) ?? { rest: restWords(line.restSeconds), people: [] };
-    byWords.set(words, dose);
-    dose.people.push({ name, load: lineLoad(line, season.units) });
+  const byDose = new Map<string, Omit<Dose, 'people'> & { readonly people: DosePerson[] }>();
+  for (const entry of entries) {
+    const words = wordsOf(plan, entry);
+    const rest = restWords(entry.line.restSeconds);
+    const key = `${words} ${rest}`;
+    const dose = byDose.get(key) ?? { words, rest, people: [] };
+    byDose.set(key, dose);
+    dose.people.push({ name: entry.name, load: lineLoad(entry.line, season.units) });
   }
-  const doses = [...byWords].map(([words, { rest, people }]) => ({ words, rest, people }));
+  const doses = [...byDose.values()];
   return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
 }
 
-function wordsOf(plan: Plan, athlete: Athlete, line: BuiltLine): string {
+function wordsOf(plan: Plan, { athlete, line, pair }: Entry): string {
   const { library, season } = plan;
   const details = [
     line.dropCm === undefined ? [] : `from ${heightWords(line.dropCm, season.units)}`,
     line.percent === undefined ? [] : percentWords(plan, athlete, line),
     line.reserve === undefined ? [] : `${line.reserve} in reserve`,
+    pair === undefined ? [] : pair.words(pair.name),
     line.tempo ?? [],
     line.note ?? [],
     line.own ? 'OWN' : [],

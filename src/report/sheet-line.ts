@@ -8,6 +8,8 @@ import type { Drill, Lift } from '../library/types.ts';
 import type { Athlete, Plan, TrainingPlace } from '../plan/types.ts';
 import { findEasierRung, lighterLoad } from './easier-rung.ts';
 import { exerciseName } from './exercise-words.ts';
+import { pairOf } from './pair-words.ts';
+import type { Pair } from './pair-words.ts';
 import { bestWords } from './percent-of.ts';
 import { plateWords } from './plates.ts';
 import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
@@ -28,8 +30,11 @@ export interface SheetLine {
   /** There is a weight to lift, and the athlete picks it. */
   readonly picksLoad: boolean;
   readonly rest: string;
-  /** What else the line says: a coach's note, a tempo, what it is paired with. */
+  /** What else the line says: a tempo, a coach's note. */
   readonly notes: readonly string[];
+  /** The load rests on an estimated maximum. */
+  readonly estimated: boolean;
+  readonly pair?: Pair;
   /** What to do instead, if not today. */
   readonly instead: string;
 }
@@ -39,6 +44,8 @@ export interface LineSetting {
   readonly plan: Plan;
   readonly athlete: Athlete;
   readonly place: TrainingPlace;
+  /** Lines of the session, among them what the line is paired with. */
+  readonly lines: readonly BuiltLine[];
 }
 
 /** The line in the words and units of the season, at the place it is done. */
@@ -48,6 +55,7 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
   const lift = library.lifts.get(line.exercise);
   const made = madeWords(line, lift, setting.place, season.units);
   const effort = effortWords(setting, line);
+  const pair = pairOf(library, line, setting.lines);
   return {
     name: nameInUnits(exerciseName(library, line.exercise), line.dropCm ?? drill?.dropCm ?? drill?.boxCm, season.units),
     dose: doseOnPaper(line, drill, lift),
@@ -58,6 +66,8 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
     picksLoad: picksLoad(line, lift),
     rest: restWords(line.restSeconds),
     notes: notesOf(line),
+    estimated: line.estimated && line.loadGrams !== undefined,
+    ...(pair !== undefined && { pair }),
     instead: insteadWords(setting, line, drill, lift),
   };
 }
@@ -109,13 +119,8 @@ function picksLoad({ loadGrams }: BuiltLine, lift: Lift | undefined): boolean {
   return lift !== undefined && loadGrams === undefined && lift.loading !== 'body' && lift.loading !== 'band';
 }
 
-function notesOf({ estimated, loadGrams, tempo, note, pairedWith }: BuiltLine): readonly string[] {
-  return [
-    ...(estimated && loadGrams !== undefined ? ['estimated: try lighter first'] : []),
-    ...(pairedWith === undefined ? [] : [`right after ${pairedWith}, in the same set`]),
-    ...(tempo === undefined ? [] : [`tempo ${tempo}`]),
-    ...(note === undefined ? [] : [note]),
-  ];
+function notesOf({ tempo, note }: BuiltLine): readonly string[] {
+  return [...(tempo === undefined ? [] : [`tempo ${tempo}`]), ...(note === undefined ? [] : [note])];
 }
 
 const LEAVE_OUT = 'skip it';

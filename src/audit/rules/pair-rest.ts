@@ -1,13 +1,12 @@
 // pair-rest: a rest from the heavy set to the jumps it is paired with. S10 (P). The rest of the lift's line is the one
 // between; a note with the word cluster marks jumps that belong inside the set.
 
+import { isCluster } from '../../library/pairs.ts';
 import { isoDate } from '../../util/days.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
-
-const CLUSTER = /\bcluster/i;
 
 export const pairRest = auditRule(
   'pair-rest',
@@ -19,7 +18,7 @@ export const pairRest = auditRule(
         const week = season.weekOf(session);
         const found = lift.line.restSeconds;
         if (found >= least(week) || lift.percent < heavy(week)) continue;
-        if (CLUSTER.test(lift.line.note ?? '') || CLUSTER.test(jump.line.note ?? '')) continue;
+        if (isCluster(lift.line.note) || isCluster(jump.line.note)) continue;
         find(week, {
           params: { date: isoDate(session.day), exercise: lift.line.exercise, found, wanted: least(week) },
           span: writtenPlace(lift),

@@ -71,6 +71,7 @@ function doseLines(
 function peopleWords(people: readonly DosePerson[], sheet: SessionSheet): string {
   if (sheet.people.length === 1) return people.map(({ load }) => load).join('; ');
   const loaded = people.some(({ load }) => load !== '');
-  if (!loaded && people.length === sheet.people.length) return 'everybody';
+  // Who has the same dose twice in a session stands there twice.
+  if (!loaded && new Set(people.map(({ name }) => name)).size === sheet.people.length) return 'everybody';
   return people.map(({ name, load }) => `${name} ${load}`.trimEnd()).join(loaded ? '; ' : ', ');
 }

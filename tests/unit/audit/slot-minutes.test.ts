@@ -23,6 +23,16 @@ describe('slot-minutes', () => {
     expectFinding(RULE, inSlot(22, session), 1);
   });
 
+  it('counts the rests of a pair once, with its first line', () => {
+    const pair = [
+      lift('back-squat', 5, 5, { order: 1, pairedWith: 2 }),
+      drill('pogo', 5, 1, { order: 2, pairedWith: 1 }),
+    ];
+    const session: SessionSpec = { on: 1, minutes: 10, lines: pair };
+    expectSilent(RULE, inSlot(24, session));
+    expectFinding(RULE, inSlot(22, session), 1);
+  });
+
   it('points at the slot where nothing was written by hand', () => {
     const said = found(RULE, inSlot(60, jumps(1, 40, { minutes: 90 })))[0];
     expect(said?.span).toEqual(place(3));
