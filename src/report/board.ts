@@ -94,12 +94,16 @@ interface Coming {
   readonly firsts: ReadonlySet<string>;
 }
 
-/** Whom the board of a session has to know of; the weeks before are looked through for what is new. */
+/**
+ * Whom the board of a session has to know of. The weeks before are looked through for what is new; of a week that an error
+ * kept from the sheets nobody has done anything.
+ */
 function* comingOf(built: BuiltAthlete, selection: Selection): Iterable<Coming> {
   const known = new Set<string>();
   const asked = new Set(selectedWeeks(selection, built));
   let isFirstSession = true;
   for (const week of built.weeks) {
+    if (built.blocked.has(week.week)) continue;
     const wanted = new Set(asked.has(week) ? selectedSessions(selection, week) : []);
     for (const session of week.sessions) {
       const exercises = session.lines.map(({ exercise }) => exercise);

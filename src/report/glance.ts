@@ -191,10 +191,12 @@ function levelRows(members: readonly Member[]): readonly GlanceRow[] {
   });
 }
 
+/** Of those whose week is written, where there are any. */
 function middleCell(cells: readonly GlanceCell[]): GlanceCell {
-  const middle = middleWeek(cells);
+  const written = cells.filter(({ blocked }) => !blocked);
+  const middle = middleWeek(written.length > 0 ? written : cells);
   if (middle === undefined) throw new Error('a group without members');
-  return { ...middle, blocked: cells.every(({ blocked }) => blocked) };
+  return middle;
 }
 
 function peaksOf(plan: Plan, selection: Selection): readonly PeakEvent[] {

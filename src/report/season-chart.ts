@@ -2,10 +2,10 @@
 // and the middle athlete's jumps against the most that is safe. Read by a head coach or a physio from where they stand,
 // and by anybody who passes: reasons are left out.
 
-import type { Build, BuiltAthlete, BuiltWeek } from '../build/types.ts';
+import type { Build, BuildWeek, BuiltAthlete, BuiltWeek } from '../build/types.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
-import { overlap, weekFrom } from '../plan/applies.ts';
-import type { Plan } from '../plan/types.ts';
+import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
+import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import { dayOfMonth, shortMonthName } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
@@ -21,7 +21,6 @@ export interface ChartWeek {
   readonly date: number;
   readonly month: string;
   readonly events: readonly ChartEvent[];
-  readonly closed: boolean;
 }
 
 /** Peaks before other matches, then tests. */
@@ -46,6 +45,10 @@ export interface PanelWeek {
   readonly most: number;
   /** With practice, matches and tests. */
   readonly all: number;
+  /** Nobody of the panel can train all week. */
+  readonly closed: boolean;
+  /** An error keeps everybody's week from being written: there is nothing to show. */
+  readonly barred: boolean;
 }
 
 export interface SeasonChart {
@@ -71,13 +74,14 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
   const weeks = build.weeks.filter((week) => selectsWeek(selection, week));
   const names = createSheetNames(plan);
   const nameOf: NameOf = (athlete) => names.on(athlete, plan.season.starts);
-  const bySquad = new Map<string, (readonly AthleteWeek[])[]>();
+  const bySquad = new Map<string, Member[]>();
   return {
-    add: ({ athlete, weeks: built }) => {
+    add: ({ athlete, weeks: built, blocked }) => {
       const squad = athlete.squad ?? '';
-      const rows = bySquad.get(squad) ?? [];
-      bySquad.set(squad, rows);
-      rows.push(built.filter((week) => selectsWeek(selection, week)).map(athleteWeek));
+      const members = bySquad.get(squad) ?? [];
+      bySquad.set(squad, members);
+      const shown = built.filter((week) => selectsWeek(selection, week));
+      members.push({ athlete, weeks: shown.map((week) => athleteWeek(week, blocked.has(week.week))) });
     },
     finish: () => ({
       title: plan.season.title,
@@ -85,7 +89,7 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
       weeks: weeks.map(({ week, starts }) => chartWeek(plan, week, starts)),
       panels: [...bySquad]
         .toSorted(([a], [b]) => (a < b ? -1 : 1))
-        .map(([squad, rows]) => panelOf(squad, rows, weeks.length)),
+        .map(([squad, members]) => panelOf(plan, squad, members, weeks)),
       peaks: plan.competitions
         .filter(({ prepare }) => prepare === 'peak')
         .map(({ name, range }) => `${rangeWords(range)}: ${name}`),
@@ -98,11 +102,18 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
 
 const withoutReason = ({ what, who, when }: Decision): Omit<Decision, 'because'> => ({ what, who, when });
 
-interface AthleteWeek extends PanelWeek {
+interface Member {
+  readonly athlete: Athlete;
+  /** Those of the chart. */
+  readonly weeks: readonly AthleteWeek[];
+}
+
+interface AthleteWeek extends Omit<PanelWeek, 'closed'> {
   readonly phase: PhaseId;
 }
 
-const athleteWeek = (week: BuiltWeek): AthleteWeek => ({
+const athleteWeek = (week: BuiltWeek, barred: boolean): AthleteWeek => ({
+  barred,
   phase: week.phase,
   kind: week.kind,
   contacts: week.contacts,
@@ -124,22 +135,42 @@ function chartWeek(plan: Plan, week: number, starts: number): ChartWeek {
     date: dayOfMonth(starts),
     month: shortMonthName(starts),
     events: events.filter(([, is]) => is).map(([event]) => event),
-    closed: plan.closures.some((one) => one.range.from <= range.from && range.until <= one.range.until),
   };
 }
 
-function panelOf(squad: string, rows: readonly (readonly AthleteWeek[])[], count: number): ChartPanel {
-  const columns = Array.from({ length: count }, (_, index) => rows.flatMap((row) => row[index] ?? []));
-  const title = `${squad === '' ? '' : `${squad}, `}${rows.length} ${rows.length === 1 ? 'athlete' : 'athletes'}`;
-  return { title, phases: phasesOf(columns), weeks: columns.map(panelWeek) };
+function panelOf(plan: Plan, squad: string, members: readonly Member[], weeks: readonly BuildWeek[]): ChartPanel {
+  const columns = weeks.map((_, index) => members.flatMap((member) => member.weeks[index] ?? []));
+  const people = members.map(({ athlete }) => athlete);
+  const title = `${squad === '' ? '' : `${squad}, `}${people.length} ${people.length === 1 ? 'athlete' : 'athletes'}`;
+  return {
+    title,
+    phases: phasesOf(columns),
+    weeks: columns.map((column, index) => ({
+      ...middleNumbers(column),
+      closed: isClosed(plan, people, weekFrom(weeks[index]?.starts ?? 0)),
+    })),
+  };
 }
 
-/** Numbers and kind of one athlete, who jumps that week and has the kind that most have. */
-function panelWeek(weeks: readonly AthleteWeek[]): PanelWeek {
-  const middle = middleWeek(weeks);
-  if (middle === undefined) return { kind: 'empty', contacts: 0, aSession: 0, most: 0, all: 0 };
+const NOTHING = { kind: 'empty', contacts: 0, aSession: 0, most: 0, all: 0 } as const;
+
+/** Numbers and kind of one athlete whose week is written, who jumps in it and has the kind that most have. */
+function middleNumbers(weeks: readonly AthleteWeek[]): Omit<PanelWeek, 'closed'> {
+  const middle = middleWeek(weeks.filter(({ barred }) => !barred));
+  if (middle === undefined) return { ...NOTHING, barred: weeks.length > 0 };
   const { phase: _, ...numbers } = middle;
   return numbers;
+}
+
+/** Whether a closure takes all places from all of them, all week. */
+function isClosed({ closures, slots }: Plan, people: readonly Athlete[], week: DayRange): boolean {
+  return closures.some(
+    ({ range, who, places }) =>
+      range.from <= week.from &&
+      week.until <= range.until &&
+      people.every((athlete) => appliesTo(who, athlete)) &&
+      (places === undefined || slots.every(({ place }) => places.includes(place.id))),
+  );
 }
 
 const PHASE_WORDS: Readonly<Record<PhaseId, string>> = {

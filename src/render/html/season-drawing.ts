@@ -3,7 +3,7 @@
 
 import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
-import type { ChartPanel, ChartWeek, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
 import { bold, centred, LARGE, LEFT, round, SMALL, text, USUAL, weeksAcross } from './drawing-parts.ts';
 import type { Across } from './drawing-parts.ts';
 import { h } from './element.ts';
@@ -31,7 +31,7 @@ export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize
     h('title', { id: 'chart-title' }, `${chart.title}: the table below says the same`),
     header(chart.weeks, across),
     chart.panels.map((panel, index) =>
-      panelDrawing(panel, chart.weeks, across, {
+      panelDrawing(panel, across, {
         top: HEADER + index * panelHeight,
         height: panelHeight - PANEL_GAP,
         width,
@@ -41,8 +41,17 @@ export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize
 }
 
 /** Slanted strokes from top to bottom, so that they are seen from afar. */
-function closedWeeks(weeks: readonly ChartWeek[], across: Across, top: number, bottom: number): readonly Element[] {
+function closedWeeks({ weeks }: ChartPanel, across: Across, top: number, bottom: number): readonly Element[] {
   return weeks.flatMap(({ closed }, index) => (closed ? [hatched(across, index, top, bottom)] : []));
+}
+
+/** What stands in place of a week that isn't written. */
+export const BARRED = '!!';
+
+function barredWeeks({ weeks }: ChartPanel, across: Across, bottom: number): readonly (Element | null)[] {
+  return weeks.map(({ barred }, index) =>
+    barred ? text(across.middle(index), bottom - 1, LARGE, BARRED, { ...centred, ...bold }) : null,
+  );
 }
 
 const HATCH = 3;
@@ -62,12 +71,7 @@ interface Frame {
   readonly width: number;
 }
 
-function panelDrawing(
-  panel: ChartPanel,
-  weeks: readonly ChartWeek[],
-  across: Across,
-  { top, height, width }: Frame,
-): Element {
+function panelDrawing(panel: ChartPanel, across: Across, { top, height, width }: Frame): Element {
   const bottom = top + height - (across.width < WIDE_WEEK ? BELOW : SMALL + 0.4);
   const plotTop = top + PHASES + USUAL + 1;
   const most = panel.weeks.reduce((max, week) => Math.max(max, week.all, week.most, week.contacts), 1);
@@ -77,7 +81,8 @@ function panelDrawing(
     'g',
     {},
     easyWeeks(panel, across, plotTop, bottom),
-    closedWeeks(weeks, across, top + PHASES + 1, bottom),
+    closedWeeks(panel, across, top + PHASES + 1, bottom),
+    barredWeeks(panel, across, bottom),
     scale.ticks(4).map((tick) => gridLine(tick, y(tick), width)),
     phaseBands(panel, across, top),
     panelTitle(panel.title, top),

@@ -7,7 +7,7 @@ import { h } from './element.ts';
 import type { Element } from './element.ts';
 import { printable } from './paper.ts';
 import type { Paper } from './paper.ts';
-import { seasonDrawing } from './season-drawing.ts';
+import { BARRED, seasonDrawing } from './season-drawing.ts';
 
 const MOST_WEEKS = 40;
 const MOST_PANELS = 3;
@@ -72,12 +72,16 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       h('b', {}, 'M'),
       ' match · ',
       h('b', {}, 'T'),
-      ' tests · grey: easy week · strokes: closed. Bars: planned jumps a week of the middle athlete (of two the lower) ' +
+      ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED}: ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
         `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
       CAUTIONS.join(' '),
     ),
   );
 }
+
+const LEFT_OUT = 'left out, an error stands in the way';
+
+const hasBarred = ({ panels }: SeasonChart): boolean => panels.some(({ weeks }) => weeks.some(({ barred }) => barred));
 
 /** Some of its weeks are over and on the record. */
 const isUnderWay = ({ panels }: SeasonChart): boolean =>
@@ -156,12 +160,12 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
         const at = chart.weeks[index];
         const cells = [
           `${at?.date ?? ''} ${at?.month ?? ''}`,
-          KIND_WORDS[week.kind],
+          week.barred ? LEFT_OUT : KIND_WORDS[week.kind],
           week.contacts,
           week.aSession ?? '',
           week.most,
           week.all,
-          [...(at?.events ?? []), ...(at?.closed === true ? ['closed'] : [])].join(', '),
+          [...(at?.events ?? []), ...(week.closed ? ['closed'] : [])].join(', '),
         ];
         return h(
           'tr',

@@ -1,10 +1,15 @@
 // The wall chart of a season that is under way: what is over has its sum and no fullest session.
 
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import type { BuiltAthlete } from '../../../src/build/types.ts';
+import type { Closure } from '../../../src/plan/types.ts';
+import { piece } from '../../../src/render/html/document.ts';
+import { seasonPages } from '../../../src/render/html/season.ts';
 import type { PhaseId, WeekKind } from '../../../src/library/types.ts';
 import { createSeasonChart } from '../../../src/report/season-chart.ts';
 import type { PanelWeek } from '../../../src/report/season-chart.ts';
-import { builtAthlete, madeBuild, week } from './made-build.ts';
+import { slot } from '../schedule/make-plan.ts';
+import { athlete, builtAthlete, day, HERE, madeBuild, madePlan, week } from './made-build.ts';
 
 it('gives a week that is over its jumps, and no session that nobody planned', () => {
   const over = week(1, [], { contacts: 100, done: true, boundBy: 'record' });
@@ -44,6 +49,58 @@ it('draws a week as that of the athlete whose jumps it shows', () => {
   expect(shown([95, 'deload'], [90, 'load'])).toEqual([90, 'load', 91]);
   // Two beginners build with few jumps, two build with many: the easy week in their midst is nobody's but its own.
   expect(shown([60, 'load'], [62, 'load'], [110, 'deload'], [180, 'load'], [190, 'load'])).toEqual([62, 'load', 63]);
+});
+
+describe('a week that an error keeps from being written', () => {
+  const barred = builtAthlete([week(1, [], { contacts: 309, mostContacts: 240 })], { blocked: new Set([1]) });
+  const panelOf = (...squad: readonly BuiltAthlete[]) => {
+    const chart = createSeasonChart(madeBuild(squad), { who: { kind: 'everybody' } });
+    for (const one of squad) chart.add(one);
+    return chart.finish();
+  };
+
+  it('shows no number of it, and says so', () => {
+    const chart = panelOf(barred);
+    expect(chart.panels[0]?.weeks[0]).toMatchObject({ contacts: 0, aSession: 0, most: 0, all: 0, barred: true });
+    const pages = [...seasonPages(chart, 'a4')].map(piece).join('');
+    expect(pages).toContain('!!: left out, an error stands in the way');
+    expect(pages).toContain('<td>left out, an error stands in the way</td>');
+    expect(pages).not.toContain('309');
+  });
+
+  it('stands for nobody else of the squad', () => {
+    const other = builtAthlete([week(1, [], { contacts: 180, mostContacts: 200 })]);
+    const higher = builtAthlete([week(1, [], { contacts: 190, mostContacts: 200 })]);
+    const lower = builtAthlete([week(1, [], { contacts: 5 })], { blocked: new Set([1]) });
+    expect(panelOf(lower, other, higher, barred).panels[0]?.weeks[0]).toMatchObject({ contacts: 180, barred: false });
+  });
+});
+
+it('calls a week closed for a squad all of whom it keeps out, everywhere', () => {
+  const closed = (change: Partial<Closure>): readonly (boolean | undefined)[] => {
+    const range = { from: day('2027-01-04'), until: day('2027-01-10') };
+    const closure: Closure = {
+      range,
+      because: 'floor',
+      trained: 'none',
+      who: { kind: 'everybody' },
+      span: HERE,
+      ...change,
+    };
+    const squads = ['blues', 'reds'].map((squad) =>
+      builtAthlete([week(1, [])], { athlete: athlete('intermediate', 50, { id: squad, squad }) }),
+    );
+    const plan = madePlan({ closures: [closure], slots: [slot(1), slot(3)] });
+    const chart = createSeasonChart(madeBuild(squads, plan), { who: { kind: 'everybody' } });
+    for (const one of squads) chart.add(one);
+    return chart.finish().panels.map(({ weeks }) => weeks[0]?.closed);
+  };
+  const here = slot(1).place.id;
+  expect(closed({})).toEqual([true, true]);
+  expect(closed({ who: { kind: 'some', squads: ['reds'], athletes: [] } })).toEqual([false, true]);
+  expect(closed({ places: [here] })).toEqual([true, true]);
+  expect(closed({ places: ['elsewhere'] })).toEqual([false, false]);
+  expect(closed({ range: { from: day('2027-01-05'), until: day('2027-01-10') } })).toEqual([false, false]);
 });
 
 it('leaves out who has no jumps in a week, while anybody has some', () => {

@@ -145,7 +145,12 @@ describe('a line on paper', () => {
   const plan = madePlan();
   const paper = (exercise: string, change: Parameters<typeof line>[1] = {}, units: 'metric' | 'imperial' = 'metric') =>
     sheetLine(
-      { plan: { ...plan, season: { ...plan.season, units } }, athlete: athlete('intermediate', 80), place: GYM, lines: [] },
+      {
+        plan: { ...plan, season: { ...plan.season, units } },
+        athlete: athlete('intermediate', 80),
+        place: GYM,
+        lines: [],
+      },
       line(exercise, change),
     );
 

@@ -130,3 +130,22 @@ test('a coach’s note and tempo stand on the board too, and keep doses apart', 
     { dose: '3 × 5', differs: [], who: [{ who: 'these', names: ['Bo'] }] },
   ]);
 });
+
+test('a drill of a week that is not written is still new on the next board', () => {
+  const weeks = [
+    week(1, [session('2027-01-05', [line('line-hop')])]),
+    week(2, [session('2027-01-12', [line('tuck-jump')])]),
+    week(3, [session('2027-01-19', [line('tuck-jump')])]),
+  ];
+  const watch = (blocked: readonly number[]): readonly string[] | undefined => {
+    const built = builtAthlete(weeks, {
+      blocked: new Set(blocked),
+      athlete: athlete('intermediate', 50, { name: 'Ann' }),
+    });
+    const boards = createBoards(madeBuild([built]), EVERYTHING);
+    boards.add(built);
+    return [...boards.finish()].at(-1)?.watch;
+  };
+  expect(watch([])).toEqual([]);
+  expect(watch([2])).toEqual(['first time, tuck jump: Ann']);
+});

@@ -94,6 +94,18 @@ describe('the season at a glance', () => {
     expect(glance(many)).toContain('intermediate (41)  100   50   50   50');
   });
 
+  test('of a big squad takes nobody’s week that an error keeps from being written', () => {
+    const barred = Array.from({ length: 30 }, (_, index) => ({ ...person(`x${index}`, [300]), blocked: new Set([1]) }));
+    const written = Array.from({ length: 20 }, (_, index) => person(`w${index}`, [80]));
+    const lines = glance([...barred, ...written]);
+    expect(lines.find((one) => one.startsWith('intermediate (50)'))).toMatch(/ 80$/u);
+    const nobody = glance([
+      ...barred,
+      ...barred.map((one) => ({ ...one, athlete: { ...one.athlete, id: `${one.athlete.id}y` } })),
+    ]);
+    expect(nobody.find((one) => one.startsWith('intermediate (60)'))).toMatch(/!!$/u);
+  });
+
   test('puts together who is in the same phases, weeks apart in which one can’t train', () => {
     const ada = person('ada', [50, 50, 50, 50]);
     const bea = person('bea', [50, 0, 50, 50]);
