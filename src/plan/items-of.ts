@@ -1,7 +1,7 @@
 // The plan's items that are for one athlete. Squads of a big plan have items of their own, so what a squad shares is
 // sorted out once and kept with the plan; only athletes who are named themselves are looked up one by one.
 
-import { appliesTo } from './applies.ts';
+import { byWhom } from './by-whom.ts';
 import type { Athlete, Plan, Who } from './types.ts';
 
 const LISTS = [
@@ -22,10 +22,14 @@ export type AthleteItems = Pick<Plan, (typeof LISTS)[number]>;
 
 interface Index {
   readonly named: ReadonlySet<string>;
+  readonly lists: Lists;
   readonly bySquad: Map<string | undefined, AthleteItems>;
   /** Of the athlete who is named and was asked for last: a season asks again and again. */
   last?: { readonly id: string; readonly squad: string | undefined; readonly items: AthleteItems };
 }
+
+/** What of each list is for somebody. */
+type Lists = { readonly [K in keyof AthleteItems]: (athlete: Pick<Athlete, 'id' | 'squad'>) => AthleteItems[K] };
 
 const indexes = new WeakMap<Plan, Index>();
 
@@ -35,12 +39,12 @@ const indexes = new WeakMap<Plan, Index>();
  */
 export function itemsOf(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>): AthleteItems {
   const index = indexOf(plan);
-  const squad = itemsOfSquad(plan, index, athlete.squad);
-  return index.named.has(athlete.id) ? itemsOfNamed(plan, index, athlete, squad) : squad;
+  const squad = itemsOfSquad(index, athlete.squad);
+  return index.named.has(athlete.id) ? itemsOfNamed(index, athlete, squad) : squad;
 }
 
-function itemsOfSquad(plan: Plan, { bySquad }: Index, squad: string | undefined): AthleteItems {
-  const known = bySquad.get(squad) ?? pickItems(plan, squad === undefined ? NOBODY : { ...NOBODY, squad });
+function itemsOfSquad({ bySquad, lists }: Index, squad: string | undefined): AthleteItems {
+  const known = bySquad.get(squad) ?? pickItems(lists, squad === undefined ? NOBODY : { ...NOBODY, squad });
   bySquad.set(squad, known);
   return known;
 }
@@ -48,15 +52,10 @@ function itemsOfSquad(plan: Plan, { bySquad }: Index, squad: string | undefined)
 /** Named by no item. */
 const NOBODY = { id: '' };
 
-function itemsOfNamed(
-  plan: Plan,
-  index: Index,
-  athlete: Pick<Athlete, 'id' | 'squad'>,
-  others: AthleteItems,
-): AthleteItems {
+function itemsOfNamed(index: Index, athlete: Pick<Athlete, 'id' | 'squad'>, others: AthleteItems): AthleteItems {
   const { id, squad } = athlete;
   if (index.last?.id === id && index.last.squad === squad) return index.last.items;
-  const items = pickItems(plan, athlete, others);
+  const items = pickItems(index.lists, athlete, others);
   index.last = { id, squad, items };
   return items;
 }
@@ -67,7 +66,7 @@ function indexOf(plan: Plan): Index {
   const named = new Set(
     LISTS.flatMap((list) => plan[list].flatMap((item: { readonly who: Who }) => namedIn(item.who))),
   );
-  const index: Index = { named, bySquad: new Map() };
+  const index: Index = { named, lists: listsOf(plan), bySquad: new Map() };
   indexes.set(plan, index);
   return index;
 }
@@ -76,22 +75,40 @@ function namedIn(who: Who): readonly string[] {
   return who.kind === 'everybody' ? [] : who.athletes;
 }
 
-function pickItems(plan: Plan, athlete: Pick<Athlete, 'id' | 'squad'>, others?: AthleteItems): AthleteItems {
-  const mine = <T extends { readonly who: Who }>(items: readonly T[], theirs?: readonly T[]): readonly T[] => {
-    const found = items.filter((item) => appliesTo(item.who, athlete));
+function listsOf(plan: Plan): Lists {
+  return {
+    slots: byWhom(plan.slots),
+    competitions: byWhom(plan.competitions),
+    closures: byWhom(plan.closures),
+    practice: byWhom(plan.practice),
+    tests: byWhom(plan.tests),
+    ruleChanges: byWhom(plan.ruleChanges),
+    pins: byWhom(plan.pins),
+    always: byWhom(plan.always),
+    waivers: byWhom(plan.waivers),
+    uses: byWhom(plan.uses),
+  };
+}
+
+function pickItems(lists: Lists, athlete: Pick<Athlete, 'id' | 'squad'>, others?: AthleteItems): AthleteItems {
+  const mine = <T>(
+    items: (athlete: Pick<Athlete, 'id' | 'squad'>) => readonly T[],
+    theirs?: readonly T[],
+  ): readonly T[] => {
+    const found = items(athlete);
     const same = theirs?.length === found.length && found.every((item, index) => item === theirs[index]);
     return same ? theirs : found;
   };
   return {
-    slots: mine(plan.slots, others?.slots),
-    competitions: mine(plan.competitions, others?.competitions),
-    closures: mine(plan.closures, others?.closures),
-    practice: mine(plan.practice, others?.practice),
-    tests: mine(plan.tests, others?.tests),
-    ruleChanges: mine(plan.ruleChanges, others?.ruleChanges),
-    pins: mine(plan.pins, others?.pins),
-    always: mine(plan.always, others?.always),
-    waivers: mine(plan.waivers, others?.waivers),
-    uses: mine(plan.uses, others?.uses),
+    slots: mine(lists.slots, others?.slots),
+    competitions: mine(lists.competitions, others?.competitions),
+    closures: mine(lists.closures, others?.closures),
+    practice: mine(lists.practice, others?.practice),
+    tests: mine(lists.tests, others?.tests),
+    ruleChanges: mine(lists.ruleChanges, others?.ruleChanges),
+    pins: mine(lists.pins, others?.pins),
+    always: mine(lists.always, others?.always),
+    waivers: mine(lists.waivers, others?.waivers),
+    uses: mine(lists.uses, others?.uses),
   };
 }
