@@ -65,7 +65,8 @@ function getWeek(weeks: readonly WeekReading[], index: number): WeekReading {
 
 function readWeeks(plan: Plan, built: BuiltAthlete, parameters: Parameters): readonly WeekReading[] {
   const heavy = parameters.parameter('lift-spacing', 'heavy');
-  const otherJumps = otherJumpsByWeek(built);
+  const otherJumps = sumsByWeek(built, jumpsOf);
+  const plannedJumps = sumsByWeek(built, (day) => day.plannedJumps ?? jumpsOf(day));
   return built.weeks.map((week, index) => {
     const range = { from: week.starts, until: week.starts + DAYS_A_WEEK - 1 };
     const sessions = week.sessions.map((session) =>
@@ -85,6 +86,7 @@ function readWeeks(plan: Plan, built: BuiltAthlete, parameters: Parameters): rea
       ordinary: contacts - sumOfContacts(sessions.filter((session) => session.primer)),
       mix: mixOf(jumpSessions),
       otherJumps: otherJumps[index] ?? 0,
+      usualOtherJumps: Math.min(otherJumps[index] ?? 0, plannedJumps[index] ?? 0),
       level: levelOn(built.athlete, jumpSessions[0]?.day ?? week.starts),
       firstDayLevel: levelOn(built.athlete, week.starts),
     };
@@ -97,13 +99,13 @@ function sumOfContacts(sessions: readonly SessionReading[]): number {
   return sum;
 }
 
-function otherJumpsByWeek(built: BuiltAthlete): readonly number[] {
+function sumsByWeek(built: BuiltAthlete, of: (day: BuiltDay) => number): readonly number[] {
   const first = built.weeks[0]?.starts ?? 0;
   const sums: number[] = built.weeks.map(() => 0);
   for (const day of built.days) {
     const index = Math.floor((day.day - first) / DAYS_A_WEEK);
     const before = sums[index];
-    if (before !== undefined) sums[index] = before + jumpsOf(day);
+    if (before !== undefined) sums[index] = before + of(day);
   }
   return sums;
 }

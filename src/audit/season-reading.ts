@@ -41,6 +41,8 @@ export interface WeekReading {
   readonly mix: WeekMix;
   /** Practice, matches and tests. */
   readonly otherJumps: number;
+  /** The same, but of what is on record no more than was planned: what a later week is measured against. */
+  readonly usualOtherJumps: number;
   /** The level on the first day with a jump session, or on the first day where there is none. */
   readonly level: Level;
   /** The level on the week's first day, which may be the lower one. */

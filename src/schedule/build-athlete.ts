@@ -168,13 +168,15 @@ function builtWeek(
 }
 
 function builtDay(cell: DayCell): BuiltDay | undefined {
-  const { practiceJumps, matchJumps, testContacts, competition, test } = cell;
-  if (practiceJumps === 0 && competition === undefined && test === undefined) return undefined;
+  const { practiceJumps, matchJumps, testContacts, plannedJumps, competition, test } = cell;
+  const isFree = practiceJumps + matchJumps + testContacts + (plannedJumps ?? 0) === 0;
+  if (isFree && competition === undefined && test === undefined) return undefined;
   return {
     day: cell.day,
     practiceJumps,
     matchJumps,
     testContacts,
+    ...(plannedJumps === undefined ? {} : { plannedJumps }),
     ...(competition === undefined ? {} : { competition }),
     ...(test === undefined ? {} : { test }),
   };

@@ -121,7 +121,9 @@ function findingsOnRunningWeek(
   const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
   const largest = largestOf(far.rows);
   const { boundBy, contacts: wanted } = planned.contacts;
-  if (overOf(far) === 0 || largest === undefined || (boundBy === 'pain-hold' && wanted === 0)) return [];
+  // What stops the week came with what was done of it, or beside it.
+  const isStopped = wanted === 0 && (boundBy === 'pain-hold' || boundBy === 'budget');
+  if (overOf(far) === 0 || largest === undefined || isStopped) return [];
   const params = {
     athlete: athlete.name,
     week: isoDate(starts),

@@ -13,6 +13,7 @@ import { settleRecord } from './contacts/settle-record.ts';
 import type { Leap } from './contacts/settle-record.ts';
 import type { WeekTerms } from './contacts/terms.ts';
 import { weekTerms } from './contacts/week-terms.ts';
+import { withDoneJumps } from './done-jumps.ts';
 import { gridOf } from './shared-grid.ts';
 import { planPhases } from './phases.ts';
 import { overdueWeeks, painfulWeeks, recordedWeeks, withTimeOff } from './recorded-weeks.ts';
@@ -44,7 +45,7 @@ export function seasonTerms(
   unwritten: ReadonlySet<Day> = NONE_UNWRITTEN,
 ): SeasonTerms {
   const book = ruleBook(plan, athlete);
-  const calendar = gridOf(plan, athlete, book);
+  const calendar = withDoneJumps(plan, gridOf(plan, athlete, book), asOf);
   // A week lost to illness doesn't lead to other phases: the path to the peak stays, and the volume is what follows.
   const phases = planPhases(plan, calendar);
   const recorded = recordedWeeks(plan, calendar, asOf);

@@ -35,6 +35,8 @@ export interface DayCell {
   readonly practiceJumps: number;
   readonly matchJumps: number;
   readonly testContacts: number;
+  /** All three as the plan has them, where the record stands in their place. */
+  readonly plannedJumps?: number;
   readonly competition?: Competition;
   readonly test?: TestDay;
 }

@@ -41,7 +41,7 @@ function eventJumps({ days }: SeasonReading, { range }: WeekReading): number {
 
 /** The adapted volume, in a loading week whose other jumps rise clearly on the week before. */
 function heldAt(season: SeasonReading, week: WeekReading): { most: number; before: number; after: number } | undefined {
-  const before = season.weeks[week.index - 1]?.otherJumps;
+  const before = season.weeks[week.index - 1]?.usualOtherJumps;
   if (week.built.kind !== 'load' || before === undefined) return undefined;
   if (week.otherJumps * 100 <= (100 + VOLUME.otherJumpsRise) * before) return undefined;
   return { most: season.adapted[week.index]?.before ?? 0, before, after: week.otherJumps };

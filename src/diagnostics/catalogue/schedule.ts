@@ -204,7 +204,7 @@ export const scheduleEntries = {
     bad: '2027-01-05,mira,session,160,,,,',
     good: '2027-01-05,mira,session,60,,,,',
     message: ({ athlete, week, until, done, written, planned, ...rest }: WeekOverPlan) =>
-      `${done} contacts are on record for ${athlete} in the week of ${week} up to ${until}, where ${written === planned ? `${planned} were` : `${written} of its ${planned} were`} written: ${leftWords(rest)}`,
+      `${done} contacts are on record for ${athlete} in the week of ${week} up to ${until}, where ${written === planned ? `${planned} are` : `${written} of its ${planned} are`} planned: ${leftWords(rest)}`,
     label: ({ done, here }: WeekOverPlan) => leapLabel(done, here),
     help: ({ byHand, left }: WeekOverPlan) =>
       byHand && left > 0

@@ -14,6 +14,7 @@ import { weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import type { Span } from '../../source/types.ts';
 import { closingLines } from '../closed-days.ts';
+import { usualOtherJumps } from '../done-jumps.ts';
 import { findPrimerDay } from '../grid.ts';
 import { weekProgramme } from './week-programme.ts';
 import type { WeekProgramme } from './week-programme.ts';
@@ -74,14 +75,14 @@ export function weekFacts(
     frequency: idle
       ? 0
       : Math.min(phase.jumpSessions?.[level] ?? 0, getRuleValue(book, 'session-frequency', `${level}-most`, range)),
-    otherJumpsRise: risesTooFast(week.otherJumps, grid.weeks[week.index - 1]?.otherJumps),
+    otherJumpsRise: risesTooFast(week.otherJumps, grid.weeks[week.index - 1]),
     decisive:
       kind.kind === 'load' && segment !== undefined && segment.form !== 'hold' && week.index >= segment.lastPhaseFrom,
   };
 }
 
-function risesTooFast(now: number, before: number | undefined): boolean {
-  return before !== undefined && now * 100 > before * (100 + VOLUME.otherJumpsRise);
+function risesTooFast(now: number, before: WeekCells | undefined): boolean {
+  return before !== undefined && now * 100 > usualOtherJumps(before) * (100 + VOLUME.otherJumpsRise);
 }
 
 /** Days usable for jumps, narrowed to those the coach names for the week. */

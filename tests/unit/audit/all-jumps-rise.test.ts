@@ -20,6 +20,19 @@ describe('all-jumps-rise', () => {
     expectFinding(RULE, season([200, 201], [100, 121]), 2);
   });
 
+  it('measures a rise against no more than was planned, and against what was done where that was less', () => {
+    const before = (practiceJumps: number, plannedJumps: number): SeasonSpec => ({
+      weeks: [loading(200), loading(201)],
+      days: [
+        { day: day(1, 0), practiceJumps, plannedJumps },
+        { day: day(2, 0), practiceJumps: 121 },
+      ],
+    });
+    expectFinding(RULE, before(900, 100), 2);
+    expectSilent(RULE, before(900, 101));
+    expectFinding(RULE, before(100, 900), 2);
+  });
+
   it('holds easy weeks by their own rules', () => {
     const spec = season([200, 120], [100, 160]);
     expectSilent(RULE, { ...spec, weeks: [loading(200), loading(120, { kind: 'deload' })] });

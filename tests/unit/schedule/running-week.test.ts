@@ -116,7 +116,7 @@ describe('a week under way of which more was done than written', () => {
   it('is told where nothing is left to cut as well', () => {
     const { week, told } = found(season([on('2027-01-05', 60), on('2027-01-07', 80)]), '2027-01-08');
     expect(week).toMatchObject({ contacts: 120, boundBy: 'pin' });
-    expect(told[0]?.message).toMatch(/140 contacts .* where 120 were written: no jumps are left in the week$/u);
+    expect(told[0]?.message).toMatch(/140 contacts .* where 120 are planned: no jumps are left in the week$/u);
   });
 
   it('gives the last days what is left where there are several, and no session more than it had', () => {
