@@ -123,7 +123,9 @@ function sessionEntry(plan: Plan, { week }: BuiltWeek, session: BuiltSession): S
   };
 }
 
-function namesOf({ library }: Plan, { lines }: BuiltSession, part: string): readonly string[] {
-  const names = lines.filter((line) => line.part === part).map(({ exercise }) => exerciseName(library, exercise));
+function namesOf({ library, season }: Plan, { lines }: BuiltSession, part: string): readonly string[] {
+  const names = lines
+    .filter((line) => line.part === part)
+    .map(({ exercise }) => exerciseName(library, exercise, season.units));
   return [...new Set(names)];
 }

@@ -36,7 +36,7 @@ export function watchList(plan: Plan, attendances: readonly Attendance[], day: D
   ];
 }
 
-function newJumps({ library }: Plan, attendances: readonly Attendance[]): readonly string[] {
+function newJumps({ library, season }: Plan, attendances: readonly Attendance[]): readonly string[] {
   const byDrill = new Map<string, string[]>();
   for (const { name, firsts } of attendances) {
     for (const exercise of firsts) {
@@ -48,7 +48,7 @@ function newJumps({ library }: Plan, attendances: readonly Attendance[]): readon
   }
   return [...byDrill].map(
     ([exercise, names]) =>
-      `first time, ${exerciseName(library, exercise).toLowerCase()}: ${whoWords(names, attendances)}`,
+      `first time, ${exerciseName(library, exercise, season.units).toLowerCase()}: ${whoWords(names, attendances)}`,
   );
 }
 

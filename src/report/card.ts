@@ -131,10 +131,12 @@ export function eventsOf(plan: Plan, athlete: Athlete, range: DayRange): readonl
 }
 
 /** Tests are drills, lifts, or words of their own with dashes. */
-export function testNames({ library }: Plan, what: readonly string[]): string {
+export function testNames({ library, season }: Plan, what: readonly string[]): string {
   return what
     .map((id) =>
-      library.drills.has(id) || library.lifts.has(id) ? exerciseName(library, id) : id.replaceAll('-', ' '),
+      library.drills.has(id) || library.lifts.has(id)
+        ? exerciseName(library, id, season.units)
+        : id.replaceAll('-', ' '),
     )
     .map((name) => name.toLowerCase())
     .join(', ');

@@ -73,7 +73,7 @@ const pinWords = (plan: Plan, { effects }: Pin): string =>
   effects.map((effect) => effectWords(plan, effect)).join('; ');
 
 function effectWords({ library, season }: Plan, effect: PinEffect): string {
-  const nameOf = (id: string): string => exerciseName(library, id).toLowerCase();
+  const nameOf = (id: string): string => exerciseName(library, id, season.units).toLowerCase();
   switch (effect.kind) {
     case 'contacts':
       return `${effect.contactsAWeek} jumps a week`;

@@ -165,11 +165,11 @@ function linePoints({ lines, to }: Changed, words: PointWords): readonly DayPoin
 }
 
 /** Exercises that went and came in one part, told in pairs as far as there are pairs. */
-function swapPoints(lines: readonly LineChange[], day: Day, { exercises }: PointWords): readonly DayPoint[] {
+function swapPoints(lines: readonly LineChange[], day: Day, { exercises, units }: PointWords): readonly DayPoint[] {
   const went = lines.flatMap(({ before, after }) => (before !== undefined && after === undefined ? [before] : []));
   const came = lines.flatMap(({ before, after }) => (after !== undefined && before === undefined ? [after] : []));
   const name = (line: SheetLine | undefined): string =>
-    line === undefined ? NONE : exerciseName(exercises, line.exercise);
+    line === undefined ? NONE : exerciseName(exercises, line.exercise, units);
   return (['prepare', 'jumps', 'lifts', 'trunk'] as const).flatMap((part) => {
     const of = (all: readonly SheetLine[]): readonly SheetLine[] => all.filter((line) => line.part === part);
     const [old, fresh] = [of(went), of(came)];
@@ -186,7 +186,7 @@ function swapPoints(lines: readonly LineChange[], day: Day, { exercises }: Point
 
 function keptPoints({ before, after }: LineChange, plateGrams: number, words: PointWords): readonly Point[] {
   if (before === undefined || after === undefined) return [];
-  const subject = exerciseName(words.exercises, after.exercise);
+  const subject = exerciseName(words.exercises, after.exercise, words.units);
   return [
     ...loadPoints(before, after, plateGrams, subject, words.units),
     ...dropPoints(before, after, subject, words.units),

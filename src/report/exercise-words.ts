@@ -3,6 +3,8 @@
 import type { BuiltLine } from '../build/types.ts';
 import { metresOfReps } from '../library/drill-facts.ts';
 import type { Drill, Lift } from '../library/types.ts';
+import { heightWords } from './quantities.ts';
+import type { Units } from './quantities.ts';
 
 /** Where exercises are looked up. */
 export interface Exercises {
@@ -10,10 +12,16 @@ export interface Exercises {
   readonly lifts: ReadonlyMap<string, Lift>;
 }
 
-/** The name of a drill or a lift; its id where the library has neither. */
-export function exerciseName({ drills, lifts }: Exercises, id: string): string {
-  return drills.get(id)?.name ?? lifts.get(id)?.name ?? id;
+/** The name of a drill or a lift, its height in inches where the plan is printed so; its id where the library has neither. */
+export function exerciseName({ drills, lifts }: Exercises, id: string, units: Units = 'metric'): string {
+  const name = drills.get(id)?.name ?? lifts.get(id)?.name ?? id;
+  return units === 'metric'
+    ? name
+    : name.replace(HEIGHT_AT_END, (_, cm: string) => `, ${heightWords(Number(cm), units)}`);
 }
+
+/** As in `Drop jump, 40 cm`. */
+export const HEIGHT_AT_END = /, (\d+) cm$/u;
 
 /** Sets and repetitions of a line, with what a repetition is. */
 export function doseWords(exercises: Exercises, { sets, reps, exercise }: BuiltLine): string {

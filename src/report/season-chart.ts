@@ -199,16 +199,21 @@ function phasesOf(columns: readonly (readonly AthleteWeek[])[]): ChartPanel['pha
   return runs;
 }
 
-/** Closures with their reasons, which are of halls and holidays; absences without. */
+/** Closures with their reasons, which are of halls and holidays; absences without. What lies outside of the season isn't told. */
 function notWithUs(plan: Plan): readonly string[] {
   const names = createSheetNames(plan);
+  const season = { from: plan.season.starts, until: plan.season.ends };
   return [
-    ...plan.closures.map(
-      ({ range, because, who }) =>
-        `${rangeInSeason(plan, range)}: ${because} (${whoWords(plan, who, (athlete) => names.on(athlete, range.from))})`,
-    ),
+    ...plan.closures
+      .filter(({ range }) => overlap(range, season))
+      .map(
+        ({ range, because, who }) =>
+          `${rangeInSeason(plan, range)}: ${because} (${whoWords(plan, who, (athlete) => names.on(athlete, range.from))})`,
+      ),
     ...plan.athletes.flatMap((athlete) =>
-      athlete.away.map(({ range }) => `${names.on(athlete, range.from)}: ${rangeInSeason(plan, range)}`),
+      athlete.away
+        .filter(({ range }) => overlap(range, season))
+        .map(({ range }) => `${names.on(athlete, range.from)}: ${rangeInSeason(plan, range)}`),
     ),
   ];
 }

@@ -160,7 +160,7 @@ function exerciseOf(plan: Plan, entries: readonly Entry[]): readonly SheetExerci
     dose.people.push({ name: entry.name, load: lineLoad(entry.line, season.units) });
   }
   const doses = [...byDose.values()];
-  return [{ part, name: exerciseName(library, exercise), cue, stop, doses }];
+  return [{ part, name: exerciseName(library, exercise, season.units), cue, stop, doses }];
 }
 
 function wordsOf(plan: Plan, { athlete, line, pair }: Entry): string {
@@ -190,12 +190,12 @@ function lineLoad({ loadGrams, perSideGrams, estimated }: BuiltLine, units: Seas
 const MOST_LEFT_OUT = 2;
 
 /** Of one athlete the whole order; of a squad what goes first, the most common first. */
-function shortOnTime({ library }: Plan, there: readonly Attendance[]): readonly string[] {
+function shortOnTime({ library, season }: Plan, there: readonly Attendance[]): readonly string[] {
   const most = there.length === 1 ? Infinity : MOST_LEFT_OUT;
   const counts = new Map<string, number>();
   for (const { session } of there) {
     const lines = session.shortOnTime.flatMap((order) => session.lines.find((line) => line.order === order) ?? []);
-    const names = new Set(lines.map(({ exercise }) => exerciseName(library, exercise)));
+    const names = new Set(lines.map(({ exercise }) => exerciseName(library, exercise, season.units)));
     for (const name of [...names].slice(0, most)) counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   return [...counts].toSorted(([, a], [, b]) => b - a).map(([name]) => name);

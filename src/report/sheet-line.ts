@@ -7,7 +7,7 @@ import { metresOfReps } from '../library/drill-facts.ts';
 import type { Drill, Lift } from '../library/types.ts';
 import type { Athlete, Plan, TrainingPlace } from '../plan/types.ts';
 import { findEasierRung, lighterLoad } from './easier-rung.ts';
-import { exerciseName } from './exercise-words.ts';
+import { exerciseName, HEIGHT_AT_END } from './exercise-words.ts';
 import { pairOf } from './pair-words.ts';
 import type { Pair } from './pair-words.ts';
 import { bestWords } from './percent-of.ts';
@@ -71,8 +71,6 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
     instead: insteadWords(setting, line, drill, lift),
   };
 }
-
-const HEIGHT_AT_END = /, (\d+) cm$/u;
 
 /** `Drop jump, 40 cm` as `Drop jump, 16 in` where the plan is printed in inches; a height the name lacks is added. */
 function nameInUnits(name: string, centimetres: number | undefined, units: Units): string {

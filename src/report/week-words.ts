@@ -30,7 +30,10 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   'slot-minutes': (week) => `no more fits the minutes of the slot${sessionsNote(week)}`,
   'deload-depth': (week) => `easy week: ${shareOfUsual(week)}`,
   'taper-cut': (week) => `taper: ${shareOfUsual(week)}`,
-  'return-ramp': (week) => `coming back: ${shareOfUsual(week)} yet`,
+  'return-ramp': (week) =>
+    week.contacts > week.adaptedBefore && week.adaptedBefore > 0
+      ? `coming back: a step up from ${week.adaptedBefore}`
+      : `coming back: ${shareOfUsual(week)} for now`,
   'all-jumps-rise': ({ otherJumps }) => `no rise: other jumps rose, to ${otherJumps}`,
   'youth-ceiling': () => 'a session may hold no more at this age',
   limit: () => "the athlete's own limit",

@@ -17,7 +17,7 @@ interface Names {
 /** Throws for a reason it has no words for. */
 export function lineReasonWords(plan: Plan, reason: Reason, places: Places): string {
   const names: Names = {
-    exercise: (id) => exerciseName(plan.library, String(id)),
+    exercise: (id) => exerciseName(plan.library, String(id), plan.season.units),
     load: (grams) => loadWords(grams, plan.season.units),
   };
   if (reason.about === 'rung') return rungWords(reason, names, places);

@@ -50,7 +50,11 @@ export function sessionsTold(plan: Plan, { sessions }: BuiltWeek, day: Day, plac
 }
 
 function sessionReason(plan: Plan, reason: Reason, session: BuiltSession, places: Places): Told {
-  const words = sessionReasonWords(reason, (id) => exerciseName(plan.library, id), session.slot.minutes);
+  const words = sessionReasonWords(
+    reason,
+    (id) => exerciseName(plan.library, id, plan.season.units),
+    session.slot.minutes,
+  );
   return { about: reason.about, words, places: placesOf(reason.spans, places), ...ruleMark(reason.by) };
 }
 
@@ -58,7 +62,7 @@ function lineTold(plan: Plan, line: BuiltLine, places: Places): LineTold {
   return {
     order: line.order,
     exercise: line.exercise,
-    name: exerciseName(plan.library, line.exercise),
+    name: exerciseName(plan.library, line.exercise, plan.season.units),
     dose: doseWords(plan.library, line),
     contacts: line.contacts,
     ...(line.loadGrams !== undefined && { load: loadWords(line.loadGrams, plan.season.units) }),

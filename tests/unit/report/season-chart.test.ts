@@ -8,7 +8,7 @@ import { seasonPages } from '../../../src/render/html/season.ts';
 import type { PhaseId, WeekKind } from '../../../src/library/types.ts';
 import { createSeasonChart } from '../../../src/report/season-chart.ts';
 import type { PanelWeek } from '../../../src/report/season-chart.ts';
-import { slot } from '../schedule/make-plan.ts';
+import { EVERYBODY, slot } from '../schedule/make-plan.ts';
 import { athlete, builtAthlete, day, HERE, madeBuild, madePlan, week } from './made-build.ts';
 
 it('gives a week that is over its jumps, and no session that nobody planned', () => {
@@ -110,4 +110,20 @@ it('leaves out who has no jumps in a week, while anybody has some', () => {
     phases: ['lift heavy'],
   });
   expect(firstWeek(away, away)).toMatchObject({ week: { contacts: 0, kind: 'empty' }, phases: ['closed'] });
+});
+
+it('names nobody as away who is so before or after the season', () => {
+  const told = (from: string, until: string): readonly string[] => {
+    const shut = {
+      range: { from: day(from), until: day(until) },
+      because: 'works',
+      trained: 'none',
+      span: HERE,
+    } as const;
+    const built = builtAthlete([week(1, [])], { athlete: athlete('intermediate', 50, { away: [shut] }) });
+    const planned = madePlan({ closures: [{ ...shut, who: EVERYBODY }] });
+    return createSeasonChart(madeBuild([built], planned), { who: { kind: 'everybody' } }).finish().notWithUs;
+  };
+  expect(told('2026-12-01', '2027-01-03')).toEqual([]);
+  expect(told('2026-12-01', '2027-01-04')).toEqual(['4 Jan: works (everybody)', expect.stringMatching(/: 4 Jan$/u)]);
 });

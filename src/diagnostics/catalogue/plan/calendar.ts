@@ -76,7 +76,7 @@ export const calendarEntries = {
     good: 'tests: [{ date: 2027-03-09, what: [back-squat] }]',
     message: ({ starts, ends }: { starts: string; ends: string }) =>
       `this lies outside of the season, ${starts} to ${ends}, and does nothing`,
-    help: () => 'look at the year, or delete it',
+    help: () => 'look at the year, or delete it: what went before the season is told by `now`',
   },
   'plan/competition-outside': {
     severity: 'error',

@@ -95,7 +95,8 @@ export function lastWeek({ athletes }: Pick<Review, 'athletes'>): readonly Revie
     const last = weeks.at(-1);
     return last === undefined ? [] : [{ name, last }];
   });
-  return sectionOf('How last week was', rows, COLUMNS, [LOAD_NOTES.jumps, LOAD_NOTES.load]);
+  const ratio = rows.some(({ last }) => last.ratio !== undefined) ? [LOAD_NOTES.ratio] : [];
+  return sectionOf('How last week was', rows, COLUMNS, [LOAD_NOTES.jumps, ...ratio, LOAD_NOTES.load]);
 }
 
 const COLUMNS: readonly Said<LastWeek>[] = [
