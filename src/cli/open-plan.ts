@@ -8,6 +8,7 @@ import { limitKinds } from '../diagnostics/limit-kinds.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readDocuments } from '../language/read-documents.ts';
 import { bornLeftOut } from '../plan/born-left-out.ts';
+import { noFirstDrop } from '../plan/no-first-drop.ts';
 import type { Parse } from '../read/known-texts.ts';
 import type { Documents } from '../read/types.ts';
 import type { Day } from '../util/days.ts';
@@ -45,7 +46,7 @@ export function compileAt(
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
   if (build === undefined) return { plan, diagnostics };
-  return { plan, diagnostics: [...diagnostics, ...bornLeftOut(build.plan)], build };
+  return { plan, diagnostics: [...diagnostics, ...bornLeftOut(build.plan), ...noFirstDrop(build.plan)], build };
 }
 
 /** Without an entry file there is nothing to compile, and the reading has said why. */

@@ -33,6 +33,7 @@ export const planSettings = {
   'plan/id-clash': { dots: DRILL.slice(1, -1).trim() },
   'plan/born-left-out': { also: BARE },
   'plan/level-left-out': { also: BARE },
+  'plan/no-first-drop': { plan: { places: 'places: { hall: { surface: sprung floor, kit: { boxes: [30 cm, 45 cm] } } }' }, also: BARE },
   'plan/name-twice': { also: BARE },
   'plan/max-after-season': { home: 'lifts of an athlete', also: ['rule/test-stale'] },
   'plan/maxima-of-squad': { also: [...BARE, 'rule/test-stale'] },
