@@ -9,19 +9,51 @@ import type { Library } from '../library/index.ts';
 import { SHEETS } from '../library/sheets.ts';
 import { DIRECTIONS, LEVELS, TIERS } from '../library/types.ts';
 import type { Drill, Lift } from '../library/types.ts';
-import type { Athlete, Kit, TrainingPlace } from '../plan/types.ts';
+import { appliesTo } from '../plan/applies.ts';
+import type { Athlete, Kit, Pin, Plan, TrainingPlace } from '../plan/types.ts';
 import type { BuiltLine } from '../build/types.ts';
 
-/** The rung to fall back on, or undefined when there is none and the line is left out. */
+const NONE: ReadonlySet<string> = new Set();
+
+/**
+ * The rung to fall back on, or undefined when there is none and the line is left out. `unwanted` are drills that the
+ * coach has taken out. Limits count whatever their days: a card may be read later.
+ */
 export function findEasierRung(
   library: Library,
   drill: Drill,
   { kit }: TrainingPlace,
   { limits }: Pick<Athlete, 'limits'>,
+  unwanted: ReadonlySet<string> = NONE,
 ): Drill | undefined {
-  const barred = new Set(limits.flatMap(({ avoid }) => avoid.flatMap((one) => (one.kind === 'drill' ? one.id : []))));
+  const avoids = limits.flatMap(({ avoid }) => avoid);
+  // An easier rung may be of a slower cycle; all else that a limit names it has no more of than the drill itself.
+  const isBarred = ({ id, cycle }: Drill): boolean =>
+    unwanted.has(id) ||
+    avoids.some((one) => (one.kind === 'drill' && one.id === id) || (one.kind === 'cycle' && one.id === cycle));
   return getFamily(library, drill).findLast(
-    (other) => other.rung < drill.rung && !barred.has(other.id) && asksNoMore(other, drill) && isThere(other, kit),
+    (other) => other.rung < drill.rung && !isBarred(other) && asksNoMore(other, drill) && isThere(other, kit),
+  );
+}
+
+const known = new WeakMap<Plan, WeakMap<Athlete, ReadonlySet<string>>>();
+
+/** Exercises that pins leave out for an athlete, or swap for another, on any day. */
+export function unwantedBy(plan: Plan, athlete: Athlete): ReadonlySet<string> {
+  const ofPlan = known.get(plan) ?? new WeakMap<Athlete, ReadonlySet<string>>();
+  known.set(plan, ofPlan);
+  const unwanted = ofPlan.get(athlete) ?? unwantedIn(plan.pins, athlete);
+  ofPlan.set(athlete, unwanted);
+  return unwanted;
+}
+
+function unwantedIn(pins: readonly Pin[], athlete: Athlete): ReadonlySet<string> {
+  const effects = pins.filter(({ who }) => appliesTo(who, athlete)).flatMap((pin) => pin.effects);
+  return new Set(
+    effects.flatMap((effect): readonly string[] => {
+      if (effect.kind === 'leave-out') return effect.exercises;
+      return effect.kind === 'swap' ? [...effect.swaps.keys()] : [];
+    }),
   );
 }
 

@@ -6,7 +6,7 @@ import type { BuiltLine } from '../build/types.ts';
 import { metresOfReps } from '../library/drill-facts.ts';
 import type { Drill, Lift } from '../library/types.ts';
 import type { Athlete, Plan, TrainingPlace } from '../plan/types.ts';
-import { findEasierRung, lighterLoad } from './easier-rung.ts';
+import { findEasierRung, lighterLoad, unwantedBy } from './easier-rung.ts';
 import { exerciseName, HEIGHT_AT_END } from './exercise-words.ts';
 import { pairOf } from './pair-words.ts';
 import type { Pair } from './pair-words.ts';
@@ -132,7 +132,7 @@ function insteadWords(
 ): string {
   const { library, season } = plan;
   if (drill !== undefined) {
-    const easier = findEasierRung(library, drill, place, athlete);
+    const easier = findEasierRung(library, drill, place, athlete, unwantedBy(plan, athlete));
     return easier === undefined
       ? LEAVE_OUT
       : nameInUnits(easier.name, easier.dropCm ?? easier.boxCm, season.units).replace(/^./u, (first) =>

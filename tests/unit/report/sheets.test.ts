@@ -9,7 +9,7 @@ import { createFileNames } from '../../../src/report/file-names.ts';
 import { plateWords } from '../../../src/report/plates.ts';
 import { sheetLine } from '../../../src/report/sheet-line.ts';
 import { createSheetNames } from '../../../src/report/sheet-names.ts';
-import type { Athlete, Kit, TrainingPlace } from '../../../src/plan/types.ts';
+import type { Athlete, Kit, Pin, PinEffect, TrainingPlace } from '../../../src/plan/types.ts';
 import { athlete, day, HERE, line, madePlan } from './made-build.ts';
 
 const KIT: Kit = {
@@ -109,6 +109,41 @@ describe('what to do instead', () => {
     const avoid = [{ kind: 'drill', id: 'rebound-jump-series' } as const];
     const range = { from: 0, until: 1 };
     expect(easier('hurdle-hop', [{ range, avoid, because: 'x', span: HERE }])).toBe('rebound-jump');
+  });
+
+  test('is no drill that an athlete is barred from by its kind, for any drill there is', () => {
+    const range = { from: 0, until: 1 };
+    const all = [...BUILT_IN.drills.values()];
+    for (const cycle of ['slow', 'fast', 'none'] as const) {
+      const limits = [{ range, avoid: [{ kind: 'cycle', id: cycle } as const], because: 'x', span: HERE }];
+      const offered = all.flatMap((drill) =>
+        drill.cycle === cycle ? [] : (findEasierRung(BUILT_IN, drill, GYM, { limits }) ?? []),
+      );
+      expect(offered.filter((one) => one.cycle === cycle)).toEqual([]);
+    }
+    expect(easier('single-leg-snap-down')).toBe('jump-and-stick');
+    const slow = [{ range, avoid: [{ kind: 'cycle', id: 'slow' } as const], because: 'x', span: HERE }];
+    expect(easier('single-leg-snap-down', slow)).not.toBe('jump-and-stick');
+  });
+
+  test('is no drill that the coach has taken out', () => {
+    const one = athlete('intermediate', 80, { id: 'mira' });
+    const pin = (effect: PinEffect, who: Pin['who'] = { kind: 'everybody' }): Pin => ({
+      range: { from: 0, until: 1 },
+      who,
+      effects: [effect],
+      because: 'shins',
+      span: HERE,
+    });
+    const insteadOf = (...pins: readonly Pin[]): string =>
+      sheetLine({ plan: { ...madePlan(), pins }, athlete: one, place: GYM, lines: [] }, line('hurdle-hop')).instead;
+    const leaveOut: PinEffect = { kind: 'leave-out', exercises: ['rebound-jump-series'] };
+    const swap: PinEffect = { kind: 'swap', swaps: new Map([['rebound-jump-series', 'pogo']]) };
+    const others: Pin['who'] = { kind: 'some', squads: [], athletes: ['tuva'] };
+    expect(insteadOf()).toBe('rebound jumps for height');
+    expect(insteadOf(pin(leaveOut, others))).toBe('rebound jumps for height');
+    expect(insteadOf(pin(leaveOut))).toBe('rebound jump');
+    expect(insteadOf(pin(swap))).toBe('rebound jump');
   });
 
   test('is never harder in any way, for any drill there is', () => {
