@@ -1,9 +1,11 @@
 // What was asked for on the command line, against the plan: names that are not there are refused with the nearest that
 // is. Called by every command that takes names.
 
+import type { Build } from '../build/types.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Selection } from '../report/selection.ts';
 import { selectsAthlete } from '../report/selection.ts';
+import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import { didYouMean } from '../util/did-you-mean.ts';
 import type { Shard } from './option-values.ts';
 import type { SelectionRequest } from './requests.ts';
@@ -26,6 +28,22 @@ export function select(request: SelectionRequest, plan: Plan): Selected {
       ...(until !== undefined && { until }),
     },
   };
+}
+
+/** What is wrong with days that are asked for, none of which is in the season; undefined where some are. */
+export function outsideSeason(
+  { from, until }: SelectionRequest,
+  { plan, weeks }: Pick<Build, 'plan' | 'weeks'>,
+): string | undefined {
+  const { starts, ends } = plan.season;
+  const first = weeks[0]?.starts ?? starts;
+  const last = (weeks.at(-1)?.starts ?? ends) + DAYS_A_WEEK - 1;
+  if ((from ?? first) <= last && (until ?? last) >= first) return undefined;
+  const asked = [
+    ...(from === undefined ? [] : [`--from ${isoDate(from)}`]),
+    ...(until === undefined ? [] : [`--to ${isoDate(until)}`]),
+  ];
+  return `${asked.join(' ')} is in no week of the season, ${isoDate(starts)} to ${isoDate(ends)}`;
 }
 
 /**

@@ -15,6 +15,13 @@ export const MOST_JUMP_METRES = 1.2;
 /** Lower than the jump of any test. C. */
 export const LEAST_JUMP_METRES = 0.02;
 
+/**
+ * Times on the ground and up to leaving it, and peak forces: what lies outside is a slip of the unit. Wide enough for the
+ * quickest hop of a child and for the slowest dip, for a light pull and for the heaviest. C.
+ */
+export const PLAUSIBLE_SECONDS = { from: 0.05, to: 5 } as const;
+export const PLAUSIBLE_NEWTONS = { from: 50, to: 20_000 } as const;
+
 /** Peak power in W is perCentimetre x height in cm + perKilogram x mass in kg + constant. */
 export interface PowerEquation {
   readonly id: string;

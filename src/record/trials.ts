@@ -1,7 +1,14 @@
 // Trials of jump tests gathered into what may be worked out together: one athlete, one day, one test, one method, one use
 // of the arms. Two methods never meet in one mean, nor in one change: they are two different measures. J2, J14 (P).
 
-import { JUMP_TESTS, LEAST_JUMP_METRES, MOST_JUMP_METRES, STANDARD_GRAVITY } from '../library/jump-tests.ts';
+import {
+  JUMP_TESTS,
+  LEAST_JUMP_METRES,
+  MOST_JUMP_METRES,
+  PLAUSIBLE_NEWTONS,
+  PLAUSIBLE_SECONDS,
+  STANDARD_GRAVITY,
+} from '../library/jump-tests.ts';
 import { METRES_A_UNIT, SECONDS_A_UNIT } from '../library/test-units.ts';
 import type { Day } from '../util/days.ts';
 import { mean, sampleDeviation } from '../util/statistics.ts';
@@ -56,9 +63,16 @@ export function measured({ test, value, unit }: Trial): (Pick<TrialGroup, 'measu
   if (metres !== undefined && HEIGHT_TESTS.has(test)) return height(value * metres);
   if (seconds !== undefined && FLIGHT_TESTS.has(test)) return height(heightOfFlight(value * seconds));
   const newtons = unit === 'N' || test === PULL ? NEWTONS[unit] : undefined;
-  if (newtons !== undefined && value > 0) return { measure: 'force', value: value * newtons };
+  if (newtons !== undefined)
+    return isWithin(PLAUSIBLE_NEWTONS, value * newtons) ? { measure: 'force', value: value * newtons } : undefined;
   return unit === 'index' && value > 0 ? { measure: 'index', value } : undefined;
 }
+
+const isWithin = ({ from, to }: { readonly from: number; readonly to: number }, value: number): boolean =>
+  from <= value && value <= to;
+
+/** Whether a foot may be so long on the ground, in seconds, or take so long to leave it. */
+export const isPlausibleTime = (seconds: number): boolean => isWithin(PLAUSIBLE_SECONDS, seconds);
 
 function height(metres: number): ReturnType<typeof measured> {
   return metres >= LEAST_JUMP_METRES && metres <= MOST_JUMP_METRES ? { measure: 'height', value: metres } : undefined;
@@ -103,7 +117,8 @@ function timesByJump(trials: readonly Trial[]): ReadonlyMap<string, readonly Jum
   for (const row of trials) {
     const of = TIMES[row.test];
     const unit = SECONDS_A_UNIT[row.unit];
-    if (of === undefined || unit === undefined || row.value <= 0 || row.trial === undefined) continue;
+    if (of === undefined || unit === undefined || row.trial === undefined || !isPlausibleTime(row.value * unit))
+      continue;
     const key = jumpKey(row, of.test);
     const time = { field: of.field, seconds: row.value * unit, row };
     times.set(key, [...(times.get(key) ?? []), time]);

@@ -161,7 +161,8 @@ function dayEvents(
   const tests = plan.tests
     .filter(({ who, day }) => isFor(who) && selectsDay(selection, day))
     .map((one) => testEvent(one, plan, domain));
-  return [...competitions, ...tests];
+  // The same tests on one day, written for two squads, are one event: it has one identity.
+  return [...competitions, ...new Map(tests.map((one) => [one.uid, one])).values()];
 }
 
 /** Known by its name, and of several by which of them it is, so that one that is moved stays the same. */

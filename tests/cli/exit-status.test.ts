@@ -69,6 +69,14 @@ describe('2, the command is wrong:', () => {
     { args: ['build', HANDBALL, '--table', 'days'], says: 'Allowed choices are season, weeks, sessions, lines' },
     { args: ['build', HANDBALL, '--from', '2027-02-30'], says: 'must exist' },
     { args: ['build', HANDBALL, '--from', '2027-02-02', '--to', '2027-02-01'], says: '--to is before --from' },
+    {
+      args: ['build', HANDBALL, '--from', '2028-02-01'],
+      says: '--from 2028-02-01 is in no week of the season, 2027-01-04 to 2027-05-02',
+    },
+    {
+      args: ['build', HANDBALL, '--from', '2026-02-01', '--to', '2026-02-07'],
+      says: '--from 2026-02-01 --to 2026-02-07 is in no week of the season',
+    },
     { args: ['build', HANDBALL, '--athlete', 'mirra'], says: 'there is no athlete "mirra"; did you mean "mira"?' },
     { args: ['build', HANDBALL, '--squad', 'seniores'], says: 'there is no squad "seniores"; did you mean "seniors"?' },
     { args: ['build', HANDBALL, '--athlete', 'mira,,tuva'], says: 'Names stand with a comma between' },

@@ -38,6 +38,50 @@ function trialsFile(name: string, ...rows: readonly string[]): string {
   return path;
 }
 
+describe('what nobody measures is refused', () => {
+  test.each([
+    ['--before', '3 m', 'no jump is 3 m: is the unit of --before right?'],
+    ['--before', '0.5 cm', 'no jump is 0.5 cm: is the unit of --before right?'],
+    ['--mass', '0.5 kg', '--mass is a body mass from 15 kg to 300 kg'],
+    ['--mass', '9999 lb', '--mass is a body mass from 15 kg to 300 kg'],
+    ['--take-off', '0.8 ms', "--take-off can't be 0.8 ms: is the unit right?"],
+    ['--take-off', '700 s', "--take-off can't be 700 s: is the unit right?"],
+  ])('%s %s', async (option, value, words) => {
+    const ran = await footfall(['jump', '--countermovement', '32 cm', option, value]);
+    expect(ran).toEqual({ status: 2, out: '', err: `footfall: ${words}\n` });
+  });
+
+  test.each([
+    [['--drop', '33 cm', '--contact', '19 s'], "--contact can't be 19 s: is the unit right?"],
+    [['--force', '1.8 N', '--isometric', '2900 N'], 'no countermovement-jump is 1.8 N: is the unit right?'],
+    [['--force', '1800 N', '--isometric', '290000 N'], 'no isometric-pull is 290000 N: is the unit right?'],
+    [
+      ['--countermovement', '32 cm', '--squat', '30 cm', '--before', '31 cm'],
+      '--before is of one test: give the others by themselves',
+    ],
+  ])('%j', async (options, words) => {
+    expect(await footfall(['jump', ...options])).toEqual({ status: 2, out: '', err: `footfall: ${words}\n` });
+  });
+
+  test('a file without trials is told', async () => {
+    const path = trialsFile('empty.csv');
+    expect(await footfall(['jump', path])).toEqual({ status: 0, out: '', err: `footfall: ${path} holds no trials\n` });
+  });
+
+  test('and of a file left out, and told', async () => {
+    const path = trialsFile(
+      'slips.csv',
+      '2027-02-03,mira,drop-jump,1,33,cm,,false,',
+      '2027-02-03,mira,contact-time,1,190,s,,false,',
+      '2027-02-03,mira,isometric-pull,1,2,N,,,',
+    );
+    const { out, err, status } = await footfall(['jump', path, '--format', 'json']);
+    expect(status).toBe(0);
+    expect(err).toContain('2 of the trials left out');
+    expect(valueOf(JSON.parse(out), 'reactive strength index')).toBeUndefined();
+  });
+});
+
 describe('typed', () => {
   // h = g t²/8 (mechanics): 0.50 s is 0.3065 m.
   test('a time in the air becomes a height', async () => {

@@ -98,3 +98,17 @@ test('what is no build is refused, with its file', async () => {
     /broken\/plan\.json: athletes\[\d\]\.weeks\[0\]\.sessions\[\d\]\.date is "7 May", and should be a date/,
   );
 });
+
+test('a build of somebody else, or of another season, keeps nothing, and that is told', async () => {
+  const told = 'nobody of this plan has a session of this season in';
+  const near = async (from: string, to: string): Promise<string> => {
+    const path = at(`${to}.json`);
+    writeFileSync(path, readFileSync(at('sheets', 'plan.json'), 'utf8').replaceAll(from, to));
+    const ran = await footfall(['build', at('first'), '--near', path, '--table', 'weeks', '--format', 'csv']);
+    expect(ran.status).toBe(0);
+    return ran.err;
+  };
+  expect(await near('"id":"', '"id":"other-')).toContain(told);
+  expect(await near('2027-', '2026-')).toContain(told);
+  expect(await near('nothing', 'else')).not.toContain(told);
+});

@@ -2,12 +2,13 @@
 // options are held against each other and names against the plan; the work is in ../build-once.ts and
 // ../watch-build.ts.
 
+import type { Build } from '../../build/types.ts';
 import { buildOnce } from '../build-once.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
 import type { Standing } from '../open-plan.ts';
 import type { BuildRequest } from '../requests.ts';
-import { select, shardOf } from '../select.ts';
+import { outsideSeason, select, shardOf } from '../select.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellDay } from '../tell-day.ts';
@@ -26,11 +27,24 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
   if (!opened.ok) return opened.status;
   const selected = select(request, opened.build.plan);
   if (!selected.ok) return await refuse(session, selected.problem);
+  const outside = outsideSeason(request, opened.build);
+  if (outside !== undefined) return await refuse(session, outside);
   const selection =
     request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const { status } = await buildOnce(request, { compiled: opened, selection }, session);
   if (request.asOf === undefined && request.quiet !== true) await tellDay(opened.build.plan, session);
+  if (request.near !== undefined && !keepsAny(opened.build, standing.value))
+    await session.err.write(
+      `footfall: nobody of this plan has a session of this season in ${request.near}: no day is kept\n`,
+    );
   return status;
+}
+
+/** Whether a build that is out has a day of anybody that this one could keep. */
+function keepsAny({ plan: { athletes, season } }: Pick<Build, 'plan'>, { published }: Standing): boolean {
+  return athletes.some(({ id }) =>
+    [...(published?.get(id)?.keys() ?? [])].some((day) => season.starts <= day && day <= season.ends),
+  );
 }
 
 type StandingOf = { readonly ok: true; readonly value: Standing } | { readonly ok: false; readonly status: ExitStatus };

@@ -3,8 +3,9 @@
 
 import { readTrials } from '../../language/read-trials.ts';
 import { hasErrors } from '../../diagnostics/collector.ts';
+import { PLAUSIBLE_MASS } from '../../language/shapes/athletes.ts';
 import { testRowOf } from '../../language/shapes/record.ts';
-import { groupTrials, measured, withTimes } from '../../record/trials.ts';
+import { groupTrials, isPlausibleTime, measured, withTimes } from '../../record/trials.ts';
 import type { Trial, TrialGroup } from '../../record/trials.ts';
 import { renderJumps } from '../../render/terminal/jump.ts';
 import { jumpTable, reportJumps } from '../../report/jump-report.ts';
@@ -19,9 +20,11 @@ import type { JumpRequest } from '../requests.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 import { tellFindings } from '../tell-findings.ts';
+import { GRAMS_A_KILO } from '../../util/units.ts';
 
 /** Status 0; 1 where the file of trials has errors; 2 where what was typed doesn't go together. */
 export async function jump(request: JumpRequest, session: Session): Promise<ExitStatus> {
+  if (!isPlausibleMass(request)) return await refuse(session, `--mass is ${PLAUSIBLE_MASS.words}`);
   if (request.trials !== undefined) return await jumpFile(request.trials, request, session);
   const problem = problemOf(request);
   if (problem !== undefined) return await refuse(session, problem);
@@ -37,6 +40,7 @@ async function jumpFile(path: string, request: JumpRequest, session: Session): P
     await tellFindings(read.diagnostics, { files: read.value.files, folder: '.' }, session);
     return failureStatus(read.diagnostics);
   }
+  if (read.value.rows.length === 0) await session.err.write(`footfall: ${path} holds no trials\n`);
   const trials = withTimes(read.value.rows.map(testRowOf));
   if (request.mass !== undefined && new Set(trials.map(({ athlete }) => athlete)).size > 1)
     return await refuse(session, '--mass is of one athlete, and the file has several');
@@ -59,7 +63,7 @@ const OPTIONS = {
 const TYPED = Object.keys(OPTIONS) as readonly (keyof typeof OPTIONS)[];
 
 function problemOf(request: JumpRequest): string | undefined {
-  const { countermovement = [], squat = [], drop = [], contact, takeOff, force, isometric, before } = request;
+  const { countermovement = [], squat = [], drop = [], contact, takeOff, force, isometric } = request;
   const heights = [...countermovement, ...squat, ...drop];
   if (heights.length === 0 && force === undefined)
     return 'name a file of trials, or a test: --countermovement, --squat, --drop or --force';
@@ -71,9 +75,40 @@ function problemOf(request: JumpRequest): string | undefined {
   const times = heights.filter(isTime).length;
   if (times > 0 && times < heights.length)
     return 'a time in the air and a height are two methods: give all trials in one of them';
-  if (before !== undefined && isTime(before)) return '--before is a height';
-  return before === undefined || heights.length > 0 ? undefined : '--before needs a jump to compare';
+  return timesProblem(request) ?? beforeProblem(request);
 }
+
+/** As of the athletes of a plan. */
+const isPlausibleMass = ({ mass }: JumpRequest): boolean =>
+  mass === undefined || (PLAUSIBLE_MASS.from <= mass * GRAMS_A_KILO && mass * GRAMS_A_KILO <= PLAUSIBLE_MASS.to);
+
+function timesProblem({ contact = [], takeOff = [] }: JumpRequest): string | undefined {
+  for (const [name, times] of [
+    ['contact', contact],
+    ['take-off', takeOff],
+  ] as const) {
+    const wrong = times.find((time) => !isPlausibleTime(secondsOf(time)));
+    if (wrong !== undefined) return `--${name} can't be ${wordsOf(wrong)}: is the unit right?`;
+  }
+  return undefined;
+}
+
+/** One height from before is of one test. */
+function beforeProblem({ countermovement, squat, drop, before }: JumpRequest): string | undefined {
+  if (before === undefined) return undefined;
+  const tests = [countermovement, squat, drop].filter((one) => one !== undefined).length;
+  if (tests === 0) return '--before needs a jump to compare';
+  if (tests > 1) return '--before is of one test: give the others by themselves';
+  if (isTime(before)) return '--before is a height';
+  return heightOf(before) === undefined ? `no jump is ${wordsOf(before)}: is the unit of --before right?` : undefined;
+}
+
+/** In metres; undefined where nobody jumps so. */
+const heightOf = (amount: Amount): number | undefined => measured({ test: 'squat-jump', ...amount })?.value;
+
+const secondsOf = ({ value, unit }: Amount): number => (unit === 'ms' ? value / 1000 : value);
+
+const wordsOf = ({ value, unit }: Amount): string => `${value} ${unit}`;
 
 const isTime = ({ unit }: Amount): boolean => unit === 's' || unit === 'ms';
 
@@ -98,7 +133,7 @@ function withTypedTimes(
 ): readonly Trial[] {
   return trials.map((trial, index) => {
     const time = times[index];
-    return time === undefined ? trial : { ...trial, [name]: time.unit === 'ms' ? time.value / 1000 : time.value };
+    return time === undefined ? trial : { ...trial, [name]: secondsOf(time) };
   });
 }
 
@@ -111,9 +146,10 @@ async function print(request: JumpRequest, trials: readonly Trial[], session: Se
   const groups = groupTrials(trials);
   await session.err.write(notes(groups, unread));
   const { mass, before } = request;
+  const earlier = before === undefined ? undefined : heightOf(before);
   const facts = {
     ...(mass !== undefined && { mass }),
-    ...(before !== undefined && { before: measured({ test: 'squat-jump', ...before })?.value ?? 0 }),
+    ...(earlier !== undefined && { before: earlier }),
   };
   await session.out.writeAll(rendered(request, reportJumps(groups, facts), session));
   return DONE;

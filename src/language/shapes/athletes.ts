@@ -13,7 +13,7 @@ import { awayShape } from './calendar.ts';
 import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey } from './common.ts';
 
 /** Grams. Outside of these a mass is taken for a slip; no athlete is refused that the equations were made for. */
-const PLAUSIBLE_MASS = { from: 15_000, to: 300_000, words: 'a body mass from 15 kg to 300 kg' };
+export const PLAUSIBLE_MASS = { from: 15_000, to: 300_000, words: 'a body mass from 15 kg to 300 kg' };
 const MOST_SESSIONS = 14;
 const MOST_STAGES = 9;
 
