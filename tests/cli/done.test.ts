@@ -2,7 +2,16 @@
 // some that are killed on the way.
 
 import { execFile, spawn } from 'node:child_process';
-import { chmodSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
@@ -58,6 +67,14 @@ describe('the sheet', () => {
     expect(after.out).toMatch(/^Tue 13 Feb, 18:00, hall: 1 athlete\n {2}Bea K\. \(bea-k\) /u);
   });
 
+  test('names a folder with a space so that a shell takes it for one', async () => {
+    const spaced = join(folder, "coach's plan");
+    mkdirSync(spaced);
+    writeFileSync(join(spaced, 'season.yaml'), PLAN);
+    const { out } = await shell(`$f done --plan "${spaced}" --from 2024-02-12`);
+    expect(out).toContain(`footfall done --plan '${folder}/coach'\\''s plan' --date 2024-02-13\n`);
+  });
+
   test('as CSV has the columns of the record', async () => {
     const { out } = await done('--from 2024-02-22 --squad first --format csv');
     expect(out).toMatch(
@@ -89,6 +106,13 @@ describe('a day', () => {
     );
     expect(ran.out).toContain('bea-k: 0 contacts, 0 min\n');
     expect((await shell(`$f check ${folder} --strict --quiet`)).status).toBe(0);
+  });
+
+  test('outside of the season is written, and told', async () => {
+    const ran = await done('--date 2023-01-05 ada=40');
+    expect(ran.status).toBe(0);
+    expect(ran.err).toContain('1 row added to record/done.csv; the season is 2024-01-01 to 2024-02-25, so it doesn');
+    expect((await done('--date 2024-01-02')).err).not.toContain('is the year right');
   });
 
   test('that is on the record already is told and left as it is', async () => {

@@ -4,6 +4,7 @@
 
 import type { Build } from '../../build/types.ts';
 import { compile } from '../../compile.ts';
+import type { Plan } from '../../plan/types.ts';
 import { dueTable, dueWords, inOrderOfDay, isRecorded, plannedFor } from '../../report/due-sessions.ts';
 import type { DueSession } from '../../report/due-sessions.ts';
 import { selectsAthlete } from '../../report/selection.ts';
@@ -57,7 +58,9 @@ async function addRows(date: Day, request: DoneRequest, opened: Opened, session:
   const failed = await appendRows(request.plan, opened, found.rows, session);
   if (failed !== undefined) return failed;
   await session.out.writeAll(lined(found.rows.map(rowWords)));
-  await session.err.write(`footfall: ${toldWords(found.rows.length, found.recorded, record, date)}\n`);
+  await session.err.write(
+    `footfall: ${toldWords(found.rows.length, found.recorded, record, date)}${outsideWords(plan, date)}\n`,
+  );
   return DONE;
 }
 
@@ -81,6 +84,12 @@ function toldWords(added: number, recorded: readonly string[], { path }: RecordF
   const rows = added === 1 ? '1 row' : `${added} rows`;
   const before = recorded.length === 0 ? '' : `; on the record already, and left as they are: ${recorded.join(', ')}`;
   return `${isoDate(date)}: ${added === 0 ? 'nothing' : rows} added to ${path}${before}`;
+}
+
+/** Training before a season may be kept, but the year of a date is easily last year's. */
+function outsideWords({ season: { starts, ends } }: Plan, date: Day): string {
+  if (starts <= date && date <= ends) return '';
+  return `; the season is ${isoDate(starts)} to ${isoDate(ends)}, so it doesn't count for what somebody is used to: is the year right?`;
 }
 
 /** What was planned from one day to another, as the sheets of the week that starts on `monday` had it. */
@@ -128,8 +137,11 @@ function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day):
   );
 }
 
+/** As a shell takes it for one word. */
+const quoted = (path: string): string => (/^[\w./-]+$/u.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`);
+
 function rendered({ format, plan }: DoneRequest, due: readonly DueSession[]): Iterable<string> {
-  const where = plan === '.' ? '' : ` --plan ${plan}`;
+  const where = plan === '.' ? '' : ` --plan ${quoted(plan)}`;
   return tableOrLines(
     format,
     () => dueTable(due),
