@@ -7,6 +7,8 @@ import { compilePlan } from '../../src/compile.ts';
 import type { BuiltAthlete, BuiltWeek } from '../../src/build/types.ts';
 import type { Diagnostic } from '../../src/diagnostics/types.ts';
 import type { Plan, Who } from '../../src/plan/types.ts';
+import type { PublishedDay } from '../../src/schedule/days.ts';
+import type { Day } from '../../src/util/days.ts';
 import { PATIENCE, plansFor, tell } from './plans.ts';
 import { randomPlan, withProgramme, withRecord } from './random-plan.ts';
 
@@ -71,6 +73,22 @@ describe('any plan', { timeout: PATIENCE }, () => {
     expect(weeks).toBeGreaterThan(PLANS);
   });
 
+  it('breaks no rule for the sake of sheets that are out, and moves no contacts to another week', () => {
+    fc.assert(
+      fc.property(plans, fc.integer({ min: -3, max: 3 }), (plan, shift) => {
+        const free = [...compilePlan(plan).athletes];
+        const published = new Map(free.map((built) => [built.athlete.id, daysOf(built, shift)]));
+        [...compilePlan(plan, { published }).athletes].forEach((built, index) => {
+          expect(errorsOf(built)).toEqual([]);
+          expectAddsUp(built);
+          // What a row without a number says was done hangs on the day its session stood on.
+          if (plan.record.done.length === 0) expect(contactsOf(built)).toEqual(contactsOf(free[index] ?? built));
+        });
+      }),
+      { numRuns: FEWER },
+    );
+  });
+
   it('gives two athletes of whom it says the same the same weeks', () => {
     fc.assert(
       fc.property(randomPlan, (plan) => {
@@ -97,6 +115,16 @@ describe('any plan', { timeout: PATIENCE }, () => {
     );
   });
 });
+
+const contactsOf = ({ weeks }: BuiltAthlete): readonly number[] => weeks.map((week) => week.contacts);
+
+/** Days of sheets that are out: each some days off where the session stands now, by turns. */
+function daysOf({ weeks }: BuiltAthlete, shift: number): ReadonlyMap<Day, PublishedDay> {
+  const sessions = weeks.flatMap((week) => week.sessions);
+  return new Map(
+    sessions.map(({ day, jumps, lifts }, index) => [day + (index % 3 === 0 ? shift : 0), { jumps, lifts }]),
+  );
+}
 
 const twinOf = (id: string): string => `twin-of-${id}`;
 
