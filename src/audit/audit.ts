@@ -13,6 +13,7 @@ import type { RuleId } from '../library/rules.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { checkAdapted } from './adapted-check.ts';
+import { findingsOnMaxima } from './maxima.ts';
 import type { AuditRule, Finding, Telling } from './rule.ts';
 import { AUDIT_RULES } from './rules.ts';
 import { readSeason } from './read-season.ts';
@@ -21,7 +22,10 @@ import { asksMass, sharedVerdict } from './shared-verdict.ts';
 import type { OfRule, Unloaded, Verdict } from './shared-verdict.ts';
 
 export interface AthleteAudit {
-  /** In the order of the rule table, then of the weeks; notices once for a rule, with the number of further weeks. */
+  /**
+   * In the order of the rule table, then of the weeks; notices once for a rule, with the number of further weeks. What is
+   * told of maxima comes last.
+   */
   readonly diagnostics: readonly Diagnostic[];
   /** The waivers of the plan that freed something for this athlete. */
   readonly freed: ReadonlySet<Waiver>;
@@ -38,7 +42,8 @@ export function auditAthlete(plan: Plan, built: BuiltAthlete, weeks: readonly Bu
   requireSameWeeks(built, weeks);
   const make = (known?: Unloaded): Verdict => auditWithout(plan, built, barredByHand(built, built.diagnostics), known);
   const { tellings, freed, unwritten } = sharedVerdict(plan, built, make);
-  return { diagnostics: tellings.map((tell) => tell(built.athlete)), freed, unwritten };
+  const diagnostics = [...tellings.map((tell) => tell(built.athlete)), ...findingsOnMaxima(plan, built)];
+  return { diagnostics, freed, unwritten };
 }
 
 /**

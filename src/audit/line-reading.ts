@@ -60,6 +60,11 @@ export function maxGrams(athlete: Athlete, lift: Lift): number | undefined {
   return max.lift === lift.id ? max.grams : (max.grams * (lift.maxShare ?? 100)) / 100;
 }
 
+/** Whether a line has kilos of which nobody knows what share they are, of a lift that goes by a maximum. */
+export function isUnknownShare(athlete: Athlete, { loadGrams }: BuiltLine, lift: Lift): boolean {
+  return lift.maxOf !== undefined && loadGrams !== undefined && maxBehind(athlete, lift) === undefined;
+}
+
 function shareOfMax(athlete: Athlete, line: BuiltLine, lift: Lift): number {
   const written = line.percent ?? 0;
   if (line.loadGrams === undefined || !isWhole(lift)) return written;

@@ -5,7 +5,8 @@ import type { Athlete } from '../plan/types.ts';
 import type { BuiltSession } from '../build/types.ts';
 import type { Library } from '../library/index.ts';
 import type { Day } from '../util/days.ts';
-import { isDemanding, readLine } from './line-reading.ts';
+import { chartPercent } from './chart.ts';
+import { isDemanding, isUnknownShare, readLine } from './line-reading.ts';
 import type { LineReading } from './line-reading.ts';
 
 export interface SessionReading {
@@ -44,7 +45,7 @@ export function readSession(
     const line = readLine(library, athlete, written);
     lines.push(line);
     summed += line.contacts;
-    heavy ||= line.lift?.lower === true && line.percent >= heavyPercent;
+    heavy ||= isHeavy(athlete, line, heavyPercent);
     lifts ||= line.lift !== undefined && written.part === 'lifts';
     demanding ||= isDemanding(line);
   }
@@ -61,4 +62,12 @@ export function readSession(
     heavy,
     demanding,
   };
+}
+
+/** Kilos of which no maximum is known may be the most that so many reps can be done with. */
+function isHeavy(athlete: Athlete, { line, lift, percent }: LineReading, heavyPercent: number): boolean {
+  if (lift?.lower !== true) return false;
+  if (percent >= heavyPercent) return true;
+  const isUnknown = lift.pattern !== 'loaded-jump' && isUnknownShare(athlete, line, lift);
+  return isUnknown && chartPercent(line.reps) >= heavyPercent;
 }

@@ -24,6 +24,8 @@ export interface LiftMax {
   /** True when worked out from a set of several repetitions. */
   readonly estimated: boolean;
   readonly on?: Day;
+  /** Written for a whole squad, and so for nobody in particular. */
+  readonly ofSquad?: true;
   readonly span: Span;
 }
 

@@ -18,7 +18,7 @@ import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
 import { byCodeUnit, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
-import { maximaOfSquad, noteSharedMaxima } from './shared-maxima.ts';
+import { maximaOfSquad, noteSharedMaxima, withMaximaMarked } from './shared-maxima.ts';
 import type { MaximaOfSquad } from './shared-maxima.ts';
 import type { Athlete, Born, LevelStep, LiftMax, Origin, Sourced, Squad, Volume } from './types.ts';
 
@@ -39,7 +39,7 @@ export interface People {
  */
 export function resolvePeople(scope: Scope): People {
   const squadFields = new Map<string, Fields>();
-  for (const [id, item] of scope.authored.squads) squadFields.set(id, resolveFields(scope, item));
+  for (const [id, item] of scope.authored.squads) squadFields.set(id, withMaximaMarked(resolveFields(scope, item)));
   const left: LeftOut[] = [];
   const athletes = [...scope.authored.athletes].flatMap(
     ([id, item]) => resolveAthlete(scope, squadFields, left, id, item) ?? [],

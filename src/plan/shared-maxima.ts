@@ -8,6 +8,7 @@ import { inWords } from '../util/in-words.ts';
 import { ageOn } from './athlete-facts.ts';
 import type { Fields } from './resolve-fields.ts';
 import type { Scope } from './scope.ts';
+import type { LiftMax } from './types.ts';
 
 export interface MaximaOfSquad {
   readonly squad: string;
@@ -26,6 +27,13 @@ export function maximaOfSquad(
   if (squad === undefined || own.lifts !== undefined || fields.lifts === undefined) return undefined;
   const age = fields.born === undefined ? undefined : ageOn({ born: fields.born }, scope.frame.from);
   return { squad, athlete, young: age !== undefined && age < getDefault('youth-load', 'under') };
+}
+
+/** A squad's fields, its maxima marked as nobody's in particular. */
+export function withMaximaMarked(fields: Fields): Fields {
+  if (fields.lifts === undefined) return fields;
+  const lifts = [...fields.lifts].map(([id, max]): [string, LiftMax] => [id, { ...max, ofSquad: true }]);
+  return { ...fields, lifts: new Map(lifts) };
 }
 
 const MOST_NAMED = 6;

@@ -1,7 +1,8 @@
 // load-reps: no more reps in a set than the load chart gives at its share of the maximum. NSCA chart (S).
 
 import { isoDate } from '../../util/days.ts';
-import { chartReps, forEachLoad, shownPercent } from '../loads.ts';
+import { chartReps } from '../chart.ts';
+import { forEachLoad, shownPercent } from '../loads.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 

@@ -1,7 +1,8 @@
 // load-reserve: a set leaves a rep in reserve under the chart's most. C. Sets over the chart are load-reps' to say.
 
 import { isoDate } from '../../util/days.ts';
-import { chartReps, forEachLoad, shownPercent } from '../loads.ts';
+import { chartReps } from '../chart.ts';
+import { forEachLoad, shownPercent } from '../loads.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 

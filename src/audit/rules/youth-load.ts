@@ -2,12 +2,12 @@
 // Reps with some in reserve are a share of the maximum too, by the load chart (S). Kilos that are written where no maximum is known may be any share of it, and so are none for somebody young.
 
 import type { Lift } from '../../library/types.ts';
-import type { Athlete } from '../../plan/types.ts';
 import { isoDate } from '../../util/days.ts';
 import { GRAMS_A_KILO } from '../../util/units.ts';
-import { maxGrams } from '../line-reading.ts';
+import { isUnknownShare } from '../line-reading.ts';
 import type { LineReading } from '../line-reading.ts';
-import { chartPercent, shownPercent } from '../loads.ts';
+import { chartPercent } from '../chart.ts';
+import { shownPercent } from '../loads.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 
@@ -30,7 +30,7 @@ export const youthLoad = auditRule(
         if (isLoaded(line) && reps < leastReps(week)) {
           find(week, { params: { ...shared, single: true, found: reps, most: leastReps(week) }, span });
         }
-        if (isUnknownShare(line, season.athlete)) {
+        if (line.lift !== undefined && isUnknownShare(season.athlete, line.line, line.lift)) {
           const kilos = (line.line.loadGrams ?? 0) / GRAMS_A_KILO;
           find(week, { params: { ...shared, kilos, single: false, found: 0, most: bound(week) }, span });
         }
@@ -43,11 +43,6 @@ export const youthLoad = auditRule(
   },
   { asksLoads: true },
 );
-
-/** Of lifts that go by a maximum; the others have none to write down. */
-function isUnknownShare({ line, lift }: LineReading, athlete: Athlete): boolean {
-  return lift?.maxOf !== undefined && line.loadGrams !== undefined && maxGrams(athlete, lift) === undefined;
-}
 
 /** Reps with so many in reserve, as a share of a maximum nobody knows; 0 where the line says nothing of it. */
 function percentByReserve({ line, lift }: LineReading): number {

@@ -12,7 +12,7 @@ import type { Day } from '../../util/days.ts';
 import type { DayPins } from './day-pins.ts';
 import type { Draft, Lifter, Loading, Tried } from './draft.ts';
 import type { Refusal } from './gates.ts';
-import { isHeavy } from './heavy.ts';
+import { isHeavy, reserveOfKilos } from './heavy.ts';
 import type { Ladder } from './ladders.ts';
 import type { LiftDay, Prescription } from './lift-scheme.ts';
 import {
@@ -228,7 +228,13 @@ function layDraft(
   const percent =
     pinned === undefined || max === undefined ? load?.percent : Math.floor((pinned.value * PERCENT) / max.wholeGrams);
   const restSeconds = restOf(place, session.liftDay);
-  const heavy = isHeavy(lift, session.rules.heavyFrom, percent, reps, made === undefined ? reserve : undefined);
+  const heavy = isHeavy(
+    lift,
+    session.rules.heavyFrom,
+    percent,
+    reps,
+    made === undefined ? reserve : reserveOfKilos(lift),
+  );
   const draft = (count: number): Draft => ({
     heavy,
     numbered: [],

@@ -12,7 +12,7 @@ import type { Day } from '../../util/days.ts';
 import type { TrainingPlace } from '../../plan/types.ts';
 import type { Draft, LineDraft, Loading, Tried } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
-import { isHeavy } from './heavy.ts';
+import { isHeavy, reserveOfKilos } from './heavy.ts';
 import { findMax, hasMax } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
 import { makeLoad, writtenLoad } from './plates.ts';
@@ -141,7 +141,8 @@ function liftDraft(
   };
   const { sets, reps } = basis;
   const seconds = liftSeconds(lift, { sets, reps, restSeconds }, context.place, context.people);
-  const heavy = isHeavy(lift, context.heavyFrom, draft.percent, reps, draft.reserve);
+  const reserve = draft.loadGrams === undefined ? draft.reserve : reserveOfKilos(lift);
+  const heavy = isHeavy(lift, context.heavyFrom, draft.percent, reps, reserve);
   return { line: draft, seconds, role: 'fixed', heavy, numbered: [] };
 }
 

@@ -42,6 +42,8 @@ export const ruleSettings = {
     ),
     also: ['rule/fast-cycle-share'],
   },
+  'audit/maximum-unused': { home: 'lifts of an athlete' },
+  'audit/kilos-of-no-maximum': { home: 'line' },
   'audit/waiver-unused': { plan: { ...handSeason, ...WHOLE_WEEK, ...weekOfDays(NEIGHBOURS) }, also: [...ONE_DRILL, 'rule/session-spacing'] },
 
   'rule/session-spacing': { plan: WHOLE_WEEK, also: ONE_DRILL },

@@ -9,7 +9,7 @@ import { percentForReps, repsAtPercent } from '../../../src/library/load-chart.t
 import type { Athlete } from '../../../src/plan/types.ts';
 import type { BuiltLine } from '../../../src/build/types.ts';
 import { makeLoad, plateStep } from '../../../src/schedule/lines/plates.ts';
-import { athlete, bornOn, FULL_KIT, getLift, HERE, makeLines, max, pin, START } from './make-lines.ts';
+import { athlete, bornOn, EVERYBODY, FULL_KIT, getLift, HERE, line, makeLines, max, pin, START } from './make-lines.ts';
 import type { SessionSpec, WeekSpec } from './make-lines.ts';
 
 const LIFTING_PHASES = PHASES.filter((row) => row.liftSessions > 0).map((row) => row.id);
@@ -293,6 +293,44 @@ describe('the maximum behind a load', () => {
     expect(line).toBeUndefined();
     const made = makeLines(squatter(18), weeks('strength', 1)).value[0]?.[0]?.lines.map((one) => one.exercise);
     expect(made).toContain('goblet-squat');
+  });
+});
+
+// The chart has 8 reps at 80 % and 9 at 77 %: NSCA (S). From 80 % lifting is heavy.
+describe('kilos of a lift without a maximum', () => {
+  const byHand = (phase: PhaseId, reps: number): boolean => {
+    const programme = {
+      id: 'kilos',
+      span: HERE,
+      weeks: [
+        {
+          week: 1,
+          days: [{ day: 0 as const, span: HERE, lines: [line('lift', 'deadlift', 3, reps, { loadGrams: 60_000 })] }],
+        },
+      ],
+    };
+    const uses = [{ programme, from: START, who: EVERYBODY, span: HERE }];
+    return makeLines(athlete('advanced'), weeks(phase, 1), { uses }).value[0]?.[0]?.heavy ?? false;
+  };
+
+  test('count as heavy as their reps can be where they are written', () => {
+    expect(byHand('strength', 8)).toBe(true);
+    expect(byHand('strength', 9)).toBe(false);
+  });
+
+  test('and where they are pinned, whatever the line has in reserve', () => {
+    const pinned = (phase: PhaseId): { reps: number; heavy: boolean } => {
+      const pins = [pin([{ kind: 'load', loadsGrams: new Map([['romanian-deadlift', 60_000]]) }])];
+      const sessions = makeLines(athlete('advanced'), weeks(phase, 1), { pins }).value[0] ?? [];
+      const found = sessions.find(({ lines }) => lines.some(({ loadGrams }) => loadGrams === 60_000));
+      const lines = found?.lines.filter(({ exercise }) => exercise === 'romanian-deadlift') ?? [];
+      return { reps: lines[0]?.reps ?? NaN, heavy: found?.heavy ?? false };
+    };
+    const [few, many] = [pinned('strength'), pinned('hypertrophy')];
+    expect(few.reps).toBeLessThanOrEqual(8);
+    expect(few.heavy).toBe(true);
+    expect(many.reps).toBeGreaterThan(8);
+    expect(many.heavy).toBe(false);
   });
 });
 

@@ -211,7 +211,44 @@ export const volumeFindings = {
     label: () => 'nothing here needs it',
     help: () => 'delete it, or correct its dates or athletes',
   },
+  'audit/maximum-unused': {
+    severity: 'notice',
+    summary: 'a maximum that no lift of the season goes by',
+    explanation:
+      'A maximum says the kilos of its own lift, and of the lifts of which the library says that it serves for them; never of others. No session of the season has one of these, so that it changes nothing, and what is lifted in its place may go by reps in reserve. Take it out, or look whether it was meant for another lift.',
+    bad: 'pull-up: { max: 90 kg, on: 2026-12-10 }',
+    good: 'back-squat: { max: 90 kg, on: 2026-12-10 }',
+    message: ({ athlete, lift, lifts }: { athlete: string; lift: string; lifts: readonly string[] }) =>
+      `${athlete}: ${lifts.length === 0 ? `no lift goes by a maximum of ${lift}` : `no session of the season has a lift that goes by the maximum of ${lift}`}`,
+    label: () => 'it changes nothing',
+    help: ({ lifts }: { lifts: readonly string[] }) =>
+      lifts.length === 0
+        ? 'take it out, or look whether it was meant for another lift'
+        : `take it out, or look whether it was meant for another lift: by this one go ${lifts.join(', ')}`,
+  },
+  'audit/kilos-of-no-maximum': {
+    severity: 'notice',
+    summary: 'kilos by hand for a lift without a maximum',
+    explanation:
+      'Kilos that are written stand as they are. Where no maximum of the lift is known, nothing says how heavy they are for this athlete: what share of it they are, whether the reps can be done with them, how they rise. The line counts as heavy as its reps can be, by the load chart (S). Of somebody known to be young it is an error of youth-load.',
+    bad: '{ lift: romanian-deadlift, sets: 2, reps: 6, load: 60 kg }    # and no maximum of it under lifts:',
+    good: '{ lift: romanian-deadlift, sets: 2, reps: 6, reserve: 3 }',
+    message: ({ athlete, lift, kilos, date, days }: KilosOfNoMaximum) =>
+      `${athlete}: ${kilos} kg are written for ${lift} on ${date}${days > 1 ? ` and ${counted(days - 1, 'further day', 'further days')}` : ''}, and no maximum is known that says how heavy they are`,
+    help: ({ lift }: KilosOfNoMaximum) =>
+      `write the maximum of ${lift} under \`lifts:\`, or leave the kilos out, and it goes by reps in reserve`,
+  },
 } as const satisfies Entries;
+
+type KilosOfNoMaximum = {
+  readonly athlete: string;
+  readonly lift: string;
+  readonly kilos: number;
+  /** The first day. */
+  readonly date: string;
+  /** On so many days in all. */
+  readonly days: number;
+};
 
 /** All in jumps; the last three are absent where planned contacts are held. */
 type JumpsOfWeek = {
