@@ -95,6 +95,7 @@ export const INSTEAD: ReadonlyMap<string, string> = new Map([
   ['absent', DAYS_AWAY],
   ['injuries', DAYS_AWAY],
   ['injured', DAYS_AWAY],
+  ['budget', 'it is a rule: write `rules: { budget: [{ jumps-a-week: 250, because: knees }] }`'],
 ]);
 
 /** What to do about a key that has its place in a plan, and another one here. */

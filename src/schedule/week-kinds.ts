@@ -9,7 +9,7 @@ import { weekFrom } from '../plan/applies.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
-import type { Plan } from '../plan/types.ts';
+import type { Competition, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { isoDate } from '../util/days.ts';
 import { barredPhases } from './phases.ts';
@@ -31,10 +31,11 @@ export function chooseWeekKinds(
   const pins = pinnedWeeks(plan, grid, (effect) => (effect.kind === 'week-kind' ? effect.weekKind : undefined));
   const tapers = taperSteps(grid, phases);
   const away = timeAway(grid, phases, book);
-  const diagnostics = pinsOverFoundation(plan, grid);
+  const kindBefore = (week: WeekCells): KindWeek | undefined =>
+    beforeLoading(grid, phases, week, away[week.index], tapers.get(week.index));
+  const diagnostics = [...pinsOverFoundation(plan, grid), ...returnsInTapers(grid, phases, tapers, kindBefore)];
   const kinds = grid.weeks.map((week): KindWeek | undefined => {
-    const before = beforeLoading(grid, phases, week, away[week.index], tapers.get(week.index));
-    if (before?.kind === 'return' && tapers.has(week.index)) diagnostics.push(returnInTaper(grid, phases, week));
+    const before = kindBefore(week);
     const pin = pins.get(week.index);
     if (pin === undefined || before?.kind === 'transition' || before?.kind === 'empty') return before;
     if (before?.kind !== 'return' || pin.value === 'return') return withPin(pin, before);
@@ -124,6 +125,22 @@ function rhythm(book: RuleBook, week: WeekCells): Pick<LoadableWeek, 'mostInRow'
     mostInRow: getRuleValue(book, 'deload-rhythm', 'loading-weeks', range),
     leastBetween: getRuleValue(book, 'deload-rhythm', 'between', range),
   };
+}
+
+/** Once for each peak, at its first week. */
+function returnsInTapers(
+  grid: AthleteGrid,
+  phases: AthletePhases,
+  tapers: ReadonlyMap<number, TaperStep>,
+  kindOf: (week: WeekCells) => KindWeek | undefined,
+): Diagnostic[] {
+  const told = new Set<Competition | undefined>();
+  return grid.weeks.flatMap((week) => {
+    const peak = phases.weeks[week.index]?.peak;
+    if (!tapers.has(week.index) || told.has(peak) || kindOf(week)?.kind !== 'return') return [];
+    told.add(peak);
+    return [returnInTaper(grid, phases, week)];
+  });
 }
 
 function returnInTaper(grid: AthleteGrid, phases: AthletePhases, week: WeekCells): Diagnostic {
