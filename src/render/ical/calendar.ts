@@ -1,16 +1,16 @@
 // A calendar as an iCalendar file after RFC 5545: UTF-8, CRLF, lines folded at 75 octets. Times are local ones, with the
 // rules of their time zone where the plan names one; nothing in it comes from a clock. An event that has moved since the
-// last file says so by a higher sequence number, which phones need to believe it.
+// last file, or has other doses, says so by a higher sequence number: a phone may keep the old one otherwise.
 
 import ical, { escape } from 'ical-generator';
 import type { ICalEventData } from 'ical-generator';
 import { DateTime } from 'luxon';
 import { tzlib_get_ical_block } from 'timezones-ical-library';
 import type { Calendar, CalendarEvent } from '../../report/calendar.ts';
-import { calendarDateOf, isoDate } from '../../util/days.ts';
+import { calendarDateOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import type { LastEvents } from './last-events.ts';
-import { sequenceOf } from './last-events.ts';
+import { readLastEvents, sequenceOf } from './last-events.ts';
 import { MINUTES_AN_HOUR, MINUTES_A_DAY } from '../../util/units.ts';
 
 const PRODUCT = { company: 'footfall', product: 'footfall', language: 'EN' };
@@ -20,27 +20,24 @@ const MILLISECONDS_A_MINUTE = 60_000;
 
 /** The file; `last` is what the last one said, nothing for a first. */
 export function renderCalendar(calendar: Calendar, last: LastEvents): string {
+  const first = fileOf(calendar, () => 0);
+  if (last.size === 0) return first;
+  const fresh = readLastEvents(first);
+  return fileOf(calendar, (uid) => sequenceOf(last, fresh, uid));
+}
+
+function fileOf(calendar: Calendar, sequenceFor: (uid: string) => number): string {
   const file = ical({ name: escape(oneLine(calendar.title), false), prodId: PRODUCT });
   file.timezone({ name: null, generator: timeZoneBlock });
   const stamp = new Date(calendar.stamp * MILLISECONDS_A_DAY);
   for (const event of calendar.events) {
-    const sequence = sequenceOf(last, event.uid, startWords(event, calendar));
-    file.createEvent({ ...eventOf(event, calendar), stamp, sequence });
+    file.createEvent({ ...eventOf(event, calendar), stamp, sequence: sequenceFor(event.uid) });
   }
   const text = file.toString();
   return text.endsWith('\r\n') ? text : `${text}\r\n`;
 }
 
 const oneLine = (text: string): string => text.replaceAll(LINE_BREAKS, ' ');
-
-/** When an event begins, as it is written behind the colon of DTSTART. */
-function startWords({ day, time }: CalendarEvent, { timeZone }: Calendar): string {
-  const date = isoDate(day).replaceAll('-', '');
-  if (time === undefined) return date;
-  if (timeZone !== undefined) return zoned(day, time.at, timeZone).toFormat("yyyyMMdd'T'HHmmss");
-  const [hours, minutes] = [Math.floor(time.at / MINUTES_AN_HOUR), time.at % MINUTES_AN_HOUR];
-  return `${date}T${String(hours).padStart(2, '0')}${String(minutes).padStart(2, '0')}00`;
-}
 
 /**
  * The rules of a zone as a component; null for a zone the library doesn't know, whose name alone is then given. Zones that
