@@ -6,7 +6,7 @@ import { DONE_KINDS } from '../language/done-kinds.ts';
 import type { Add, Options } from './declare.ts';
 import { formats, helpBelow } from './declare.ts';
 import type { DoneRequest } from './file-requests.ts';
-import { parseDate, parseNames } from './option-values.ts';
+import { parseDate, parseFolder, parseNames } from './option-values.ts';
 
 /** `footfall done [exceptions...]`: with `--date` it records, without it prints the sheet. */
 export const addDone: Add = (program, session, done) => {
@@ -29,6 +29,7 @@ export const addDone: Add = (program, session, done) => {
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
     .option('--from <date>', 'the sheet begins here; otherwise four weeks ago', parseDate)
+    .option('--near <dir>', 'sessions stand on the days of the build in this folder, made with --near', parseFolder)
     .addOption(formats('text', 'csv', 'json'))
     .addHelpText('after', helpBelow(session, doneHelp))
     .action(async (exceptions: readonly string[], { athlete = [], squad = [], ...options }: DoneOptions) => {
@@ -51,6 +52,9 @@ An exception is WHO=CONTACTS, and 0 for whoever wasn't there. WHO is an athlete,
 everybody; an athlete's own comes before the squad's, and whoever wasn't there has no effort but an
 own one. WHO.FIELD=VALUE says more: minutes, effort (0 to 10), pain (0 to 10, the next morning),
 note. An athlete with nothing planned that day, and contacts, trained besides; pain may be told alone.
+
+Where sheets were made with build --near, give --near with their folder here too: otherwise sessions
+may be looked for on other days than the sheets have.
 
 --kind practice, match or test records what the sport itself does, with the jumps that the plan
 counts for it.

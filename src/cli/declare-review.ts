@@ -5,7 +5,7 @@ import { Option } from 'commander';
 import { REVIEW_TABLE_NAMES } from '../report/review-table-names.ts';
 import type { Add, Options } from './declare.ts';
 import { formats, helpBelow, PLAN } from './declare.ts';
-import { parseDate, parseNames } from './option-values.ts';
+import { parseDate, parseFolder, parseNames } from './option-values.ts';
 import type { ReviewRequest } from './requests.ts';
 
 /** `footfall review [plan]`. */
@@ -21,6 +21,7 @@ export const addReview: Add = (program, session, done) => {
     )
     .option('--athlete <id>', 'only this athlete; more with commas, or given again', parseNames)
     .option('--squad <id>', 'only this squad; likewise', parseNames)
+    .option('--near <dir>', 'sessions stand on the days of the build in this folder, made with --near', parseFolder)
     .addOption(new Option('--table <name>', 'one table').choices(REVIEW_TABLE_NAMES))
     .addOption(formats('text', 'csv', 'json', 'html'))
     .addOption(new Option('--paper <size>', 'what the page is printed on').choices(['a4', 'letter']))

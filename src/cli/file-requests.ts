@@ -33,5 +33,7 @@ export interface DoneRequest {
   readonly squads: readonly string[];
   /** The first day of the sheet. */
   readonly from?: Day;
+  /** A folder of a build whose sheets are out. */
+  readonly near?: string;
   readonly format: 'text' | 'csv' | 'json';
 }

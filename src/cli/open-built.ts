@@ -1,6 +1,7 @@
 // A build that was written before, found again by its path: a folder of `build --out`, or the JSON in it. Opened for
 // `diff` and for `build --near`, which refuse what they can't read.
 
+import type { CompileOptions } from '../compile.ts';
 import { readBuilt } from '../diff/read-built.ts';
 import type { WrittenBuild } from '../diff/read-built.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -29,8 +30,22 @@ export async function openBuilt(path: string, session: Session): Promise<OpenedB
   return { ok: false, status: await refuse(session, read.problems.map((words) => `${path}: ${words}`).join('\n')) };
 }
 
+/** The days of the sheets that are out, where a folder of them is named; refused where it holds none. */
+export async function openSheets(near: string | undefined, session: Session): Promise<OpenedSheets> {
+  if (near === undefined) return { ok: true, sheets: {} };
+  const opened = await openNear(near, session);
+  return opened.ok ? { ok: true, sheets: { published: opened.value.days } } : opened;
+}
+
+/** What a season is compiled with for the sake of sheets that are out. */
+export type SheetsOut = Pick<CompileOptions, 'published'>;
+
+export type OpenedSheets =
+  | { readonly ok: true; readonly sheets: SheetsOut }
+  | { readonly ok: false; readonly status: ExitStatus };
+
 /** The build that the folder behind `--near` holds. */
-export async function openNear(folder: string, session: Session): Promise<OpenedBuilt> {
+async function openNear(folder: string, session: Session): Promise<OpenedBuilt> {
   const path = findBuilt(folder, session);
   if (path !== undefined) return await openBuilt(path, session);
   const what = session.files.stat(folder).kind === 'missing' ? 'is not there' : `holds no ${BUILT}`;

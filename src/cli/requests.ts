@@ -92,6 +92,8 @@ export interface ReviewRequest {
   readonly squads: readonly string[];
   /** The day of the review. */
   readonly asOf?: Day;
+  /** A folder of a build whose sheets are out. */
+  readonly near?: string;
   readonly table?: ReviewTableName;
   readonly format: 'text' | 'csv' | 'json' | 'html';
   /** What the page is printed on; A4 unless it is said. */

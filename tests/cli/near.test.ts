@@ -99,6 +99,40 @@ test('what is no build is refused, with its file', async () => {
   );
 });
 
+test('`done` looks for sessions on the days of the sheets that are out', async () => {
+  const past = (text: string): string => `${text.replaceAll('2027-', '2021-')}record: { done: done.csv }\n`;
+  const practice = (text: string): string =>
+    text.replace('{ day: wednesday, jumps: 60 }', '{ day: sunday, jumps: 90 }');
+  const first = write('past', past);
+  const plan = write('past-moved', (text) => practice(past(text)));
+  for (const name of ['past', 'past-moved'])
+    writeFileSync(at(name, 'done.csv'), 'date,athlete,kind,contacts,minutes,effort,pain,note\n');
+  await footfall(['build', first, '--out', at('past-sheets')]);
+  const days = async (...near: readonly string[]): Promise<readonly string[]> => {
+    const { out } = await footfall(['done', '--plan', plan, '--from', '2021-05-03', '--format', 'csv', ...near]);
+    const rows = rowsOf(out).filter(([, , kind]) => kind === 'session');
+    return rows.map(([day, who]) => `${who} ${day}`).toSorted();
+  };
+  const near = ['--near', at('past-sheets')];
+  const built = await sessions(plan, ...near);
+  expect(await days(...near)).toEqual(built.toSorted());
+  expect(await days()).not.toEqual(built.toSorted());
+  const looked = async (...near: readonly string[]): Promise<readonly number[]> => {
+    const args = ['review', plan, '--as-of', '2021-05-10', '--table', 'exceptions', '--format', 'csv', ...near];
+    const { status, out } = await footfall(args);
+    expect(status).toBe(0);
+    return [...new Set(Array.from(out.matchAll(/[A-Z][a-z]{2} (\d+) May: /gu), ([, day = '']) => Number(day)))];
+  };
+  const firstWeek = new Set(built.map((one) => Number(one.slice(-2))).filter((one) => one < 10));
+  expect((await looked(...near)).toSorted()).toEqual([...firstWeek].toSorted());
+  expect((await looked()).toSorted()).not.toEqual([...firstWeek].toSorted());
+  const [day = ''] = built.map((one) => one.slice(-10)).filter((one) => one.endsWith('05-07'));
+  const told = await footfall(['done', '--plan', plan, ...near, '--date', day]);
+  expect(told.err).toMatch(/\d rows? added/u);
+  const test = await footfall(['done', '--plan', plan, ...near, '--date', day, '--test', 'back-squat', 'pia=80 kg']);
+  expect(test).toMatchObject({ status: 2, err: expect.stringContaining('trials of a test are none') });
+});
+
 test('a build of somebody else, or of another season, keeps nothing, and that is told', async () => {
   const told = 'nobody of this plan has a session of this season in';
   const near = async (from: string, to: string): Promise<string> => {

@@ -51,9 +51,9 @@ type StandingOf = { readonly ok: true; readonly value: Standing } | { readonly o
 
 async function standingOf({ asOf, near }: BuildRequest, session: Session): Promise<StandingOf> {
   if (near === undefined) return { ok: true, value: plannedOn(asOf) };
-  const { openNear } = await import('../open-built.ts');
-  const opened = await openNear(near, session);
-  return opened.ok ? { ok: true, value: { ...plannedOn(asOf), published: opened.value.days } } : opened;
+  const { openSheets } = await import('../open-built.ts');
+  const opened = await openSheets(near, session);
+  return opened.ok ? { ok: true, value: { ...plannedOn(asOf), ...opened.sheets } } : opened;
 }
 
 /** Options that don't go together, in words. */

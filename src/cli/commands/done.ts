@@ -14,6 +14,8 @@ import type { Day } from '../../util/days.ts';
 import type { RecordFile, RecordRow } from '../record-file.ts';
 import { appendRows, openRecord, withRecord } from '../add-to-record.ts';
 import type { Opened } from '../add-to-record.ts';
+import { openSheets } from '../open-built.ts';
+import type { SheetsOut } from '../open-built.ts';
 import { recordTest } from '../record-test.ts';
 import { rowsToAdd } from '../rows-to-add.ts';
 import { DONE } from '../exit-status.ts';
@@ -31,9 +33,11 @@ const SHEET_DAYS = 28;
  * refused, and nothing is written then.
  */
 export async function recordDone(request: DoneRequest, session: Session): Promise<ExitStatus> {
-  const { date, exceptions, from, format, test, method, arms } = request;
+  const { date, exceptions, from, format, test, method, arms, near } = request;
   if (test === undefined && (method !== undefined || arms !== undefined))
     return await refuse(session, '--method and --arms say how a test was measured: name it with --test');
+  if (test !== undefined && near !== undefined)
+    return await refuse(session, '--near says where sessions stand, and trials of a test are none');
   if (date === undefined) {
     if (test !== undefined) return await refuse(session, 'say which day the test was: --date 2027-02-02');
     if (exceptions.length > 0) return await refuse(session, 'say which day it was: --date 2027-02-02');
@@ -43,10 +47,19 @@ export async function recordDone(request: DoneRequest, session: Session): Promis
   if (format !== 'text') return await refuse(session, '--format is for the sheet, which is printed without --date');
   if (date > session.today) return await refuse(session, `${isoDate(date)} is still to come: nothing is done yet`);
   if (test !== undefined) return await recordTest({ ...request, date, test }, session);
-  return await withRecord(request.plan, 'done', session, (opened) => addRows(date, request, opened, session));
+  const out = await openSheets(request.near, session);
+  if (!out.ok) return out.status;
+  return await withRecord(request.plan, 'done', session, (opened) =>
+    addRows(date, request, { ...opened, ...out.sheets }, session),
+  );
 }
 
-async function addRows(date: Day, request: DoneRequest, opened: Opened, session: Session): Promise<ExitStatus> {
+async function addRows(
+  date: Day,
+  request: DoneRequest,
+  opened: Opened & SheetsOut,
+  session: Session,
+): Promise<ExitStatus> {
   const { plan, record } = opened;
   const chosen = select(request, plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
@@ -94,27 +107,30 @@ function outsideWords({ season: { starts, ends } }: Plan, date: Day): string {
 
 /** What was planned from one day to another, as the sheets of the week that starts on `monday` had it. */
 function sessionsOf(
-  { documents, plan }: Pick<Opened, 'documents' | 'plan'>,
+  { documents, plan, published }: Pick<Opened, 'documents' | 'plan'> & SheetsOut,
   monday: Day,
   from: Day,
   until: Day,
   today: Day,
 ): readonly DueSession[] {
   if (monday > plan.season.ends) return [];
-  const build: Build | undefined = compile(documents, { today, asOf: monday }).value;
+  const standing = { today, asOf: monday, ...(published !== undefined && { published }) };
+  const build: Build | undefined = compile(documents, standing).value;
   const due: DueSession[] = [];
   for (const built of build?.athletes ?? []) due.push(...plannedFor(built, from, until));
   return due;
 }
 
 async function printSheet(request: DoneRequest, session: Session): Promise<ExitStatus> {
+  const out = await openSheets(request.near, session);
+  if (!out.ok) return out.status;
   const opened = await openRecord(request.plan, 'done', session);
   if (!opened.ok) return opened.status;
   const chosen = select(request, opened.plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
   const from = Math.max(request.from ?? session.today - SHEET_DAYS, opened.plan.season.starts);
   const { kind } = request;
-  const all = dueSessions(opened, chosen.selection, from, session.today);
+  const all = dueSessions({ ...opened, ...out.sheets }, chosen.selection, from, session.today);
   const due = kind === undefined ? all : all.filter((one) => one.kind === kind);
   if (due.length === 0) await session.err.write(`footfall: nothing is to confirm since ${isoDate(from)}\n`);
   else await session.out.writeAll(rendered(request, due));
@@ -122,7 +138,7 @@ async function printSheet(request: DoneRequest, session: Session): Promise<ExitS
 }
 
 /** What is over: of the days before today. */
-function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day): readonly DueSession[] {
+function dueSessions(opened: Opened & SheetsOut, { who }: Selection, from: Day, today: Day): readonly DueSession[] {
   const { plan } = opened;
   const due: DueSession[] = [];
   const last = Math.min(today - 1, plan.season.ends);
@@ -140,8 +156,9 @@ function dueSessions(opened: Opened, { who }: Selection, from: Day, today: Day):
 /** As a shell takes it for one word. */
 const quoted = (path: string): string => (/^[\w./-]+$/u.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`);
 
-function rendered({ format, plan }: DoneRequest, due: readonly DueSession[]): Iterable<string> {
-  const where = plan === '.' ? '' : ` --plan ${quoted(plan)}`;
+function rendered({ format, plan, near }: DoneRequest, due: readonly DueSession[]): Iterable<string> {
+  const out = near === undefined ? '' : ` --near ${quoted(near)}`;
+  const where = `${plan === '.' ? '' : ` --plan ${quoted(plan)}`}${out}`;
   return tableOrLines(
     format,
     () => dueTable(due),

@@ -19,6 +19,7 @@ import { REVIEW_TABLES } from '../../report/review-tables.ts';
 import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
+import { openSheets } from '../open-built.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
 import { canvasOf } from '../canvas.ts';
 import type { ReviewRequest } from '../requests.ts';
@@ -31,6 +32,8 @@ import type { Session } from '../session.ts';
 export async function review(request: ReviewRequest, session: Session): Promise<ExitStatus> {
   const clash = clashOf(request);
   if (clash !== undefined) return await refuse(session, clash);
+  const out = await openSheets(request.near, session);
+  if (!out.ok) return out.status;
   const opened = await openPlan(request.plan, session, plannedOn(request.asOf));
   if (!opened.ok) return opened.status;
   const { plan } = opened.build;
@@ -41,7 +44,7 @@ export async function review(request: ReviewRequest, session: Session): Promise<
   // The season is compiled for each of the weeks that are looked back on.
   settleForLongRun();
   const progress = errorProgress('athletes');
-  const found = createReview(reviewBuilds(plan, day), chosen.selection, day, progress.tell);
+  const found = createReview(reviewBuilds(plan, day, out.sheets), chosen.selection, day, progress.tell);
   progress.end();
   await session.out.writeAll(rendered(request, found, session));
   return DONE;
