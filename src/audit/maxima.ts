@@ -1,5 +1,6 @@
-// What is told of an athlete's maxima once the season stands: one that no lift of the season goes by, and kilos that are
-// written for a lift of which none is known. Called by audit.ts for each athlete, as both are everybody's own.
+// What is told of an athlete's maxima once the season stands: one that no lift of the season goes by, kilos that are
+// written for a lift of which none is known, and kilos that the kit makes far under their share. Called by audit.ts for
+// each athlete, as all of them are everybody's own.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession } from '../build/types.ts';
 import { problem } from '../diagnostics/problem.ts';
@@ -14,9 +15,9 @@ import { GRAMS_A_KILO } from '../util/units.ts';
 import { isUnknownShare, maxBehind } from './line-reading.ts';
 import { readParameters } from './parameters.ts';
 
-/** Notices: of maxima in their order, then of kilos in order of day. */
+/** Notices: of maxima in their order, then of kilos in order of day, those without a maximum first. */
 export function findingsOnMaxima(plan: Plan, built: BuiltAthlete): readonly Diagnostic[] {
-  return [...unusedMaxima(plan, built), ...kilosOfNoMaximum(plan, built)];
+  return [...unusedMaxima(plan, built), ...kilosOfNoMaximum(plan, built), ...kilosFarUnder(plan, built)];
 }
 
 /** None while weeks are over, as of those nobody knows any more what was lifted; nor of those that a whole squad has. */
@@ -75,6 +76,46 @@ function kilosOfNoMaximum(plan: Plan, { athlete, weeks }: BuiltAthlete): readonl
     return [problem('audit/kilos-of-no-maximum', { params, span, athlete: athlete.id })];
   });
 }
+
+/** Told once of each lift and place: of the first day, with the number of the others. */
+function kilosFarUnder({ library }: Plan, { athlete, weeks }: BuiltAthlete): readonly Diagnostic[] {
+  const found = new Map<
+    string,
+    { readonly line: BuiltLine; readonly session: BuiltSession; readonly days: Set<Day> }
+  >();
+  for (const session of sessionsOf(weeks)) {
+    for (const line of session.lines) {
+      if (line.loadGrams === undefined || platesOf(line) === undefined) continue;
+      const key = `${line.exercise} ${session.slot.place.id}`;
+      const known = found.get(key) ?? { line, session, days: new Set() };
+      found.set(key, known);
+      known.days.add(session.day);
+    }
+  }
+  return [...found.values()].map(({ line, session, days }) => {
+    const lift = liftOf(library, line);
+    const { percent = 0, grams = 0 } = platesOf(line) ?? {};
+    const params = {
+      athlete: athlete.id,
+      lift: line.exercise,
+      place: session.slot.place.id,
+      date: isoDate(session.day),
+      days: days.size,
+      asked: Number(percent),
+      wanted: Math.floor(Number(grams) / HALF_KILO) / 2,
+      kilos: (line.loadGrams ?? 0) / GRAMS_A_KILO,
+    };
+    const max = lift === undefined ? undefined : maxBehind(athlete, lift);
+    const related = max === undefined ? [] : [{ span: max.span, message: 'the maximum is here' }];
+    return problem('audit/plates-too-coarse', { params, span: session.slot.place.span, related, athlete: athlete.id });
+  });
+}
+
+const HALF_KILO = GRAMS_A_KILO / 2;
+
+/** What was asked for, where the kit makes far less. */
+const platesOf = ({ reasons }: BuiltLine): BuiltLine['reasons'][number]['params'] | undefined =>
+  reasons.find(({ about, by }) => about === 'load' && by === 'plates')?.params;
 
 function* sessionsOf(weeks: BuiltAthlete['weeks']): Generator<BuiltSession> {
   for (const { sessions } of weeks) yield* sessions;

@@ -237,6 +237,10 @@ export const LIFTING = {
   lightBelow: 2.5,
   /** Reserve of a main lift without a known maximum, in reps. */
   unknownMaxReserve: 2,
+  /** Kilos count as far under their share of a maximum where they miss it by more than so many points of it, in per cent … */
+  farUnderPoints: 5,
+  /** … and by more than a pair of the smallest common plates, in grams. */
+  farUnderGrams: 2500,
   /** Further reps in reserve below the age of the youth rule. */
   youthReserve: 1,
   /** Reps of a main lift without a maximum where a session may not be heavy. */

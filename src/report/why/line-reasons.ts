@@ -68,6 +68,8 @@ const WORDS: Readonly<Record<string, (params: Params, names: Names) => string>> 
   'load test-stale': () => 'the maximum is old: test again',
   'load time-away': ({ share }) => `the maximum counts ${share} % after time away`,
   'load load-step': () => 'no further than a step above the loading week before',
+  'load plates': ({ percent, grams }, { load }) =>
+    `the kit makes no more, where ${percent} % are ${load(Number(grams))}`,
   'load level': () => 'no more of the maximum at this level',
   'load youth-load': () => 'no more of the maximum at this age',
   'load not-heavy': () => 'light on this day',

@@ -24,7 +24,7 @@ import {
 } from './lift-scheme.ts';
 import type { LineRules } from './line-rules.ts';
 import type { UsableMax } from './maxima.ts';
-import { findMax, hasMax } from './maxima.ts';
+import { findMax, hasMax, platesReason, saidShare } from './maxima.ts';
 import { liftSeconds } from './minutes.ts';
 import type { MadeLoad } from './plates.ts';
 import { makeLoad, plateStep, writtenLoad } from './plates.ts';
@@ -140,6 +140,8 @@ function loadedJump(lift: Lift, session: LiftSession): Prescription | undefined 
 interface Load extends MadeLoad {
   readonly percent: number;
   readonly heldBy: string | undefined;
+  /** What was asked for, where the kit makes far less. */
+  readonly asked: { readonly percent: number; readonly grams: number } | undefined;
 }
 
 function loadOf({ lift, wanted, session }: Sketch, max: UsableMax, { history }: Lifter): Load | undefined {
@@ -152,7 +154,15 @@ function loadOf({ lift, wanted, session }: Sketch, max: UsableMax, { history }: 
   const { loadGrams, barGrams, perSideGrams } = load;
   const isHeld = most < grams;
   const held = isHeld ? Math.min(percent, Math.floor((loadGrams * PERCENT) / max.wholeGrams)) : percent;
-  return { loadGrams, barGrams, perSideGrams, percent: held, heldBy: isHeld ? 'load-step' : undefined };
+  const said = saidShare(loadGrams, held, max.wholeGrams);
+  return {
+    loadGrams,
+    barGrams,
+    perSideGrams,
+    percent: said,
+    heldBy: isHeld ? 'load-step' : undefined,
+    asked: said < held && !session.pins.loads.has(lift.id) ? { percent: held, grams } : undefined,
+  };
 }
 
 /** The heaviest load that the step from the loading week before allows. */
@@ -204,6 +214,7 @@ function loadReasons(
   }
   const heldBy = load?.heldBy ?? prescription.heldBy;
   if (heldBy !== undefined) reasons.push({ about: 'load', by: heldBy, params: {}, spans: [] });
+  if (load?.asked !== undefined) reasons.push(platesReason(load.asked.percent, load.asked.grams));
   return reasons;
 }
 

@@ -2,10 +2,12 @@
 // still counts for. Called for every loaded line. A stale maximum counts in full and says so; after weeks away one that
 // is older than the absence counts for less.
 
+import type { Reason } from '../../build/types.ts';
 import type { Athlete, LiftMax } from '../../plan/types.ts';
 import type { Lift } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
+import { LIFTING } from '../../library/lifting.ts';
 import { PERCENT } from '../../util/units.ts';
 
 export interface UsableMax {
@@ -54,3 +56,22 @@ export function findMax(
     ...(away ? { awayShare: rule.share } : {}),
   };
 }
+
+/**
+ * The share that is said of a load: the one that was asked for, as plates round down, or that of the kilos where the kit
+ * makes far less. Common practice, no source. `percent` of `wholeGrams` was asked for.
+ */
+export function saidShare(loadGrams: number, percent: number, wholeGrams: number): number {
+  const asked = (wholeGrams * percent) / PERCENT;
+  const made = (loadGrams * PERCENT) / wholeGrams;
+  const isFar = percent - made > LIFTING.farUnderPoints && asked - loadGrams > LIFTING.farUnderGrams;
+  return isFar ? Math.floor(made) : percent;
+}
+
+/** That the kit makes far less than this share, of so many grams. */
+export const platesReason = (percent: number, grams: number): Reason => ({
+  about: 'load',
+  by: 'plates',
+  params: { percent, grams },
+  spans: [],
+});

@@ -13,7 +13,7 @@ import type { TrainingPlace } from '../../plan/types.ts';
 import type { Draft, LineDraft, Loading, Tried } from './draft.ts';
 import type { StaleRule } from './maxima.ts';
 import { isHeavy, reserveOfKilos } from './heavy.ts';
-import { findMax, hasMax } from './maxima.ts';
+import { findMax, hasMax, platesReason, saidShare } from './maxima.ts';
 import { drillSeconds, liftSeconds } from './minutes.ts';
 import { makeLoad, writtenLoad } from './plates.ts';
 import { PERCENT } from '../../util/units.ts';
@@ -138,6 +138,7 @@ function liftDraft(
     restSeconds,
     family: undefined,
     estimated: load.estimated,
+    reasons: load.plates === undefined ? basis.reasons : [...basis.reasons, load.plates],
   };
   const { sets, reps } = basis;
   const seconds = liftSeconds(lift, { sets, reps, restSeconds }, context.place, context.people);
@@ -151,7 +152,10 @@ function usualRest(lift: Lift, context: WrittenContext): number {
   return lift.role === 'main' ? context.mainRestSeconds : LIFTING.assistanceRestSeconds;
 }
 
-type WrittenLoad = Partial<Pick<LineDraft, Exclude<LoadField, 'reserve'>>> & Pick<LineDraft, 'estimated'>;
+interface WrittenLoad extends Partial<Pick<LineDraft, Exclude<LoadField, 'reserve'>>>, Pick<LineDraft, 'estimated'> {
+  /** Where the kit makes far less than was written. */
+  readonly plates?: Reason;
+}
 
 /** The load as written, or the share of the maximum as the plates make it. */
 function loadOf({ loadGrams, percent }: WrittenLine, lift: Lift, context: WrittenContext): WrittenLoad {
@@ -162,6 +166,9 @@ function loadOf({ loadGrams, percent }: WrittenLine, lift: Lift, context: Writte
     return { ...writtenLoad(lift.loading, kit, loadGrams), percent: share, estimated: false };
   }
   if (percent === undefined || max === undefined) return { percent, estimated: false };
-  const made = makeLoad(lift.loading, kit, Math.floor((max.wholeGrams * percent) / PERCENT));
-  return { ...made, percent, estimated: max.max.estimated };
+  const grams = Math.floor((max.wholeGrams * percent) / PERCENT);
+  const made = makeLoad(lift.loading, kit, grams);
+  const said = made === undefined ? percent : saidShare(made.loadGrams, percent, max.wholeGrams);
+  const load = { ...made, percent: said, estimated: max.max.estimated };
+  return said === percent ? load : { ...load, plates: platesReason(percent, grams) };
 }

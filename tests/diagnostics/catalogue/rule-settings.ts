@@ -43,6 +43,11 @@ export const ruleSettings = {
     also: ['rule/fast-cycle-share'],
   },
   'audit/maximum-unused': { home: 'lifts of an athlete' },
+  'audit/plates-too-coarse': {
+    home: 'place',
+    also: ['rule/test-stale'],
+    plan: athlete('mira: { squad: seniors, lifts: { back-squat: { max: 80 kg, on: 2026-12-10 } } }'),
+  },
   'audit/kilos-of-no-maximum': { home: 'line' },
   'audit/waiver-unused': { plan: { ...handSeason, ...WHOLE_WEEK, ...weekOfDays(NEIGHBOURS) }, also: [...ONE_DRILL, 'rule/session-spacing'] },
 

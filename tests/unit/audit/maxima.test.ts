@@ -6,7 +6,7 @@ import type { BuiltLine } from '../../../src/build/types.ts';
 import type { Diagnostic } from '../../../src/diagnostics/types.ts';
 import type { Athlete, LiftMax } from '../../../src/plan/types.ts';
 import { expectFinding, expectSilent } from './found.ts';
-import { aged, lift, makeBuild, place, START, WRITTEN } from './make-build.ts';
+import { aged, HALL, lift, makeBuild, place, START, WRITTEN } from './make-build.ts';
 import type { SeasonSpec, WeekSpec } from './make-build.ts';
 
 const UNUSED = 'audit/maximum-unused';
@@ -113,5 +113,23 @@ describe('kilos of a lift without a maximum', () => {
     expectSilent('lift-spacing', twoDays(9));
     expectSilent('lift-spacing', twoDays(8, 'bench-press'));
     expectSilent('lift-spacing', twoDays(8, 'goblet-squat'));
+  });
+});
+
+describe('kilos far under the share that was asked for', () => {
+  const plates = { about: 'load', by: 'plates', params: { percent: 67.5, grams: 57_370 }, spans: [] };
+  const far = lift('back-squat', 3, 10, { loadGrams: 50_000, percent: 58, reasons: [plates] });
+  const near = lift('back-squat', 3, 10, { loadGrams: 55_000, percent: 67.5 });
+
+  it('are a notice, once of each lift and place, at the place', () => {
+    const found = told('audit/plates-too-coarse', {
+      athlete: having(maxOf('back-squat')),
+      weeks: [week(near), week(far), week(far)],
+    });
+    expect(found).toHaveLength(1);
+    expect(found[0]?.message).toBe(
+      'ada: the kit of hall makes 50 kg of back-squat on 2027-01-12, where 67.5 % are 57 kg, and is as far under on 1 further day',
+    );
+    expect(found[0]).toMatchObject({ severity: 'notice', span: HALL.span, related: [{ span: place(9) }] });
   });
 });

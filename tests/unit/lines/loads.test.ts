@@ -6,10 +6,25 @@ import { getPhase, PHASES } from '../../../src/library/phases.ts';
 import { LEVELS } from '../../../src/library/types.ts';
 import type { PhaseId } from '../../../src/library/types.ts';
 import { percentForReps, repsAtPercent } from '../../../src/library/load-chart.ts';
-import type { Athlete } from '../../../src/plan/types.ts';
+import type { Athlete, Plan } from '../../../src/plan/types.ts';
 import type { BuiltLine } from '../../../src/build/types.ts';
+import { saidShare } from '../../../src/schedule/lines/maxima.ts';
 import { makeLoad, plateStep } from '../../../src/schedule/lines/plates.ts';
-import { athlete, bornOn, EVERYBODY, FULL_KIT, getLift, HERE, line, makeLines, max, pin, START } from './make-lines.ts';
+import {
+  athlete,
+  bornOn,
+  EVERYBODY,
+  FULL_KIT,
+  getLift,
+  HALL,
+  HERE,
+  line,
+  makeLines,
+  max,
+  pin,
+  slot,
+  START,
+} from './make-lines.ts';
 import type { SessionSpec, WeekSpec } from './make-lines.ts';
 
 const LIFTING_PHASES = PHASES.filter((row) => row.liftSessions > 0).map((row) => row.id);
@@ -286,6 +301,49 @@ describe('the maximum behind a load', () => {
       expect(exercises(phase).has('half-squat')).toBe(true);
       expect(exercises(phase).has('jump-squat')).toBe(true);
     }
+  });
+
+  // In hypertrophy the first week asks for 67.5 %: of 100 kg that are 67.5, and a pair of plates of 10 kg makes 60.
+  test('says the share that the kilos are where the kit makes far less, and what was asked for', () => {
+    const lineWith = (kilos: number, smallestPlateGrams: number, change: Partial<Plan> = {}): BuiltLine | undefined => {
+      const kit = { ...FULL_KIT, barsGrams: [20_000], smallestPlateGrams };
+      const session = { lifts: true, slot: slot({ place: { ...HALL, kit } }) };
+      return squats(squatter(kilos), [{ phase: 'hypertrophy', sessions: [session] }], change)[0];
+    };
+    const coarse = lineWith(100, 10_000);
+    expect(coarse).toMatchObject({ loadGrams: 60_000, percent: 60 });
+    expect(coarse?.reasons.find(({ by }) => by === 'plates')?.params).toEqual({ percent: 67.5, grams: 67_500 });
+    expect(coarse?.reasons.find(({ by }) => by === 'max')?.params).toMatchObject({ percent: 60 });
+    const usual = lineWith(100, 1250);
+    expect(usual).toMatchObject({ loadGrams: 67_500, percent: 67.5 });
+    expect(by(usual)).not.toContain('plates');
+    const pinned = lineWith(100, 10_000, {
+      pins: [pin([{ kind: 'load', loadsGrams: new Map([['back-squat', 65_000]]) }])],
+    });
+    expect(pinned).toMatchObject({ loadGrams: 65_000, percent: 65 });
+    expect(by(pinned)).not.toContain('plates');
+  });
+
+  test.each([
+    // 5 points under, and more than 5.
+    { whole: 100_000, percent: 70, load: 65_000, said: 70 },
+    { whole: 100_000, percent: 70, load: 64_900, said: 64 },
+    // 10 points of little, and 2.5 kg or more.
+    { whole: 25_000, percent: 70, load: 15_000, said: 70 },
+    { whole: 25_000, percent: 70, load: 14_900, said: 59 },
+  ])('$load g of $whole where $percent % were asked for are said to be $said %', ({ whole, percent, load, said }) => {
+    expect(saidShare(load, percent, whole)).toBe(said);
+  });
+
+  test('a share written by hand is said as its kilos make it too', () => {
+    const kit = { ...FULL_KIT, barsGrams: [20_000], smallestPlateGrams: 25_000 };
+    const lines = [line('lift', 'back-squat', 3, 5, { percent: 60 })];
+    const programme = { id: 'x', span: HERE, weeks: [{ week: 1, days: [{ day: 0 as const, span: HERE, lines }] }] };
+    const uses = [{ programme, from: START, who: EVERYBODY, span: HERE }];
+    const session = { lifts: true, slot: slot({ place: { ...HALL, kit } }) };
+    const [found] = squats(squatter(100), [{ phase: 'strength', sessions: [session] }], { uses });
+    expect(found).toMatchObject({ loadGrams: 20_000, percent: 20 });
+    expect(by(found)).toContain('plates');
   });
 
   test('a load lighter than the lightest bar is not put on a bar', () => {

@@ -226,6 +226,17 @@ export const volumeFindings = {
         ? 'take it out, or look whether it was meant for another lift'
         : `take it out, or look whether it was meant for another lift: by this one go ${lifts.join(', ')}`,
   },
+  'audit/plates-too-coarse': {
+    severity: 'notice',
+    summary: 'kilos far under the share that was asked for',
+    explanation:
+      'Kilos are rounded down to what the bars and plates of the place make. Here that is far under the share of the maximum that the phase asks for, by more than 5 points of it and more than 2.5 kg (common practice, no source), so that the sheet says the share that the kilos are. Where the kit is written as it is, that is what there is. Else write the smallest plate and the bars that are really there.',
+    bad: 'kit: { racks: 4, bars: [20 kg], smallest-plate: 25 kg }',
+    good: 'kit: { racks: 4, bars: [20 kg], smallest-plate: 1.25 kg }',
+    message: ({ athlete, lift, place, date, days, asked, wanted, kilos }: PlatesTooCoarse) =>
+      `${athlete}: the kit of ${place} makes ${kilos} kg of ${lift} on ${date}, where ${asked} % are ${wanted} kg${days > 1 ? `, and is as far under on ${counted(days - 1, 'further day', 'further days')}` : ''}`,
+    help: () => 'look whether `smallest-plate:` and `bars:` are those that are there',
+  },
   'audit/kilos-of-no-maximum': {
     severity: 'notice',
     summary: 'kilos by hand for a lift without a maximum',
@@ -239,6 +250,20 @@ export const volumeFindings = {
       `write the maximum of ${lift} under \`lifts:\`, or leave the kilos out, and it goes by reps in reserve`,
   },
 } as const satisfies Entries;
+
+type PlatesTooCoarse = {
+  readonly athlete: string;
+  readonly lift: string;
+  readonly place: string;
+  /** The first day. */
+  readonly date: string;
+  /** On so many days in all. */
+  readonly days: number;
+  /** Per cent, and what that is in kilos. */
+  readonly asked: number;
+  readonly wanted: number;
+  readonly kilos: number;
+};
 
 type KilosOfNoMaximum = {
   readonly athlete: string;
