@@ -9,6 +9,9 @@ import type { Reading } from './reading.ts';
 import type { JsonShape, Shape } from './shape.ts';
 
 const MOST_LETTERS = 1000;
+/** Written as an escape: such as turn a terminal's colours on, or the text behind them around. */
+const CONTROL = /[\u202D\u202E\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/u;
+const LINE_BREAKS = /\s*[\n\r\u0085\u2028\u2029]\s*/gu;
 const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
 
 /** Cells of a CSV file are text to everybody. */
@@ -18,7 +21,17 @@ function isAmbiguous({ text: found, quoted, span }: ScalarNode): boolean {
 
 function readText(scalar: ScalarNode, wanted: string): Reading<string> {
   if (isAmbiguous(scalar)) return refuse('language/no-word', { params: { found: scalar.text } });
-  const text = scalar.text.trim();
+  const control = CONTROL.exec(scalar.text);
+  if (control !== null) {
+    const character = `U+${control[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+    return refuse('source/control-character', {
+      params: { character },
+      label: 'written as an escape',
+      help: 'leave the escape out',
+    });
+  }
+  // A name or a reason of several lines is told in one: a table's row is a line.
+  const text = scalar.text.trim().replaceAll(LINE_BREAKS, ' ');
   if (text === '') return refuse('language/empty-value', { params: { wanted } });
   if (text.length > MOST_LETTERS) {
     return refuse('language/too-long', { params: { found: text.length, most: MOST_LETTERS } });

@@ -185,6 +185,15 @@ athletes:
   });
 });
 
+test('a name of several lines is told in one, and one with a control character in it is none', () => {
+  const named = (name: string): string => `${FRAME}athletes: { mira: { name: ${name}, born: 2003, ${NOW} } }\n`;
+  expect(planOf(named('"Mira \\n  K."')).athletes[0]?.name).toBe('Mira K.');
+  for (const escape of ['\\e[31m', '\\u202E', '\\0', '\\x9b'])
+    expect(codesOf(named(`"Mira${escape}"`))).toContain('source/control-character');
+  // Marks that belong to a script stay.
+  expect(planOf(named('"Mira \\u200f\\u05de"')).athletes[0]?.name).toBe('Mira \u200f\u05de');
+});
+
 test('a limit bars everything its word may mean', () => {
   const avoidOf = (word: string): readonly unknown[] => {
     const fields = `limits: [{ until: 2027-02-01, avoid: ${word}, because: left knee }], ${NOW}`;
