@@ -4,7 +4,7 @@
 import { planSchema } from '../language/schema.ts';
 import { DONE_COLUMNS, TEST_COLUMNS } from '../language/shapes/record.ts';
 import type { TableColumn } from '../read/read-table.ts';
-import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
+import { calendarDateOf, DAYS_A_WEEK, isoDate, parseIsoDate, startOfWeek } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 
 export interface StarterFile {
@@ -22,13 +22,19 @@ const MONDAY = 0;
 const WEEKS = 16;
 const SATURDAY = 5;
 
+/** Whether the days of such a season have a date in a plan: years of four digits. */
+export function canStart(day: Day): boolean {
+  const starts = startOfWeek(day, MONDAY);
+  return [starts, starts + WEEKS * DAYS_A_WEEK].every((one) => parseIsoDate(isoDate(one)) === one);
+}
+
 /** The files of a plan whose season starts in the week of a day. */
 export function starterPlan(day: Day): readonly StarterFile[] {
   const starts = startOfWeek(day, MONDAY);
   const dayOfWeek = (week: number, weekday: number): string => isoDate(starts + (week - 1) * DAYS_A_WEEK + weekday);
   return [
     { path: 'season.yaml', text: season(dayOfWeek) },
-    { path: 'athletes.yaml', text: athletes(dayOfWeek(1, MONDAY)) },
+    { path: 'athletes.yaml', text: athletes(calendarDateOf(starts).year, dayOfWeek) },
     { path: 'record/done.csv', text: header(DONE_COLUMNS) },
     { path: 'record/tests.csv', text: header(TEST_COLUMNS) },
     { path: 'private/notes.md', text: PRIVATE_NOTES },
@@ -91,7 +97,8 @@ record:
   tests: record/tests.csv
 `;
 
-const athletes = (day: string): string => `${MODELINE}
+/** Two grown people, in whatever year. */
+const athletes = (year: number, on: (week: number, weekday: number) => string): string => `${MODELINE}
 # What a squad has in common is written once; an athlete's own line comes before it.
 squads:
   first: { level: beginner, now: { contacts-a-session: 50, sessions-a-week: 2 } }
@@ -100,22 +107,22 @@ athletes:
   ada:
     name: Ada E.
     squad: first
-    born: 2003-06 # a year is enough; it decides what protects children
+    born: ${year - 23}-06 # a year is enough; it decides what protects children
     mass: 64 kg
     level: intermediate
     now: { contacts-a-session: 70, sessions-a-week: 2 } # the last weeks, as they really were
     lifts:
-      back-squat: { max: 85 kg, on: ${day} }
+      back-squat: { max: 85 kg, on: ${on(1, MONDAY)} }
   ben:
     name: Ben O.
     squad: first
-    born: 2001
+    born: ${year - 25}
     mass: 78 kg
     lifts:
-      back-squat: { did: 80 kg x 5, on: ${day} } # estimated from it, and marked so
+      back-squat: { did: 80 kg x 5, on: ${on(1, MONDAY)} } # estimated from it, and marked so
     # A limit says what is left out and until when. The reason is printed on your own pages only.
     # limits:
-    #   - { until: 2027-02-01, avoid: [drops], contacts-a-session: 40, because: "physio: left ankle" }
+    #   - { until: ${on(8, MONDAY)}, avoid: [drops], contacts-a-session: 40, because: "physio: left ankle" }
 `;
 
 const PRIVATE_NOTES = `Git leaves this folder out: notes about somebody's health that only you should read belong here.

@@ -54,6 +54,20 @@ describe('a folder to start from', () => {
     expect(built.out).toContain('16 weeks, from 4 Jan 2027, 2 athletes');
   });
 
+  test.each(['1950-01-02', '2028-02-29', '2099-12-31'])('is sound whenever it starts: %s', async (starts) => {
+    const plan = join(folder, 'spring');
+    expect((await footfall(['new', plan, '--starts', starts])).status).toBe(0);
+    const checked = await footfall(['check', plan, '--strict']);
+    expect(checked.status, checked.out).toBe(0);
+  });
+
+  test.each(['0000-01-01', '9999-12-01'])('is refused where its days have no date: %s', async (starts) => {
+    const plan = join(folder, 'spring');
+    const ran = await footfall(['new', plan, '--starts', starts]);
+    expect(ran).toMatchObject({ status: 2, err: expect.stringContaining(`a season from ${starts} would leave`) });
+    expect(existsSync(plan)).toBe(false);
+  });
+
   test('is tidy, has record files without rows, and is the same for every day of a week', async () => {
     const plan = join(folder, 'spring');
     await footfall(['new', plan, ...STARTS]);

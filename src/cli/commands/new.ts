@@ -5,14 +5,19 @@ import { writeNewFiles } from '../../host/new-files.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import type { NewRequest } from '../file-requests.ts';
-import { lined } from '../session.ts';
+import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
-import { starterPlan } from '../starter-plan.ts';
-import { DAYS_A_WEEK } from '../../util/days.ts';
+import { canStart, starterPlan } from '../starter-plan.ts';
+import { DAYS_A_WEEK, isoDate } from '../../util/days.ts';
 
-/** The season starts next week unless a day is named. Throws OutputFailed where a file is there already. */
+/**
+ * The season starts next week unless a day is named; status 2 where it can't. Throws OutputFailed where a file is there
+ * already.
+ */
 export async function startPlan({ folder, starts }: NewRequest, session: Session): Promise<ExitStatus> {
-  const files = starterPlan(starts ?? session.today + DAYS_A_WEEK);
+  const day = starts ?? session.today + DAYS_A_WEEK;
+  if (!canStart(day)) return await refuse(session, `a season from ${isoDate(day)} would leave the years of a calendar`);
+  const files = starterPlan(day);
   writeNewFiles(folder, files);
   await session.out.writeAll(lined(files.map(({ path }) => `${folder.replace(/(?<=.)\/+$/u, '')}/${path}`)));
   await session.err.write(NEXT);
