@@ -3,7 +3,7 @@
 
 import type { Compiled, Standing } from './open-plan.ts';
 import { compileAt } from './open-plan.ts';
-import { settleForLongRun } from '../host/engine.ts';
+import { settleForRounds } from '../host/engine.ts';
 import { rememberingParse } from '../read/known-texts.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -26,7 +26,7 @@ export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promis
  * wait for.
  */
 export async function watchPlan({ plan, out, standing }: Watched, session: Session, round: Round): Promise<ExitStatus> {
-  settleForLongRun();
+  settleForRounds();
   const folder = folderOf(plan, session);
   const parse = rememberingParse();
   const compiled = (): Compiled => compileAt(plan, session, standing, parse);

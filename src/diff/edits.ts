@@ -2,7 +2,7 @@
 // in another order or formatted anew has no edits. Athletes and the season are told field by field. Called by
 // diff-builds.ts.
 
-import { likenessOf } from '../plan/same-meaning.ts';
+import { athleteLikeness, likenessOf } from '../plan/same-meaning.ts';
 import type { DayRange, Plan } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { changedSpan } from './changed-span.ts';
@@ -21,10 +21,11 @@ export function diffPlans(before: Plan, after: Plan): readonly EditGroup[] {
     likenessOf(was, is) !== 'differs' ||
     plainText(was) === plainText(is) ||
     openText(was, before.season) === openText(is, after.season);
-  const old = byKey(planItems(before));
+  const stands = unchangedAthletes(before, after);
+  const old = byKey(planItems(before, stands));
   const added: PlanItem[] = [];
   const edits: Edit[] = [];
-  for (const [key, fresh] of byKey(planItems(after))) {
+  for (const [key, fresh] of byKey(planItems(after, stands))) {
     const { were, are } = unequal(old.get(key) ?? [], fresh, same);
     old.delete(key);
     are.forEach((item, index) => {
@@ -36,6 +37,16 @@ export function diffPlans(before: Plan, after: Plan): readonly EditGroup[] {
   }
   const removed = [...old.values()].flat().map((item) => whole('removed', item));
   return grouped([...edits, ...added.map((item) => whole('added', item)), ...removed]);
+}
+
+/** Ids of those of whom both plans say the same: of a big squad nearly all, when a line was edited. */
+function unchangedAthletes(before: Plan, after: Plan): ReadonlySet<string> {
+  const were = new Map(before.athletes.map((athlete) => [athlete.id, athlete]));
+  const unchanged = after.athletes.filter((athlete) => {
+    const was = were.get(athlete.id);
+    return was !== undefined && athleteLikeness(was, athlete) !== 'differs';
+  });
+  return new Set(unchanged.map(({ id }) => id));
 }
 
 /** Whether two values mean the same, each in its own plan. */

@@ -24,8 +24,8 @@ export interface PlanItem {
 const EVERYBODY: Who = { kind: 'everybody' };
 const only = (...athletes: readonly string[]): Who => ({ kind: 'some', squads: [], athletes });
 
-/** Every item of the plan, the record included. */
-export function planItems(plan: Plan): readonly PlanItem[] {
+/** Every item of the plan, the record included, but for athletes of these ids. */
+export function planItems(plan: Plan, leaveOut: ReadonlySet<string>): readonly PlanItem[] {
   const { ends, directions: _, ...season } = plan.season;
   // Where it isn't written it follows from the competitions, which are told themselves.
   const written = plan.season.endsOrigin.kind === 'written' ? { ...season, ends } : season;
@@ -33,7 +33,7 @@ export function planItems(plan: Plan): readonly PlanItem[] {
     { section: 'season', key: '', name: '', value: written, source: plan.season, span: season.span, who: EVERYBODY },
     ...[...plan.places.values()].map((one) => named('place', one.id, one, one.span)),
     ...dated(plan),
-    ...plan.athletes.map(athleteItem),
+    ...plan.athletes.filter(({ id }) => !leaveOut.has(id)).map(athleteItem),
     ...[...plan.programmes.values()].map((one) => named('programme', one.id, one, one.span)),
     ...plan.uses.map((one) => ({
       ...named('use', one.programme.id, { from: one.from, who: one.who }, one.span),

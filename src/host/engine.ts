@@ -16,3 +16,13 @@ export function settleForLongRun(): void {
   setFlagsFromString('--incremental-marking');
   setFlagsFromString('--semi-space-growth-factor=2');
 }
+
+/**
+ * As `settleForLongRun`, for who does nearly the same again and again: what is new each time is soon old, so the heap may
+ * grow further before all that is alive is marked, and code that pays is found late enough.
+ */
+export function settleForRounds(): void {
+  settleForLongRun();
+  setFlagsFromString('--heap-growing-percent=150');
+  setFlagsFromString('--interrupt-budget=400000');
+}

@@ -4,9 +4,8 @@
 
 import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
-import { mkdirSync } from 'node:fs';
+import { closeSync, mkdirSync, openSync, writevSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { appendTo } from './growing-files.ts';
 import type { FilesToWrite } from './growing-files.ts';
 
 /** A file as it was written: bytes that nobody changes, one behind the other. */
@@ -43,7 +42,7 @@ export function repeatedFiles(folder: string, last: WrittenFiles): RepeatedFiles
   const writeFile = (name: string, pieces: readonly Uint8Array[]): Written => {
     const path = join(folder, name);
     mkdirSync(dirname(path), { recursive: true });
-    appendTo(path, pieces);
+    writePieces(path, pieces);
     const before = last.get(name);
     const same = before === undefined ? 0 : samePieces(before.pieces, pieces);
     return { pieces, ...digestOf(pieces, before?.stood.filter(({ at }) => at <= same) ?? []) };
@@ -53,6 +52,35 @@ export function repeatedFiles(folder: string, last: WrittenFiles): RepeatedFiles
     return new Map([...written].map(([name, { digest }]) => [name, digest]));
   };
   return { append, finish, written: () => written };
+}
+
+/** Pieces that the system takes at once. */
+const PIECES_A_WRITE = 512;
+
+/** One behind the other and as they are, since put together first they would be copied. */
+function writePieces(path: string, pieces: readonly Uint8Array[]): void {
+  const file = openSync(path, 'w');
+  try {
+    for (let at = 0; at < pieces.length; at += PIECES_A_WRITE) writeWhole(file, pieces.slice(at, at + PIECES_A_WRITE));
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** The system may take less than it is given, in the midst of a piece too. */
+function writeWhole(file: number, pieces: readonly Uint8Array[]): void {
+  let left = pieces;
+  while (left.length > 0) left = behind(left, writevSync(file, left));
+}
+
+/** What is left of pieces behind so many bytes. */
+export function behind(pieces: readonly Uint8Array[], bytes: number): readonly Uint8Array[] {
+  let from = 0;
+  for (const [at, piece] of pieces.entries()) {
+    if (from + piece.length > bytes) return [piece.subarray(bytes - from), ...pieces.slice(at + 1)];
+    from += piece.length;
+  }
+  return [];
 }
 
 /** How many of the first pieces are the same; mostly they are the same objects. */

@@ -3,6 +3,7 @@
 // not matter it counts all the same: two that are told apart here may still mean one thing, never the other way round.
 
 import type { Span } from '../source/types.ts';
+import type { Athlete } from './types.ts';
 
 /** `moved`: they say the same, and some of it stands elsewhere. */
 export type Likeness = 'same' | 'moved' | 'differs';
@@ -18,6 +19,17 @@ export function likenessOf(before: unknown, after: unknown): Likeness {
   });
   if (!says) return 'differs';
   return moved ? 'moved' : 'same';
+}
+
+const verdicts = new WeakMap<Athlete, { readonly before: Athlete; readonly likeness: Likeness }>();
+
+/** As `likenessOf`; the last answer for an athlete is kept, as whoever watches asks it of each of a squad twice a save. */
+export function athleteLikeness(before: Athlete, after: Athlete): Likeness {
+  const known = verdicts.get(after);
+  if (known?.before === before) return known.likeness;
+  const likeness = likenessOf(before, after);
+  verdicts.set(after, { before, likeness });
+  return likeness;
 }
 
 /** Each place of the one beside its place in the other, for two that say the same. */
@@ -56,21 +68,29 @@ function haveSameEntries(
   after: ReadonlyMap<unknown, unknown>,
   walk: Walk,
 ): boolean {
-  return before.size === after.size && (before.size === 0 || areSame([...before], [...after], walk));
+  if (before.size !== after.size) return false;
+  const others = after.entries();
+  for (const [key, was] of before) {
+    const [name, is]: readonly unknown[] = others.next().value ?? [];
+    if (!isSame(key, name, walk) || !isSame(was, is, walk)) return false;
+  }
+  return true;
 }
 
 type Fields = Readonly<Record<string, unknown>>;
 
 function haveSameFields(before: object, after: object, walk: Walk): boolean {
   if (Array.isArray(after) || after instanceof Map || after instanceof Set) return false;
-  const names = Object.keys(before);
-  if (names.length !== Object.keys(after).length) return false;
-  for (const name of names) {
+  // Counted on the way, as a list of the names would be new memory for each of thousands.
+  let more = 0;
+  for (const _ in after) more += 1;
+  for (const name in before) {
     const is = (after as Fields)[name];
     if (is === undefined && !Object.hasOwn(after, name)) return false;
     if (!isSame((before as Fields)[name], is, walk)) return false;
+    more -= 1;
   }
-  return true;
+  return more === 0;
 }
 
 function isPlace(value: object): value is Span {

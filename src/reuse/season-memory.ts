@@ -6,7 +6,7 @@
 import { planIndex } from '../audit/plan-index.ts';
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import { likenessOf } from '../plan/same-meaning.ts';
+import { athleteLikeness, likenessOf } from '../plan/same-meaning.ts';
 import type { Likeness } from '../plan/same-meaning.ts';
 import type { Athlete, Plan, Waiver } from '../plan/types.ts';
 import type { Groups } from '../schedule/lines.ts';
@@ -158,7 +158,7 @@ function stillStanding<T>(kept: Kept<T>, athlete: Athlete, standing: Standing): 
   const since = standing.since(kept.standing);
   if (since.likeness === 'differs') return undefined;
   const own = ownOf(standing.plan, athlete);
-  const likeness = likenessOf(kept.own, own);
+  const likeness = ownLikeness(kept.own, own);
   if (likeness === 'differs' || kept.gifts !== standing.gifts(athlete)) return undefined;
   const isMoved = since.likeness === 'moved' || likeness === 'moved';
   const diagnostics =
@@ -166,6 +166,13 @@ function stillStanding<T>(kept: Kept<T>, athlete: Athlete, standing: Standing): 
       ? movedFindings(kept.diagnostics, [movesBetween(kept.own, own), since.moves()])
       : kept.diagnostics;
   return diagnostics === undefined ? undefined : { ...kept, standing, own, diagnostics };
+}
+
+function ownLikeness(before: Own, after: Own): Likeness {
+  const likeness = athleteLikeness(before.athlete, after.athlete);
+  if (likeness === 'differs') return likeness;
+  const record = likenessOf(before.record, after.record);
+  return record === 'same' ? likeness : record;
 }
 
 function asNow<T>({ standing, own, diagnostics, freed, made }: Kept<T>): KeptSeason<T> {

@@ -17,6 +17,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { FolderMemory } from '../../../src/host/output-folder.ts';
 import { writeOutputFolder } from '../../../src/host/output-folder.ts';
+import { behind } from '../../../src/host/repeated-files.ts';
 
 let parent = '';
 let folder = '';
@@ -163,4 +164,11 @@ test('a writing that was refused changes nothing of what is known', async () => 
   rmSync(join(folder, 'notes.txt'));
   await write(others);
   expectWritten(others);
+});
+
+test('of pieces that the system took in part the rest is left, from the midst of a piece', () => {
+  const pieces = ['', 'ab', 'c', '', 'def'].map(bytes);
+  const left = (taken: number): string => Buffer.concat(behind(pieces, taken)).toString('utf8');
+  expect([0, 1, 2, 3, 5, 6].map(left)).toEqual(['abcdef', 'bcdef', 'cdef', 'def', 'f', '']);
+  expect(behind(pieces, 6)).toEqual([]);
 });

@@ -1,7 +1,11 @@
 // Two parts of plans that say the same, and two that don't: places never count, where a value comes from does.
 
 import { describe, expect, test } from 'vitest';
-import { eachPlace, likenessOf } from '../../../src/plan/same-meaning.ts';
+import { fileSystem } from '../../../src/host/files.ts';
+import { readDocuments } from '../../../src/language/read-documents.ts';
+import { loadPlan } from '../../../src/plan/load-plan.ts';
+import { athleteLikeness, eachPlace, likenessOf } from '../../../src/plan/same-meaning.ts';
+import type { Athlete } from '../../../src/plan/types.ts';
 import type { Span } from '../../../src/source/types.ts';
 
 const at = (start: number, file = 'season.yaml'): Span => ({ file, start, end: start + 1 });
@@ -62,3 +66,18 @@ test('eachPlace gives every place beside the other, those in shared objects too'
     [1, 2],
   ]);
 });
+
+test('an athlete is told from each of two others, whoever was asked about before', () => {
+  const [before] = athletes();
+  const [same] = athletes();
+  if (before === undefined || same === undefined) throw new Error('nobody is in the plan');
+  const heavier = { ...before, massGrams: 90_000 };
+  expect(athleteLikeness(before, same)).toBe('same');
+  expect(athleteLikeness(heavier, same)).toBe('differs');
+  expect(athleteLikeness(before, same)).toBe('same');
+});
+
+function athletes(): readonly Athlete[] {
+  const { value } = readDocuments('examples/four-weeks', fileSystem);
+  return loadPlan(value).value?.athletes ?? [];
+}
