@@ -36,9 +36,9 @@ export interface WeekDays {
   readonly pins: readonly Pin[];
   /** Match days crowd together. */
   readonly crowded: boolean;
-  /** The days so many sessions have when nothing is in their way. */
   /** The competition whose eve is left free of lifting although it has a slot. */
   readonly sparedEve: Competition | undefined;
+  /** The days so many sessions have when nothing is in their way. */
   readonly usual: PlacedWeek;
   readonly toPlace: WeekToPlace;
 }
