@@ -65,7 +65,7 @@ export function createCalendars({ plan }: Pick<Build, 'plan'>, selection: Select
     },
     finish: () =>
       calendar(plan.season.title, [
-        ...squadSessions(bySlot, domain),
+        ...squadSessions(bySlot, selection, domain),
         ...dayEvents(plan, selection, domain, () => true),
       ]),
   };
@@ -118,7 +118,7 @@ interface SquadSession {
 
 function noteSessions(bySlot: Map<string, SquadSession>, built: BuiltAthlete, selection: Selection): void {
   for (const week of selectedWeeks(selection, built)) {
-    for (const { day, slot, jumps, lifts } of selectedSessions(selection, week)) {
+    for (const { day, slot, jumps, lifts } of week.sessions) {
       const key = `${day} ${slot.span.file} ${slot.span.start}`;
       const known = bySlot.get(key);
       if (known === undefined) bySlot.set(key, { week: week.starts, day, slot, jumps, lifts, due: 1 });
@@ -131,13 +131,17 @@ function noteSessions(bySlot: Map<string, SquadSession>, built: BuiltAthlete, se
   }
 }
 
-/** Numbered within their week, by day and time. */
-function squadSessions(bySlot: ReadonlyMap<string, SquadSession>, domain: string): CalendarEvent[] {
+/** Numbered within their whole week, by day and time, whichever of its days are asked for. */
+function squadSessions(
+  bySlot: ReadonlyMap<string, SquadSession>,
+  selection: Selection,
+  domain: string,
+): CalendarEvent[] {
   const numbers = new Map<Day, number>();
   const ordered = [...bySlot.values()].toSorted(
     (a, b) => a.day - b.day || (a.slot.at ?? 0) - (b.slot.at ?? 0) || a.slot.span.start - b.slot.span.start,
   );
-  return ordered.map((session) => {
+  const events = ordered.map((session) => {
     const number = (numbers.get(session.week) ?? 0) + 1;
     numbers.set(session.week, number);
     return {
@@ -146,6 +150,7 @@ function squadSessions(bySlot: ReadonlyMap<string, SquadSession>, domain: string
       ...whenAndWhere(session.day, session.slot),
     };
   });
+  return events.filter(({ day }) => selectsDay(selection, day));
 }
 
 /** Competitions and tests, as whole days. */
