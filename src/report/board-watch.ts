@@ -19,21 +19,29 @@ export interface Cue {
 
 /** Limits, returns, loads that are estimates, and jumps somebody meets for the first time. */
 export function watchList(plan: Plan, attendances: readonly Attendance[], day: Day): readonly string[] {
-  const limits = attendances.flatMap(({ athlete, name }) =>
-    limitsOn(athlete, day).map((limit) => `${name}: ${limitWords(plan, limit)}`),
-  );
-  const returning = attendances
-    .filter(({ athlete }) => returnStageOn(athlete, day) !== undefined)
-    .map(({ name }) => `${name}: nothing harder than what is written`);
   const estimates = attendances
     .filter(({ session }) => session.lines.some(({ estimated, loadGrams }) => estimated && loadGrams !== undefined))
     .map(({ name }) => name);
   return [
-    ...limits,
-    ...returning,
+    ...heldBack(plan, attendances, day),
     ...(estimates.length === 0 ? [] : [`loads are estimates, try lighter first: ${estimates.join(', ')}`]),
     ...newJumps(plan, attendances),
   ];
+}
+
+/** Who is held back on a day, and how: limits without their reasons, and returns. */
+export function heldBack(
+  plan: Plan,
+  people: readonly Pick<Attendance, 'athlete' | 'name'>[],
+  day: Day,
+): readonly string[] {
+  const limits = people.flatMap(({ athlete, name }) =>
+    limitsOn(athlete, day).map((limit) => `${name}: ${limitWords(plan, limit)}`),
+  );
+  const returning = people
+    .filter(({ athlete }) => returnStageOn(athlete, day) !== undefined)
+    .map(({ name }) => `${name}: nothing harder than what is written`);
+  return [...limits, ...returning];
 }
 
 function newJumps({ library, season }: Plan, attendances: readonly Attendance[]): readonly string[] {

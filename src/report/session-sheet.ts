@@ -6,6 +6,7 @@ import type { PhaseId } from '../library/types.ts';
 import { nameKey } from '../plan/athlete-facts.ts';
 import type { Athlete, Part, Plan, Season } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
+import { heldBack } from './board-watch.ts';
 import { doseWords, exerciseName } from './exercise-words.ts';
 import { pairOf } from './pair-words.ts';
 import type { Pair } from './pair-words.ts';
@@ -49,6 +50,8 @@ export interface SessionSheet {
   /** Least and most contacts of one athlete. */
   readonly contacts: { readonly least: number; readonly most: number };
   readonly exercises: readonly SheetExercise[];
+  /** Who is held back, and how; without reasons of health, as it is read out. */
+  readonly watch: readonly string[];
   /** What to leave out when time is short, first things first; of a squad the first things only. */
   readonly shortOnTime: readonly string[];
 }
@@ -111,6 +114,7 @@ function sheetOf(plan: Plan, there: readonly Attendance[]): SessionSheet {
     people: there.map(({ name }) => name),
     contacts: { least: Math.min(...contacts), most: Math.max(...contacts) },
     exercises: exercisesOf(plan, there),
+    watch: heldBack(plan, there, day),
     shortOnTime: shortOnTime(plan, there),
   };
 }

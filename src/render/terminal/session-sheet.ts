@@ -20,6 +20,7 @@ export function renderSheet(sheet: SessionSheet, canvas: Canvas): readonly strin
       ...(exercise.part === sheet.exercises[index - 1]?.part ? [] : [palette.accent(`${INSET}${exercise.part}`)]),
       ...exerciseLines(exercise, sheet, canvas),
     ]),
+    ...sheet.watch.flatMap((words) => hanging(`${INSET}watch: `, words, width)),
     ...(sheet.shortOnTime.length === 0
       ? []
       : hanging(`${INSET}short on time: `, `leave out ${sheet.shortOnTime.join(', then ')}`, width)),

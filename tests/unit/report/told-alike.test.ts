@@ -12,7 +12,7 @@ import { EVERYTHING } from '../../../src/report/selection.ts';
 import { renderSheet } from '../../../src/render/terminal/session-sheet.ts';
 import { createPalette } from '../../../src/render/palette.ts';
 import { BUILT_IN } from '../../../src/library/index.ts';
-import { athlete, builtAthlete, line, madeBuild, session, week } from './made-build.ts';
+import { athlete, builtAthlete, day, HERE, line, madeBuild, session, week } from './made-build.ts';
 
 interface Person {
   readonly id: string;
@@ -68,6 +68,31 @@ describe('a session to read out', () => {
     expect(text).toContain('3 x 5  rest 90 s  Ann, Ann');
     expect(text).not.toContain('everybody');
   });
+});
+
+test('a session to read out says who is held back, and how, and not why', () => {
+  const range = { from: day('2027-01-01'), until: day('2027-01-20') };
+  const limits = [
+    { range, avoid: [{ kind: 'drops' as const }], contactsASession: 40, because: 'knee', span: HERE },
+    { range: { from: day('2027-02-01'), until: day('2027-02-20') }, avoid: [], because: 'later', span: HERE },
+  ];
+  const returning = [{ stage: 2, of: 4, since: day('2027-01-01'), signed: 'physio', span: HERE }];
+  const people = [
+    athlete('intermediate', 50, { id: 'a', name: 'Ann', limits }),
+    athlete('intermediate', 50, { id: 'b', name: 'Bo', returning }),
+    athlete('intermediate', 50, { id: 'c', name: 'Cy' }),
+  ].map((one) => builtAthlete([week(1, [session('2027-01-05', [line('tuck-jump')])])], { athlete: one }));
+  const sheets = createSheets(madeBuild(people), EVERYTHING);
+  for (const one of people) sheets.add(one);
+  const [sheet] = sheets.finish();
+  if (sheet === undefined) throw new Error('nobody trains');
+  expect(sheet.watch).toEqual([
+    'Ann: no drops from a box, at most 40 jumps a session, until 20 Jan',
+    'Bo: nothing harder than what is written',
+  ]);
+  const text = renderSheet(sheet, { palette: createPalette(0), width: 100 });
+  expect(text).toContain('  watch: Bo: nothing harder than what is written');
+  expect(text.join(' ')).not.toContain('knee');
 });
 
 describe('a pair', () => {
