@@ -122,6 +122,8 @@ export interface Lift {
   readonly maxOf?: string;
   /** Whole per cent of that maximum that stands for 100 % here (100 when it is the lift's own). */
   readonly maxShare?: number;
+  /** The lift it is a kind of, where its maximum isn't that lift's: who may not do that one may not do this one. */
+  readonly kindOf?: string;
   /** `main` lifts carry the phase's loads; `assistance` and `trunk` are dropped first when minutes run out. */
   readonly role: 'main' | 'assistance' | 'trunk';
   readonly eccentricSeconds: number;

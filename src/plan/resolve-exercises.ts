@@ -150,6 +150,7 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
     eccentricSeconds: value['eccentric-seconds'] ?? usual.eccentricSeconds,
     ...((value.unstable ?? usual.unstable) === true && { unstable: true }),
     fromLevel: value['from-level'] ?? usual.fromLevel,
+    ...(base?.kindOf !== undefined && { kindOf: base.kindOf }),
     ...(fromPhase !== undefined && { fromPhase }),
     ...((value.each ?? usual.each) === true && { each: true }),
     ...((value.held ?? usual.held) === true && { held: true }),

@@ -2,6 +2,7 @@
 // each exercise looks when it is done well and when it is time to stop. Limits are told without their reasons.
 
 import { kitWords } from '../library/kit.ts';
+import { isKindOf } from '../library/lift-facts.ts';
 import type { KitId } from '../library/types.ts';
 import { limitsOn, returnStageOn } from '../plan/athlete-facts.ts';
 import type { Avoid, Limit, Plan, TrainingPlace } from '../plan/types.ts';
@@ -104,8 +105,9 @@ function avoidWords({ library }: Plan, avoid: Avoid): string {
     case 'tier':
       return TIER_WORDS[avoid.id] ?? avoid.id;
     case 'drill':
-    case 'lift':
       return exerciseName(library, avoid.id).toLowerCase();
+    case 'lift':
+      return `${exerciseName(library, avoid.id).toLowerCase()}${hasKinds(library, avoid.id) ? ' of any kind' : ''}`;
     case 'family':
       return avoid.id.replaceAll('-', ' ');
     case 'pattern':
@@ -113,6 +115,9 @@ function avoidWords({ library }: Plan, avoid: Avoid): string {
       return avoid.id === 'single-leg' ? SINGLE_LEG : avoid.id.replaceAll('-', ' ');
   }
 }
+
+const hasKinds = ({ lifts }: Plan['library'], id: string): boolean =>
+  [...lifts.values()].some((lift) => lift.id !== id && isKindOf(lift, id));
 
 /** Kit of the session, boxes with their heights. */
 export function kitToSetOut(

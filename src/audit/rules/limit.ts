@@ -69,8 +69,10 @@ function bars(avoid: Avoid, { line, drill, lift, dropCm }: LineReading): boolean
     case 'family':
       return drill?.family === avoid.id;
     case 'drill':
-    case 'lift':
       return line.exercise === avoid.id;
+    case 'lift':
+      // Not the one that is named alone: a lift that goes by its maximum is a kind of it.
+      return [line.exercise, lift?.maxOf, lift?.kindOf].includes(avoid.id);
     case 'pattern':
       return lift?.pattern === avoid.id;
   }

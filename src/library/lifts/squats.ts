@@ -1,5 +1,6 @@
 // Squats, by depth. Joined by ../lifts.ts. A maximum never serves another depth (P12): half and quarter squats have
-// maxima of their own, and only squats to the same depth borrow one.
+// maxima of their own, and only squats to the same depth borrow one. With the bar on the back they are kinds of back
+// squat all the same.
 
 import type { Lift } from '../types.ts';
 import { ASSISTANCE_REPS, BODY_REPS, HELD_SECONDS, MAIN_REPS, pattern } from './pattern.ts';
@@ -70,6 +71,7 @@ export const SQUATS: readonly Lift[] = pattern('squat', { lower: true, role: 'ma
     kit: ['racks', 'bars'],
     loading: 'bar',
     maxOf: 'half-squat',
+    kindOf: 'back-squat',
     fromLevel: 'intermediate',
     fromPhase: 'strength-power',
     eccentricSeconds: 1,
@@ -85,6 +87,7 @@ export const SQUATS: readonly Lift[] = pattern('squat', { lower: true, role: 'ma
     kit: ['racks', 'bars'],
     loading: 'bar',
     maxOf: 'quarter-squat',
+    kindOf: 'back-squat',
     fromLevel: 'advanced',
     fromPhase: 'power',
     eccentricSeconds: 1,

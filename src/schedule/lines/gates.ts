@@ -5,6 +5,7 @@
 import type { Avoid, Kit, Limit, TrainingPlace } from '../../plan/types.ts';
 import { isDrop } from '../../library/drill-facts.ts';
 import { ALLOTTING } from '../../library/families.ts';
+import { isKindOf } from '../../library/lift-facts.ts';
 import { isFromPhase, LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
 import type { Drill, Level, Lift, PhaseId, Tier } from '../../library/types.ts';
 import { isHardSurface } from '../../library/surfaces.ts';
@@ -182,7 +183,7 @@ function barsLift(avoid: Avoid, lift: Lift): boolean {
     case 'pattern':
       return lift.pattern === avoid.id;
     case 'lift':
-      return lift.id === avoid.id;
+      return isKindOf(lift, avoid.id);
     case 'single-leg':
       return lift.lower && (lift.pattern === 'single-leg' || lift.each === true);
     case 'direction':

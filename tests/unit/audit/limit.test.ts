@@ -39,6 +39,19 @@ describe('limit', () => {
     ['a drill', { kind: 'drill', id: 'pogo' }, drill('pogo', 1, 5), drill('high-pogo', 1, 5)],
     ['a pattern', { kind: 'pattern', id: 'squat' }, lift('back-squat', 1, 5), lift('hip-thrust', 1, 5)],
     ['a lift', { kind: 'lift', id: 'back-squat' }, lift('back-squat', 1, 5), lift('front-squat', 1, 5)],
+    [
+      'what goes by its maximum',
+      { kind: 'lift', id: 'back-squat' },
+      lift('box-squat', 1, 5),
+      lift('goblet-squat', 1, 5),
+    ],
+    ['a kind of it', { kind: 'lift', id: 'back-squat' }, lift('quarter-squat', 1, 5), lift('front-squat', 1, 5)],
+    [
+      'but not what it is a kind of',
+      { kind: 'lift', id: 'box-squat' },
+      lift('box-squat', 1, 5),
+      lift('back-squat', 1, 5),
+    ],
   ])('bars %s', (_, avoid, barred, allowed) => {
     expectFinding(RULE, season({ avoid: [avoid] }, one(barred)), 1);
     expectSilent(RULE, season({ avoid: [avoid] }, one(barred, 4)));

@@ -235,6 +235,11 @@ describe('limits', () => {
   test.each([
     [{ kind: 'pattern', id: 'squat' }, 'back-squat', 'romanian-deadlift'],
     [{ kind: 'lift', id: 'back-squat' }, 'back-squat', 'front-squat'],
+    [{ kind: 'lift', id: 'back-squat' }, 'box-squat', 'goblet-squat'],
+    [{ kind: 'lift', id: 'back-squat' }, 'half-squat', 'trap-bar-jump'],
+    [{ kind: 'lift', id: 'back-squat' }, 'jump-squat', 'dumbbell-jump'],
+    [{ kind: 'lift', id: 'box-squat' }, 'box-squat', 'back-squat'],
+    [{ kind: 'lift', id: 'power-clean' }, 'hang-high-pull', 'deadlift'],
     [{ kind: 'single-leg' }, 'split-squat', 'back-squat'],
     [{ kind: 'direction', id: 'vertical' }, 'jump-squat', 'back-squat'],
     [{ kind: 'cycle', id: 'slow' }, 'jump-squat', 'back-squat'],

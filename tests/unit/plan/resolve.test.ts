@@ -358,6 +358,7 @@ lifts:
     name: 'Our half squat',
     fromPhase: 'strength-power',
     maxOf: 'half-squat',
+    kindOf: 'back-squat',
   });
   expect(plan.library.lifts.get('bench-lunge')).toMatchObject({
     loading: 'dumbbells',

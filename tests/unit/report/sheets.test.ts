@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Drill } from '../../../src/library/types.ts';
+import { limitWords } from '../../../src/report/board-watch.ts';
 import { findEasierRung, lighterLoad } from '../../../src/report/easier-rung.ts';
 import { createFileNames } from '../../../src/report/file-names.ts';
 import { plateWords } from '../../../src/report/plates.ts';
@@ -92,6 +93,15 @@ describe('names', () => {
       ['kit  l. (no. 2)', 'kit  l. (no. 2)'],
     ]);
   });
+});
+
+test.each([
+  ['back-squat', 'no back squat of any kind'],
+  ['front-squat', 'no front squat'],
+])('a limit of %s says "%s"', (id, words) => {
+  const range = { from: day('2027-01-04'), until: day('2027-02-01') };
+  const limit = { range, avoid: [{ kind: 'lift', id } as const], because: 'x', span: HERE };
+  expect(limitWords(madePlan(), limit)).toContain(words);
 });
 
 describe('what to do instead', () => {
