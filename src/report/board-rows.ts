@@ -87,7 +87,39 @@ function kindsOf(library: Library, attendances: readonly Attendance[]): readonly
       else those.push(entry);
     }
   }
-  return [...byKind.values()].toSorted((a, b) => inOrder(a, b));
+  return asDone([...byKind.values()].toSorted((a, b) => inOrder(a, b)));
+}
+
+/**
+ * Down the board as the sessions go: behind a kind that more of those who do both have first, else by time. Groups come to
+ * a kind at different times, and by time alone one could read its own column in an order that is nobody's.
+ */
+function asDone(kinds: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] {
+  const starts = kinds.map((entries) => new Map(entries.map(({ attendance, time }) => [attendance, time.from])));
+  const left = kinds.map((_, index) => index);
+  const ordered: (readonly Entry[])[] = [];
+  while (left.length > 0) {
+    const free = left.findIndex((one) => left.every((other) => !isFirst(kinds, starts, other, one)));
+    for (const index of left.splice(Math.max(0, free), 1)) ordered.push(kinds[index] ?? []);
+  }
+  return ordered;
+}
+
+/** Whether more have the one kind of a part before the other than after it. */
+function isFirst(
+  kinds: readonly (readonly Entry[])[],
+  starts: readonly ReadonlyMap<Attendance, number>[],
+  one: number,
+  other: number,
+): boolean {
+  const parts = partOf(kinds[one] ?? []) - partOf(kinds[other] ?? []);
+  if (parts !== 0 || one === other) return parts < 0;
+  let ahead = 0;
+  for (const [attendance, from] of starts[one] ?? []) {
+    const then = starts[other]?.get(attendance);
+    if (then !== undefined) ahead += Math.sign(then - from);
+  }
+  return ahead > 0;
 }
 
 /** In the order in which the athletes stand on the board. */
