@@ -186,5 +186,6 @@ function readLine(reading: Reading, found: Found, seen: Map<string, number>): Sh
     restSeconds: whole('rest_s'),
     ...(isThere(tempo) && { tempo: readText(reading, tempo) }),
     ...(isThere(note) && { note: readText(reading, note) }),
+    ...(isThere(under(found, 'paired_with')) && { paired: true }),
   };
 }

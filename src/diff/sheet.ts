@@ -53,5 +53,6 @@ function sheetLine(line: BuiltLine, occurrence: number): SheetLine {
     restSeconds,
     ...(line.tempo !== undefined && { tempo: line.tempo }),
     ...(line.note !== undefined && { note: line.note }),
+    ...(line.pairedWith !== undefined && { paired: true }),
   };
 }

@@ -24,6 +24,8 @@ export interface SheetLine {
   readonly restSeconds: number;
   readonly tempo?: string;
   readonly note?: string;
+  /** Done in turns with another line of the session. */
+  readonly paired?: true;
 }
 
 /** Matched by day and slot. */

@@ -10,7 +10,7 @@ import type { Day } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import type { Exercises } from './exercise-words.ts';
-import { heightWords, loadWords } from './quantities.ts';
+import { heightWords, loadWords, restWords } from './quantities.ts';
 import type { Units } from './quantities.ts';
 import { kindWords } from './week-words.ts';
 
@@ -191,6 +191,7 @@ function keptPoints({ before, after }: LineChange, plateGrams: number, words: Po
     ...loadPoints(before, after, plateGrams, subject, words.units),
     ...dropPoints(before, after, subject, words.units),
     ...dosePoints(before, after, subject),
+    ...mannerPoints(before, after, subject),
   ];
 }
 
@@ -212,6 +213,38 @@ function dropPoints(before: SheetLine, after: SheetLine, subject: string, units:
   if (before.dropCm === after.dropCm) return [];
   const drop = ({ dropCm }: SheetLine): string => (dropCm === undefined ? NONE : heightWords(dropCm, units));
   return [{ kind: 'drop', subject, before: drop(before), after: drop(after) }];
+}
+
+/** How hard, the rest, and what the coach says of it: a sheet that is out has it otherwise. */
+function mannerPoints(before: SheetLine, after: SheetLine, subject: string): readonly Point[] {
+  const kind: PointKind = after.part === 'jumps' ? 'drill' : 'lift';
+  const [was, is] = [mannerOf(before), mannerOf(after)];
+  return was.flatMap((words, index): readonly Point[] => {
+    const now = is[index];
+    return words === undefined || now === undefined || words === now
+      ? []
+      : [{ kind, subject, before: words, after: now }];
+  });
+}
+
+/** Undefined where it says nothing, or where the load says it. */
+function mannerOf({
+  reserve,
+  percent,
+  loadGrams,
+  restSeconds,
+  tempo,
+  note,
+  paired,
+}: SheetLine): readonly (string | undefined)[] {
+  return [
+    reserve === undefined ? undefined : `${reserve} in reserve`,
+    percent === undefined || loadGrams !== undefined ? undefined : `${percent} %`,
+    `rest ${restWords(restSeconds)}`,
+    tempo === undefined ? 'no tempo' : `tempo ${tempo}`,
+    note === undefined ? 'no note' : `note: ${note}`,
+    paired === true ? 'in a pair' : 'by itself',
+  ];
 }
 
 /** Sets and reps of a lift; those of a drill are in the contacts. */

@@ -77,3 +77,28 @@ describe('a week that changed', () => {
     expect(told(plain, { ...plain, contacts: 30, done: true, sessions: [] })).toEqual(['contacts : 60 > 30']);
   });
 });
+
+describe('a line that is done in another manner', () => {
+  const squat: SheetLine = { ...line('back-squat'), part: 'lifts', contacts: 0, reserve: 3, restSeconds: 180 };
+  const weekOf = (one: SheetLine): SheetWeek => week({ ...session('2027-01-05'), lines: [one] });
+  const changed = (change: Partial<SheetLine>, of = squat): readonly string[] =>
+    told(weekOf(of), weekOf({ ...of, ...change }));
+
+  it.each<readonly [Partial<SheetLine>, string]>([
+    [{ reserve: 1 }, 'lift Back squat: 3 in reserve > 1 in reserve'],
+    [{ restSeconds: 60 }, 'lift Back squat: rest 3 min > rest 60 s'],
+    [{ tempo: '5-0-1' }, 'lift Back squat: no tempo > tempo 5-0-1'],
+    [{ note: 'cluster' }, 'lift Back squat: no note > note: cluster'],
+    [{ paired: true }, 'lift Back squat: by itself > in a pair'],
+  ])('is told: %j', (change, words) => {
+    expect(changed(change)).toEqual([words]);
+  });
+
+  it('is told of a drill as well, and of a share where no load says it', () => {
+    expect(changed({ restSeconds: 180 }, line('pogo'))).toEqual(['drill Pogo: rest 90 s > rest 3 min']);
+    const { reserve: _, ...byShare } = { ...squat, percent: 70 };
+    expect(changed({ percent: 80 }, byShare)).toEqual(['lift Back squat: 70 % > 80 %']);
+    const loaded = { ...byShare, loadGrams: 70_000 };
+    expect(changed({ percent: 80, loadGrams: 80_000 }, loaded)).toEqual(['load Back squat: 70 kg > 80 kg']);
+  });
+});
