@@ -8,7 +8,10 @@ import { shortWeekdayName } from './calendar-words.ts';
 
 export interface EventRow {
   readonly label: string;
-  /** One for each week: the weekday, `x2` for several, `all` for a whole week; empty for none. */
+  /**
+   * One for each week: the weekday, `x2` for several, `all` for a whole week; of closed days `thu…` from a day on, `…fri` up
+   * to one, `some` between; empty for none.
+   */
   readonly cells: readonly string[];
 }
 
@@ -41,23 +44,38 @@ function eventRows(plan: Plan, athlete: Athlete, weeks: Weeks): readonly EventRo
   const closures = plan.closures.filter(({ who }) => appliesTo(who, athlete));
   const peaks = competitions.filter(({ prepare }) => prepare === 'peak');
   const matches = competitions.filter(({ prepare }) => prepare !== 'peak');
-  const rows: readonly (readonly [string, readonly DayRange[]])[] = [
-    ['peak', peaks.map(({ range }) => range)],
-    ['matches', matches.map(({ range }) => range)],
-    ['tests', tests.map(({ day }) => ({ from: day, until: day }))],
-    ['closed', closures.map(({ range }) => range)],
+  const rows: readonly (readonly [string, readonly DayRange[], Words])[] = [
+    ['peak', peaks.map(({ range }) => range), firstDay],
+    ['matches', matches.map(({ range }) => range), firstDay],
+    ['tests', tests.map(({ day }) => ({ from: day, until: day })), firstDay],
+    ['closed', closures.map(({ range }) => range), closedDays],
   ];
   return rows
-    .map(([label, ranges]) => ({ label, cells: weeks.map(({ starts }) => cellOf(ranges, starts)) }))
+    .map(([label, ranges, words]) => ({ label, cells: weeks.map(({ starts }) => cellOf(ranges, starts, words)) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
 }
 
-function cellOf(ranges: readonly DayRange[], starts: Day): string {
+/** What stands for the part of a range that lies in a week. */
+type Words = (range: DayRange, week: DayRange) => string;
+
+function cellOf(ranges: readonly DayRange[], starts: Day, words: Words): string {
   const week = weekFrom(starts);
   const within = ranges.filter((range) => overlap(range, week));
   const [first] = within;
   if (first === undefined) return '';
   if (within.length > 1) return `x${within.length}`;
-  if (first.from <= week.from && week.until <= first.until) return 'all';
-  return shortWeekdayName(Math.max(first.from, week.from)).toLowerCase();
+  return first.from <= week.from && week.until <= first.until ? 'all' : words(first, week);
+}
+
+const shortDay = (day: Day): string => shortWeekdayName(day).toLowerCase();
+
+function firstDay({ from }: DayRange, week: DayRange): string {
+  return shortDay(Math.max(from, week.from));
+}
+
+/** A single day by its name; of several the first of those to the week's end, or the last of those from its beginning. */
+function closedDays({ from, until }: DayRange, week: DayRange): string {
+  if (from === until) return shortDay(from);
+  if (until >= week.until) return `${shortDay(from)}…`;
+  return from <= week.from ? `…${shortDay(until)}` : 'some';
 }

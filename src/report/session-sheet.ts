@@ -176,7 +176,7 @@ function wordsOf(plan: Plan, { athlete, line, pair }: Entry): string {
     pair === undefined ? [] : pair.words(pair.name),
     line.tempo ?? [],
     line.note ?? [],
-    line.own ? 'OWN' : [],
+    line.own ? 'apart from the group' : [],
   ].flat();
   return [doseWords(library, line), ...details].join(', ');
 }

@@ -50,6 +50,11 @@ describe('a session to read out', () => {
     ]);
   });
 
+  test('says who does something apart from the group', () => {
+    const sheet = sheetOf({ id: 'a', name: 'Ann', lines: [line('tuck-jump', { own: true })] });
+    expect(dosesOf(sheet)[0]?.words).toBe('3 x 5, apart from the group');
+  });
+
   test('calls two of one name by their ids as well', () => {
     const sheet = sheetOf(
       { id: 'a', name: 'Ann', lines: [line('tuck-jump')] },
