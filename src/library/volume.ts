@@ -21,6 +21,8 @@ export const VOLUME = {
   reach: 15,
   /** A week is split into more sessions while each keeps this many contacts. */
   leastSession: 30,
+  /** A week that fits into fewer sessions of so many isn't split into smaller ones: nobody comes for five jumps. */
+  smallestSession: 15,
   /** Minutes of a slot before the first jump, and of lifting in a slot for both. */
   warmUpMinutes: 12,
   liftingMinutes: 20,

@@ -3,11 +3,13 @@
 
 import type { Bound, BoundBy, Reason } from '../build/types.ts';
 import type { Staged } from '../diagnostics/types.ts';
+import { VOLUME } from '../library/volume.ts';
 import type { Plan } from '../plan/types.ts';
 import {
   boundsOf,
   holding,
   isLeap,
+  loadingSessionBound,
   mostAllowed,
   nextVolume,
   openingVolume,
@@ -125,8 +127,10 @@ function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
   if (terms.fixed?.kind === 'record') return [];
   if (terms.fixedSessions !== undefined) return terms.fixedSessions;
   if (terms.primer) return volume.planned > 0 ? [volume.planned] : [];
-  const mostASession = Math.min(sessionBound(terms, volume.opening), terms.sessionCeiling);
-  return splitWeek(volume.planned, mostASession, terms.sessionCeiling, terms.possible);
+  const bound = Math.min(sessionBound(terms, volume.opening), terms.sessionCeiling);
+  // What an easy week leaves of a small session may be too little to come for: the week then has fewer, and no more contacts.
+  const small = Math.min(VOLUME.smallestSession, loadingSessionBound(terms, volume.opening), terms.sessionCeiling);
+  return splitWeek(volume.planned, Math.max(bound, small), terms.sessionCeiling, terms.possible);
 }
 
 function boundByOf(terms: WeekTerms, planned: number, bounds: readonly Bound[]): BoundBy {

@@ -16,9 +16,10 @@ export const sessionRise = auditRule('session-rise', (season, find) => {
   for (const week of season.weeks) {
     const usual = usualSession(season, week);
     if (usual === undefined) continue;
-    const most = isEasy(week)
-      ? Math.floor((VOLUME.easySession * usual) / 100)
-      : Math.max(Math.floor(((100 + percent(week)) * usual) / 100), usual + always(week));
+    const loading = Math.max(Math.floor(((100 + percent(week)) * usual) / 100), usual + always(week));
+    // The little that is left of a small session need not be shared among smaller ones.
+    const easy = Math.max(Math.floor((VOLUME.easySession * usual) / 100), Math.min(VOLUME.smallestSession, loading));
+    const most = isEasy(week) ? easy : loading;
     for (const session of week.jumpSessions) {
       if (session.primer || session.contacts <= most) continue;
       find(week, {

@@ -37,6 +37,12 @@ export function sessionBound(terms: WeekTerms, adapted: number): number {
   return sessionAt(terms.sessionGrowth, terms.usualSessions, adapted);
 }
 
+/** The same as in a loading week, where an easy week has less. */
+export function loadingSessionBound({ sessionGrowth, usualSessions }: WeekTerms, adapted: number): number {
+  const growth = sessionGrowth.kind === 'share' ? (sessionGrowth.otherwise ?? sessionGrowth) : sessionGrowth;
+  return sessionAt(growth, usualSessions, adapted);
+}
+
 function sessionAt(sessionGrowth: WeekTerms['sessionGrowth'], usualSessions: number, adapted: number): number {
   if (sessionGrowth.kind === 'free' || usualSessions === 0) return Infinity;
   const usual = Math.floor(adapted / usualSessions);

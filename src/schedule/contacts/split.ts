@@ -5,7 +5,8 @@ import { VOLUME } from '../../library/volume.ts';
 
 /**
  * Sizes of the sessions, larger first, in steps. The fewest sessions that keep each at or under `mostASession`, then
- * more, up to `possible`, while each keeps the least that is worth a session: half the ceiling where that is less.
+ * more, up to `possible`, while each keeps the least that is worth a session: half the ceiling where that is less, but
+ * nothing smaller than the smallest session.
  */
 export function splitWeek(
   contacts: number,
@@ -14,7 +15,8 @@ export function splitWeek(
   possible: number,
 ): readonly number[] {
   if (contacts === 0 || possible === 0) return [];
-  const worthwhile = Math.min(VOLUME.leastSession, Math.floor(ceiling / 2));
+  const half = Math.max(Math.floor(ceiling / 2), VOLUME.smallestSession);
+  const worthwhile = Math.min(VOLUME.leastSession, half);
   let count = Math.min(possible, Math.max(1, Math.ceil(contacts / mostASession)));
   while (count < possible && smallest(contacts, count + 1) >= worthwhile) count += 1;
   return shares(contacts, count);

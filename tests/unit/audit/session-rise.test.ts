@@ -25,6 +25,13 @@ describe('session-rise', () => {
     expectFinding(RULE, week(76, { kind }), 1);
   });
 
+  it('lets an easy session be fifteen contacts where three quarters are less', () => {
+    expectSilent(RULE, { now: [10, 2], ...week(15, { kind: 'deload' }) });
+    expectFinding(RULE, { now: [10, 2], ...week(16, { kind: 'deload' }) }, 1);
+    expectSilent(RULE, { now: [24, 2], ...week(18, { kind: 'deload' }) });
+    expectFinding(RULE, { now: [24, 2], ...week(19, { kind: 'deload' }) }, 1);
+  });
+
   it('shares the usual week over the sessions that the phase has for the level', () => {
     const advanced = { levels: [{ is: 'advanced' as const, span: place(0) }] };
     // Three a week: used to 200 is 66 a session.
