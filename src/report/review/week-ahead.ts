@@ -17,9 +17,12 @@ import type { BuiltWeek, BuiltAthlete } from '../../build/types.ts';
 
 const TOLD: ReadonlySet<BuiltWeek['kind']> = new Set(['deload', 'taper', 'return', 'hold']);
 
-/** One at most: the kind of week, its contacts and why they are what they are. */
 /** Of one athlete, the tests first. */
-export const weekAhead = (subject: Subject): readonly ToldItem[] => [...testsDue(subject), ...kindOfWeek(subject)];
+export const weekAhead = (subject: Subject): readonly ToldItem[] => [
+  ...testsDue(subject),
+  ...leftOutWeek(subject),
+  ...kindOfWeek(subject),
+];
 
 function testsDue(subject: Subject): readonly ToldItem[] {
   const { plan, athlete, day, places } = subject;
@@ -33,6 +36,20 @@ function testsDue(subject: Subject): readonly ToldItem[] {
     }));
 }
 
+/** A week that an error keeps from the sheets; what the error is stands among the decisions. */
+function leftOutWeek(subject: Subject): readonly ToldItem[] {
+  const { weeks, blocked } = subject.built;
+  return weeks
+    .filter((week) => blocked.has(week.week) && isAhead(week, subject))
+    .map((week) => ({
+      kind: 'no sheets',
+      ...whoOf(subject),
+      words: `week ${week.week}, from ${dateWords(week.starts)}, is left out: an error stands in the way`,
+      places: placesOf(subject, week),
+    }));
+}
+
+/** One at most: the kind of week, its contacts and why they are what they are. */
 function kindOfWeek(subject: Subject): readonly ToldItem[] {
   const week = nextWeek(subject.built, subject);
   if (week === undefined || !TOLD.has(week.kind) || week.contacts === 0) return [];
@@ -58,6 +75,8 @@ function placesOf({ athlete, places, day }: Subject, week: BuiltWeek): readonly 
 }
 
 /** The week that begins in the days ahead. */
-function nextWeek({ weeks, blocked }: BuiltAthlete, { day }: Subject): BuiltWeek | undefined {
-  return weeks.find((week) => day <= week.starts && week.starts < day + REVIEW.daysAhead && !blocked.has(week.week));
+function nextWeek({ weeks, blocked }: BuiltAthlete, subject: Subject): BuiltWeek | undefined {
+  return weeks.find((week) => isAhead(week, subject) && !blocked.has(week.week));
 }
+
+const isAhead = ({ starts }: BuiltWeek, { day }: Subject): boolean => day <= starts && starts < day + REVIEW.daysAhead;

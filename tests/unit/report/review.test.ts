@@ -311,6 +311,19 @@ describe('decisions', () => {
     expect(kinds(reviewOf(tested, '2027-01-11'))).toEqual([]);
   });
 
+  it('are not all there is of a week that an error keeps from the sheets', () => {
+    const more = `programmes: { hard: [{ week: 1, tuesday: [{ drill: pogo, sets: 30, reps: 10 }] }] }
+use: [{ programme: hard, from: 2027-01-18 }]
+`;
+    const review = reviewOf(season({ done: WEEK_1, more }), '2027-01-18');
+    expect(review.ahead).toMatchObject([
+      { kind: 'no sheets', words: 'week 3, from 18 Jan, is left out: an error stands in the way' },
+    ]);
+    expect(reviewOf(season({ done: WEEK_1, more }), '2027-01-25').ahead.map(({ kind }) => kind)).not.toContain(
+      'no sheets',
+    );
+  });
+
   it('wait for the signature of a stage, and speak of a limit that ends', () => {
     const athletes =
       'mira: { level: beginner, now: { contacts-a-session: 40, sessions-a-week: 2 }, ' +
