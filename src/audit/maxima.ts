@@ -8,7 +8,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Library } from '../library/index.ts';
 import type { Lift } from '../library/types.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
-import type { Plan } from '../plan/types.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
@@ -17,27 +17,25 @@ import { readParameters } from './parameters.ts';
 
 /** Notices: of maxima in their order, then of kilos in order of day, those without a maximum first. */
 export function findingsOnMaxima(plan: Plan, built: BuiltAthlete): readonly Diagnostic[] {
-  return [...unusedMaxima(plan, built), ...kilosOfNoMaximum(plan, built), ...kilosFarUnder(plan, built)];
+  const loaded = loadedLines(plan, built.weeks);
+  return [
+    ...unusedMaxima(plan, built, loaded),
+    ...kilosOfNoMaximum(plan, built.athlete, loaded),
+    ...kilosFarUnder(built.athlete, loaded),
+  ];
 }
 
 /** None while weeks are over, as of those nobody knows any more what was lifted; nor of those that a whole squad has. */
-function unusedMaxima(plan: Plan, { athlete, weeks }: BuiltAthlete): readonly Diagnostic[] {
+function unusedMaxima(plan: Plan, { athlete, weeks }: BuiltAthlete, { lifts }: LoadedLines): readonly Diagnostic[] {
   const unused = new Set(athlete.lifts.keys());
   // The strength for high drops goes by a squat.
   if (athlete.cleared.size > 0) for (const id of unused) if (isSquat(plan.library, id)) unused.delete(id);
   if (unused.size === 0 || weeks.some(({ done }) => done)) return [];
-  for (const { lines } of sessionsOf(weeks)) {
-    for (const line of lines) {
-      const lift = liftOf(plan.library, line);
-      const used = lift === undefined ? undefined : maxBehind(athlete, lift)?.lift;
-      if (used !== undefined && unused.delete(used) && unused.size === 0) return [];
-    }
-  }
+  for (const lift of lifts.values()) unused.delete(maxBehind(athlete, lift)?.lift ?? '');
   return [...unused].flatMap((lift) => {
     const max = athlete.lifts.get(lift);
     if (max === undefined || max.ofSquad === true) return [];
-    const lifts = goingBy(plan.library, lift);
-    const params = { athlete: athlete.id, lift, lifts };
+    const params = { athlete: athlete.id, lift, lifts: goingBy(plan.library, lift) };
     return [problem('audit/maximum-unused', { params, span: max.span, athlete: athlete.id })];
   });
 }
@@ -54,46 +52,33 @@ const goingBy = ({ lifts }: Library, max: string): readonly string[] =>
  * Kilos by hand are the coach's word; without a maximum nothing says how heavy they are. Told once of each lift. For who
  * is known to be young they are an error of youth-load.
  */
-function kilosOfNoMaximum(plan: Plan, { athlete, weeks }: BuiltAthlete): readonly Diagnostic[] {
-  const first = new Map<string, { readonly line: BuiltLine; readonly day: Day; readonly days: Set<Day> }>();
-  for (const { day, lines } of sessionsOf(weeks)) {
-    for (const line of lines) {
-      const lift = liftOf(plan.library, line);
-      if (lift === undefined || !isUnknownShare(athlete, line, lift)) continue;
-      const known = first.get(lift.id) ?? { line, day, days: new Set() };
-      first.set(lift.id, known);
-      known.days.add(day);
-    }
-  }
-  if (first.size === 0) return [];
+function kilosOfNoMaximum(plan: Plan, athlete: Athlete, { lifts, kilos }: LoadedLines): readonly Diagnostic[] {
+  const unknown = [...kilos].filter(([id, { line }]) => {
+    const lift = lifts.get(id);
+    return lift !== undefined && isUnknownShare(athlete, line, lift);
+  });
+  if (unknown.length === 0) return [];
   const under = readParameters(plan, athlete).parameter('youth-load', 'under');
-  return [...first].flatMap(([lift, { line, day, days }]) => {
+  return unknown.flatMap(([lift, { line, session, days }]) => {
+    const { day } = session;
     const age = ageOn(athlete, day);
     if (age !== undefined && age < under({ range: { from: day, until: day } })) return [];
-    const kilos = (line.loadGrams ?? 0) / GRAMS_A_KILO;
-    const params = { athlete: athlete.id, lift, kilos, date: isoDate(day), days: days.size };
+    const params = {
+      athlete: athlete.id,
+      lift,
+      kilos: (line.loadGrams ?? 0) / GRAMS_A_KILO,
+      date: isoDate(day),
+      days: days.size,
+    };
     const span = line.origin.kind === 'written' ? line.origin.span : athlete.span;
     return [problem('audit/kilos-of-no-maximum', { params, span, athlete: athlete.id })];
   });
 }
 
 /** Told once of each lift and place: of the first day, with the number of the others. */
-function kilosFarUnder({ library }: Plan, { athlete, weeks }: BuiltAthlete): readonly Diagnostic[] {
-  const found = new Map<
-    string,
-    { readonly line: BuiltLine; readonly session: BuiltSession; readonly days: Set<Day> }
-  >();
-  for (const session of sessionsOf(weeks)) {
-    for (const line of session.lines) {
-      if (line.loadGrams === undefined || platesOf(line) === undefined) continue;
-      const key = `${line.exercise} ${session.slot.place.id}`;
-      const known = found.get(key) ?? { line, session, days: new Set() };
-      found.set(key, known);
-      known.days.add(session.day);
-    }
-  }
-  return [...found.values()].map(({ line, session, days }) => {
-    const lift = liftOf(library, line);
+function kilosFarUnder(athlete: Athlete, { lifts, coarse }: LoadedLines): readonly Diagnostic[] {
+  return [...coarse.values()].map(({ line, session, days }) => {
+    const lift = lifts.get(line.exercise);
     const { percent = 0, grams = 0 } = platesOf(line) ?? {};
     const params = {
       athlete: athlete.id,
@@ -117,9 +102,53 @@ const HALF_KILO = GRAMS_A_KILO / 2;
 const platesOf = ({ reasons }: BuiltLine): BuiltLine['reasons'][number]['params'] | undefined =>
   reasons.find(({ about, by }) => about === 'load' && by === 'plates')?.params;
 
-function* sessionsOf(weeks: BuiltAthlete['weeks']): Generator<BuiltSession> {
-  for (const { sessions } of weeks) yield* sessions;
+/** The first of lines that are told of together, with the days of all. */
+interface Told {
+  readonly line: BuiltLine;
+  readonly session: BuiltSession;
+  readonly days: Set<Day>;
 }
 
-const liftOf = ({ lifts }: Library, { kind, exercise }: BuiltLine): Lift | undefined =>
-  kind === 'lift' ? lifts.get(exercise) : undefined;
+/** What of a season maxima and kilos are asked about, each in the order in which it first comes. */
+interface LoadedLines {
+  /** The lifts that are planned, by id. */
+  readonly lifts: ReadonlyMap<string, Lift>;
+  /** Lines with kilos, by lift. */
+  readonly kilos: ReadonlyMap<string, Told>;
+  /** Those of which the kit makes far less than was asked for, by lift and place. */
+  readonly coarse: ReadonlyMap<string, Told>;
+}
+
+const known = new WeakMap<BuiltAthlete['weeks'], LoadedLines>();
+
+/** Gathered once for all who have the very same weeks. */
+function loadedLines({ library }: Plan, weeks: BuiltAthlete['weeks']): LoadedLines {
+  const found = known.get(weeks) ?? gatherLines(library, weeks);
+  known.set(weeks, found);
+  return found;
+}
+
+function gatherLines({ lifts: all }: Library, weeks: BuiltAthlete['weeks']): LoadedLines {
+  const lifts = new Map<string, Lift>();
+  const kilos = new Map<string, Told>();
+  const coarse = new Map<string, Told>();
+  for (const { sessions } of weeks) {
+    for (const session of sessions) {
+      for (const line of session.lines) {
+        const lift = line.kind === 'lift' ? all.get(line.exercise) : undefined;
+        if (lift === undefined) continue;
+        lifts.set(lift.id, lift);
+        if (line.loadGrams === undefined) continue;
+        tell(kilos, lift.id, line, session);
+        if (platesOf(line) !== undefined) tell(coarse, `${lift.id} ${session.slot.place.id}`, line, session);
+      }
+    }
+  }
+  return { lifts, kilos, coarse };
+}
+
+function tell(told: Map<string, Told>, key: string, line: BuiltLine, session: BuiltSession): void {
+  const first = told.get(key) ?? { line, session, days: new Set() };
+  told.set(key, first);
+  first.days.add(session.day);
+}

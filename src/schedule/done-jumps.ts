@@ -33,7 +33,8 @@ function withDone(week: WeekCells, rows: readonly DoneRow[], asOf: Day): WeekCel
   const mine = rows.filter(({ day }) => week.starts <= day && day < ends);
   if (mine.length === 0) return week;
   const cells = week.cells.map((cell) => cellWith(cell, mine, ends <= asOf));
-  return { ...week, cells, otherJumps: cells.reduce((sum, cell) => sum + jumpsOf(cell), 0) };
+  const otherJumps = cells.reduce((sum, cell) => sum + jumpsOf(cell), 0);
+  return { ...week, cells, otherJumps, plannedJumps: week.otherJumps };
 }
 
 function cellWith(cell: DayCell, rows: readonly DoneRow[], over: boolean): DayCell {
@@ -54,7 +55,5 @@ const jumpsOf = ({ practiceJumps, matchJumps, testContacts }: OtherJumps): numbe
  * The other jumps of a week that later ones are measured against: what was done, but no more than was planned, as nobody is
  * used to a leap for having made it once. Common practice, no source.
  */
-export function usualOtherJumps({ cells, otherJumps }: WeekCells): number {
-  const planned = cells.reduce((sum, cell) => sum + (cell.plannedJumps ?? jumpsOf(cell)), 0);
-  return Math.min(otherJumps, planned);
-}
+export const usualOtherJumps = ({ otherJumps, plannedJumps = otherJumps }: WeekCells): number =>
+  Math.min(otherJumps, plannedJumps);

@@ -52,6 +52,8 @@ export interface WeekCells {
   /** Lines of the plan that close it. */
   readonly closedBy: readonly Span[];
   readonly otherJumps: number;
+  /** The same as the plan has them, where the record stands in their place. */
+  readonly plannedJumps?: number;
 }
 
 export interface AthleteGrid {
