@@ -28,16 +28,22 @@ describe('the name of a drill', () => {
 });
 
 describe('the table of last week', () => {
-  const notes = (ratio?: number): string => {
+  const sections = (ratio?: number): ReturnType<typeof lastWeek> => {
     const last = { allJumps: 100, felt: { gaps: 0 }, ...(ratio !== undefined && { ratio }) };
     const athletes = [{ name: 'Ada', weeks: [last] }] as unknown as Review['athletes'];
-    return lastWeek({ athletes })
+    return lastWeek({ athletes });
+  };
+  const notes = (ratio?: number): string =>
+    sections(ratio)
       .flatMap((section) => section.notes)
       .join(' ');
-  };
+  const columns = (ratio?: number): readonly string[] =>
+    sections(ratio).flatMap((section) => section.columns.map(({ title }) => title));
 
-  it('explains the ratio where it shows one', () => {
+  it('has a ratio, and explains it, where there is one', () => {
+    expect(columns(1.1)).toContain('ratio');
     expect(notes(1.1)).toContain('Ratio:');
+    expect(columns()).not.toContain('ratio');
     expect(notes()).toContain('All jumps:');
     expect(notes()).not.toContain('Ratio:');
   });

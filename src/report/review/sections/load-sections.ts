@@ -95,15 +95,20 @@ export function lastWeek({ athletes }: Pick<Review, 'athletes'>): readonly Revie
     const last = weeks.at(-1);
     return last === undefined ? [] : [{ name, last }];
   });
-  const ratio = rows.some(({ last }) => last.ratio !== undefined) ? [LOAD_NOTES.ratio] : [];
-  return sectionOf('How last week was', rows, COLUMNS, [LOAD_NOTES.jumps, ...ratio, LOAD_NOTES.load]);
+  const hasRatio = rows.some(({ last }) => last.ratio !== undefined);
+  const columns = hasRatio ? COLUMNS : COLUMNS.filter(({ title }) => title !== RATIO);
+  const notes = [LOAD_NOTES.jumps, ...(hasRatio ? [LOAD_NOTES.ratio] : []), LOAD_NOTES.load];
+  return sectionOf('How last week was', rows, columns, notes);
 }
+
+/** A column that needs as many weeks behind as it is made of. */
+const RATIO = 'ratio';
 
 const COLUMNS: readonly Said<LastWeek>[] = [
   { title: 'athlete', align: 'left', text: ({ name }) => name },
   { title: 'all jumps', align: 'right', text: ({ last }) => `${last.done === undefined ? '~' : ''}${last.allJumps}` },
   { title: 'change', align: 'right', text: ({ last }) => optional(last.change, (by) => signed(by, `${by} %`)) },
-  { title: 'ratio', align: 'right', text: ({ last }) => optional(last.ratio, (ratio) => ratio.toFixed(2)), spare: 2 },
+  { title: RATIO, align: 'right', text: ({ last }) => optional(last.ratio, (ratio) => ratio.toFixed(2)), spare: 2 },
   { title: 'effort', align: 'right', text: ({ last }) => optional(last.felt.effort, (one) => one.toFixed(1)) },
   { title: 'load', align: 'right', text: ({ last }) => optional(last.felt.load, (load) => String(Math.round(load))) },
   { title: 'gaps', align: 'right', text: ({ last }) => (last.felt.gaps === 0 ? '' : String(last.felt.gaps)) },
