@@ -4,7 +4,7 @@
 // season as it is anyway.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/types.ts';
-import { scheduleContext } from './compile.ts';
+import { dayAfterRecord, scheduleContext } from './compile.ts';
 import type { CompiledPlan, CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
@@ -19,6 +19,8 @@ import type { Day } from './util/days.ts';
 /** What the coach asks for that may change nothing. */
 interface Wish {
   readonly who: Who;
+  /** The last day on which it asks for something, where it has one. */
+  readonly until?: Day;
   /** Where it stands, and where else something may be told of it. */
   readonly spans: readonly [Span, ...Span[]];
   readonly without: Plan;
@@ -34,10 +36,12 @@ export interface WishWatch {
 
 /**
  * `pass` takes each athlete of the season as it is, in any order; `idle` then gives a warning for each wish that
- * changes nothing. Places that are `told` already, as of a pin that is barred, are left out.
+ * changes nothing. Places that are `told` already, as of a pin that is barred, are left out; so is what is over, as it
+ * says what was planned then, and what waits for jumps that pain has stopped.
  */
 export function watchWishes({ plan, context }: CompiledPlan, options: CompileOptions = {}): WishWatch {
   const wishes = [...pinWishes(plan), ...alwaysWishes(plan), ...useWishes(plan)];
+  const asOf = options.asOf ?? dayAfterRecord(plan);
   const usual = remembered(context);
   // Most wishes change something for the first they are meant for: of the others nothing is kept.
   const first = new Set(wishes.map(({ who }) => plan.athletes.find((athlete) => appliesTo(who, athlete))));
@@ -47,18 +51,30 @@ export function watchWishes({ plan, context }: CompiledPlan, options: CompileOpt
       if (first.has(built.athlete) && built.blocked.size === 0) usual.keep(built);
     },
     idle: (told) => {
-      const places = new Set([...told].flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
+      const all = [...told];
+      const places = new Set(all.flatMap(({ span }) => (span === undefined ? [] : [placeKey(span)])));
+      const isStopped = stoppedIn(all);
       return wishes
         .filter(({ spans }) => !spans.some((span) => places.has(placeKey(span))))
+        .filter(({ until }) => asOf === undefined || until === undefined || until >= asOf)
+        .filter(({ who }) => !plan.athletes.filter((athlete) => appliesTo(who, athlete)).every(isStopped))
         .filter((wish) => isIdle(plan, scheduleContext(wish.without, options, context.groups), wish.who, usual))
         .map(({ tell }) => tell());
     },
   };
 }
 
+/** Whose jumps pain has stopped until somebody writes that it is better. */
+function stoppedIn(told: readonly Diagnostic[]): (athlete: Athlete) => boolean {
+  const isOpen = ({ code, params }: Diagnostic): boolean => code === 'schedule/pain-stop' && params['better'] === '';
+  const stopped = new Set(told.filter(isOpen).flatMap(({ athlete }) => athlete ?? []));
+  return ({ id }) => stopped.has(id);
+}
+
 function pinWishes(plan: Plan): readonly Wish[] {
   return plan.pins.map((pin) => ({
     who: pin.who,
+    until: pin.range.until,
     spans: [pin.span, ...pin.effects.flatMap((effect) => (effect.kind === 'add' ? linePlaces(effect.lines) : []))],
     without: { ...plan, pins: plan.pins.filter((one) => one !== pin) },
     tell: () => problem('schedule/pin-idle', { span: pin.span }),
@@ -68,6 +84,7 @@ function pinWishes(plan: Plan): readonly Wish[] {
 function alwaysWishes(plan: Plan): readonly Wish[] {
   return plan.always.map((item) => ({
     who: item.who,
+    until: item.range.until,
     spans: [item.span, ...linePlaces(item.lines)],
     without: { ...plan, always: plan.always.filter((one) => one !== item) },
     tell: () => problem('schedule/line-idle', { params: { section: 'always' }, span: item.span }),

@@ -3,9 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import type { BuiltAthlete, BuiltWeek } from '../../../src/build/types.ts';
 import { compilePlan } from '../../../src/compile.ts';
+import { problem } from '../../../src/diagnostics/problem.ts';
 import { watchWishes } from '../../../src/idle-wishes.ts';
 import type { PinEffect } from '../../../src/plan/types.ts';
 import { isoDate, weekdayNameOf } from '../../../src/util/days.ts';
+import { HERE } from '../bare-plan.ts';
+import { day } from '../date.ts';
 import { planOf } from '../plan/loaded.ts';
 
 const SEASON = `
@@ -122,6 +125,25 @@ describe('a pin that changes nothing', () => {
     ['a swap of what is not there', `${WEEK}, swap: { power-clean: back-squat }`],
   ])('is said to: %s', (_, pin) => {
     expect(built(pin).told).toEqual(['schedule/pin-idle']);
+  });
+
+  it('is left alone once its week is over', () => {
+    const idle = (asOf: string): readonly string[] => {
+      const plan = planOf(`${SEASON}pins:\n  - { ${WEEK}, leave-out: [drop-jump-45], because: camp }\n`);
+      const season = compilePlan(plan, { asOf: day(asOf) });
+      return watchWishes(season, { asOf: day(asOf) })
+        .idle([])
+        .map(({ code }) => code);
+    };
+    expect(idle('2027-01-18')).toEqual(['schedule/pin-idle']);
+    expect(idle('2027-01-25')).toEqual([]);
+  });
+
+  it('is left alone while pain stops the jumps of all it is for', () => {
+    const plan = planOf(`${SEASON}pins:\n  - { ${WEEK}, leave-out: [drop-jump-45], because: camp }\n`);
+    const params = { pain: 6, on: '2027-01-14', athlete: 'mira', week: '2027-01-18', better: '' };
+    const stop = problem('schedule/pain-stop', { params, span: HERE, athlete: 'mira' });
+    expect(watchWishes(compilePlan(plan)).idle([stop])).toEqual([]);
   });
 
   it('is left alone where something is told of it already', () => {
