@@ -4,7 +4,7 @@
 import { Argument } from 'commander';
 import type { Add, Options } from './declare.ts';
 import { asOf, formats, helpBelow, PLAN } from './declare.ts';
-import { parseContacts, parseDate } from './option-values.ts';
+import { parseContacts, parseDate, parseFolder } from './option-values.ts';
 import type { ReachRequest, WhyRequest } from './why-requests.ts';
 
 const ATHLETE = ['<athlete>', "the athlete's id"] as const;
@@ -18,6 +18,7 @@ export const addWhy: Add = (program, session, done) => {
     .addArgument(new Argument('<date>', 'a day of the week; its sessions are told line by line').argParser(parseDate))
     .argument(...PLAN)
     .addOption(asOf())
+    .option('--near <dir>', 'sessions stand on the days of the build in this folder, made with --near', parseFolder)
     .addOption(formats('text', 'json'))
     .addHelpText('after', helpBelow(session, whyHelp))
     .action(async (athlete: string, on: number, plan: string, options: Options<WhyRequest, Positional>) => {
@@ -31,6 +32,9 @@ type Positional = 'athlete' | 'on' | 'plan';
 const whyHelp = `
 What is written is told with its file and line, what is assumed with the mark of its evidence:
 P published, S published and read in a secondary text, M from memory, C common practice.
+
+Where sheets were made with build --near, give --near with their folder here too: otherwise sessions
+may be told on other days than the sheets have.
 
   footfall why oda 2027-01-25 examples/handball-spring`;
 

@@ -3,6 +3,7 @@
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { ExitStatus } from './exit-status.ts';
+import type { SheetsOut } from './open-built.ts';
 import { openPlan, plannedOn } from './open-plan.ts';
 import { unknown } from './select.ts';
 import { refuse } from './session.ts';
@@ -15,13 +16,14 @@ export type OpenedAthlete =
 
 /**
  * The athlete as built, or the status to end with once the reason was told: 1 for a plan with errors, 2 for an unknown
- * id.
+ * id. Sessions stay on the days of `sheetsOut`, where rules allow.
  */
 export async function openAthlete(
   { plan: path, athlete: id, asOf }: AthleteRequest,
   session: Session,
+  sheetsOut: SheetsOut = {},
 ): Promise<OpenedAthlete> {
-  const opened = await openPlan(path, session, plannedOn(asOf));
+  const opened = await openPlan(path, session, { ...plannedOn(asOf), ...sheetsOut });
   if (!opened.ok) return opened;
   const { build } = opened;
   const { athletes } = build.plan;

@@ -1,9 +1,10 @@
 // A build that was written before, found again by its path: a folder of `build --out`, or the JSON in it. Opened for
-// `diff` and for `build --near`, which refuse what they can't read.
+// `diff` and wherever `--near` is taken, which refuse what they can't read.
 
 import type { CompileOptions } from '../compile.ts';
 import { readBuilt } from '../diff/read-built.ts';
 import type { WrittenBuild } from '../diff/read-built.ts';
+import type { Athlete, Plan } from '../plan/types.ts';
 import type { ExitStatus } from './exit-status.ts';
 import { refuse } from './session.ts';
 import type { Session } from './session.ts';
@@ -35,6 +36,15 @@ export async function openSheets(near: string | undefined, session: Session): Pr
   if (near === undefined) return { ok: true, sheets: {} };
   const opened = await openNear(near, session);
   return opened.ok ? { ok: true, sheets: { published: opened.value.days } } : opened;
+}
+
+/** Whether sheets that are out have a day of these athletes in a season, which is one that could be kept. */
+export function keepsAny(
+  athletes: readonly Pick<Athlete, 'id'>[],
+  { starts, ends }: Plan['season'],
+  { published }: SheetsOut,
+): boolean {
+  return athletes.some(({ id }) => [...(published?.get(id)?.keys() ?? [])].some((day) => starts <= day && day <= ends));
 }
 
 /** What a season is compiled with for the sake of sheets that are out. */

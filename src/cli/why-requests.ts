@@ -12,6 +12,8 @@ export interface AthleteRequest {
 
 export interface WhyRequest extends AthleteRequest {
   readonly on: Day;
+  /** A folder of a build whose sheets are out. */
+  readonly near?: string;
   readonly format: 'text' | 'json';
 }
 

@@ -133,6 +133,32 @@ test('`done` looks for sessions on the days of the sheets that are out', async (
   expect(test).toMatchObject({ status: 2, err: expect.stringContaining('trials of a test are none') });
 });
 
+test('`why` tells the sessions on the days of the sheets that are out', async () => {
+  const plan = write('asked', (text) => text.replace('{ day: wednesday, jumps: 60 }', '{ day: sunday, jumps: 90 }'));
+  const near = ['--near', at('sheets')];
+  const asked = async (...args: readonly string[]): Promise<readonly string[]> => {
+    const { status, out } = await footfall(['why', 'pia', '2027-05-05', plan, '--format', 'json', ...args]);
+    expect(status).toBe(0);
+    const told: { sessions: { date: string }[] } = JSON.parse(out);
+    return told.sessions.map(({ date }) => `pia ${date}`);
+  };
+  const week = (days: readonly string[]): readonly string[] =>
+    days.filter((day) => day.startsWith('pia 2027-05-0') && day < 'pia 2027-05-10');
+  const built = week(await sessions(plan, ...near));
+  expect(week(await sessions(plan))).not.toEqual(built);
+  expect(await asked(...near)).toEqual(built);
+  expect(await asked()).not.toEqual(built);
+
+  const { out } = await footfall(['why', 'pia', '2027-05-05', plan, ...near]);
+  expect(out).toContain('as on the sheet that is out');
+  const nowhere = await footfall(['why', 'pia', '2027-05-05', plan, '--near', at('nowhere')]);
+  expect(nowhere).toMatchObject({ status: 2, out: '', err: expect.stringContaining('is not there') });
+  const other = at('other.json');
+  writeFileSync(other, readFileSync(at('sheets', 'plan.json'), 'utf8').replaceAll('"id":"pia"', '"id":"ida"'));
+  const { err } = await footfall(['why', 'pia', '2027-05-05', plan, '--near', other]);
+  expect(err).toContain('pia has no session of this season in');
+});
+
 test('a build of somebody else, or of another season, keeps nothing, and that is told', async () => {
   const told = 'nobody of this plan has a session of this season in';
   const near = async (from: string, to: string): Promise<string> => {

@@ -33,18 +33,19 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
     request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const { status } = await buildOnce(request, { compiled: opened, selection }, session);
   if (request.asOf === undefined && request.quiet !== true) await tellDay(opened.build.plan, session);
-  if (request.near !== undefined && !keepsAny(opened.build, standing.value))
-    await session.err.write(
-      `footfall: nobody of this plan has a session of this season in ${request.near}: no day is kept\n`,
-    );
+  if (request.near !== undefined) await tellNoneKept(request.near, opened.build, standing.value, session);
   return status;
 }
 
-/** Whether a build that is out has a day of anybody that this one could keep. */
-function keepsAny({ plan: { athletes, season } }: Pick<Build, 'plan'>, { published }: Standing): boolean {
-  return athletes.some(({ id }) =>
-    [...(published?.get(id)?.keys() ?? [])].some((day) => season.starts <= day && day <= season.ends),
-  );
+async function tellNoneKept(
+  near: string,
+  { plan }: Pick<Build, 'plan'>,
+  sheets: Standing,
+  { err }: Session,
+): Promise<void> {
+  const { keepsAny } = await import('../open-built.ts');
+  if (keepsAny(plan.athletes, plan.season, sheets)) return;
+  await err.write(`footfall: nobody of this plan has a session of this season in ${near}: no day is kept\n`);
 }
 
 type StandingOf = { readonly ok: true; readonly value: Standing } | { readonly ok: false; readonly status: ExitStatus };

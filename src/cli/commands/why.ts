@@ -8,14 +8,17 @@ import { isoDate } from '../../util/days.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openAthlete } from '../open-athlete.ts';
+import { keepsAny, openSheets } from '../open-built.ts';
 import { canvasOf } from '../canvas.ts';
 import type { WhyRequest } from '../why-requests.ts';
 import { lined, refuse } from '../session.ts';
 import type { Session } from '../session.ts';
 
-/** Status 0; 1 where the plan has errors; 2 where nobody has the id or the date is outside the season. */
+/** Status 0; 1 where the plan has errors; 2 where nobody has the id, the date is outside the season, or no build is out. */
 export async function why(request: WhyRequest, session: Session): Promise<ExitStatus> {
-  const opened = await openAthlete(request, session);
+  const out = await openSheets(request.near, session);
+  if (!out.ok) return out.status;
+  const opened = await openAthlete(request, session, out.sheets);
   if (!opened.ok) return opened.status;
   const { build, built } = opened;
   const { plan } = build;
@@ -30,5 +33,9 @@ export async function why(request: WhyRequest, session: Session): Promise<ExitSt
   await (request.format === 'json'
     ? session.out.write(renderWhyJson(told))
     : session.out.writeAll(lined(renderWhy(told, canvas))));
+  if (request.near !== undefined && !keepsAny([built.athlete], plan.season, out.sheets))
+    await session.err.write(
+      `footfall: ${built.athlete.id} has no session of this season in ${request.near}: no day is kept\n`,
+    );
   return DONE;
 }
