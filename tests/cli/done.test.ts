@@ -104,7 +104,7 @@ describe('a day', () => {
       `${HEADER}\n2024-01-04,ada,session,${planned.get('ada')},7.5,,"calf, left"\n` +
         `2024-01-04,bea-k,session,0,0,,,\n2024-01-04,cleo,session,${planned.get('cleo')},,3,\n`,
     );
-    expect(ran.out).toContain('bea-k: 0 contacts, 0 min\n');
+    expect(ran.out).toContain('bea-k: nothing done\n');
     expect((await shell(`$f check ${folder} --strict --quiet`)).status).toBe(0);
   });
 
@@ -224,7 +224,7 @@ squads:`;
     const asked = await done('--date 2024-01-17 --athlete ada');
     expect(asked.err).toContain('nothing is planned on 2024-01-17');
     const told = await done('--date 2024-01-17 ada.pain=1 "ada.note=calm"');
-    expect(told).toMatchObject({ status: 0, out: 'ada: 0 contacts, 0 min, pain 1, calm\n' });
+    expect(told).toMatchObject({ status: 0, out: 'ada: nothing done, pain 1, calm\n' });
     expect(rows().at(-1)).toBe('2024-01-17,ada,session,0,0,,1,calm');
   });
 });

@@ -86,12 +86,18 @@ const rowWords = ({
   note = '',
 }: RecordRow): string =>
   [
-    `${athlete}: ${contacts} contacts`,
-    ...(minutes === '' ? [] : [`${minutes} min`]),
+    `${athlete}: ${contactWords(contacts, minutes)}`,
+    ...(minutes === '' || minutes === '0' ? [] : [`${minutes} min`]),
     ...(effort === '' ? [] : [`effort ${effort}`]),
     ...(pain === '' ? [] : [`pain ${pain}`]),
     ...(note === '' ? [] : [note]),
   ].join(', ');
+
+/** Who only lifted has no contacts and minutes all the same; who wasn't there has neither. */
+function contactWords(contacts: string, minutes: string): string {
+  if (contacts !== '0') return `${contacts} contacts`;
+  return minutes === '0' ? 'nothing done' : 'no jumps';
+}
 
 function toldWords(added: number, recorded: readonly string[], { path }: RecordFile, date: Day): string {
   const rows = added === 1 ? '1 row' : `${added} rows`;
