@@ -14,23 +14,38 @@ export type LightCause =
   | { readonly by: 'lift-event-gap' | 'after-peak'; readonly competition: Competition; readonly days: number }
   | { readonly by: 'test-fresh'; readonly test: TestDay; readonly days: number };
 
-/** What keeps lower-body lifting light on a day, or undefined where it may be heavy. `days` from the one to the other. */
+/**
+ * What keeps lower-body lifting light on a day, or undefined where it may be heavy. `days` from the one to the other. Of
+ * several competitions the one whose eve it is, else the first of the plan.
+ */
 export function findLightCause(
   season: SeasonDays,
   rules: DayRules,
   week: WeekCells,
   cell: DayCell,
 ): LightCause | undefined {
+  let first: LightCause | undefined;
   for (const competition of season.competitions) {
-    const days = competition.range.from - cell.day;
-    const gap = competition.prepare === 'peak' ? rules.liftGapPeak : rules.liftGapMatch;
-    if (days >= 0 && days <= gap) return { by: 'lift-event-gap', competition, days };
-    if (days < 0 && competition.prepare === 'peak' && competition.range.from >= week.starts) {
-      return { by: 'after-peak', competition, days: -days };
-    }
+    const cause = causeBy(competition, rules, week, cell);
+    if (findEve(cause) !== undefined) return cause;
+    first ??= cause;
   }
-  return findTestBeside(season, rules, cell);
+  return first ?? findTestBeside(season, rules, cell);
 }
+
+function causeBy(competition: Competition, rules: DayRules, week: WeekCells, cell: DayCell): LightCause | undefined {
+  const days = competition.range.from - cell.day;
+  const gap = competition.prepare === 'peak' ? rules.liftGapPeak : rules.liftGapMatch;
+  if (days >= 0 && days <= gap) return { by: 'lift-event-gap', competition, days };
+  return isPassed(competition, week, cell) ? { by: 'after-peak', competition, days: -days } : undefined;
+}
+
+/** Whether a peak of the same week has passed on a day. */
+export const isBehindPeak = ({ competitions }: SeasonDays, week: WeekCells, cell: DayCell): boolean =>
+  competitions.some((competition) => isPassed(competition, week, cell));
+
+const isPassed = ({ prepare, range }: Competition, week: WeekCells, { day }: DayCell): boolean =>
+  prepare === 'peak' && week.starts <= range.from && range.from < day;
 
 /** What else of the lifting stays away; undefined where nothing but the load is in question. */
 export function findSparing(light: LightCause): LegSparing | undefined {

@@ -16,7 +16,7 @@ import type { DayRules } from './day-rules.ts';
 import { countDays, firstDay, includesDay, NO_DAYS } from './day-sets.ts';
 import type { DaySet } from './day-sets.ts';
 import { findDemand } from './demands.ts';
-import { findEve, findLightCause } from './heavy-days.ts';
+import { findEve, findLightCause, isBehindPeak } from './heavy-days.ts';
 import type { PlacedWeek, WeekToPlace } from './place-days.ts';
 import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
@@ -197,9 +197,8 @@ function findSparedEve(season: SeasonDays, open: OpenWeek): Competition | undefi
 
 /** Eves among the days, or none where nothing else is left but days behind a peak. */
 function sparedEves(season: SeasonDays, { week, rules }: OpenWeek, days: DaySet): DaySet {
-  const causes = week.cells.map((cell) => findLightCause(season, rules, week, cell));
-  const eves = days & cellSet(week, (_, day) => findEve(causes[day]) !== undefined);
-  const serving = days & ~eves & cellSet(week, (_, day) => causes[day]?.by !== 'after-peak');
+  const eves = days & cellSet(week, (cell) => findEve(findLightCause(season, rules, week, cell)) !== undefined);
+  const serving = days & ~eves & cellSet(week, (cell) => !isBehindPeak(season, week, cell));
   return serving === NO_DAYS ? NO_DAYS : eves;
 }
 
@@ -244,10 +243,10 @@ function writtenSet(week: WeekCells, written: readonly WrittenDay[], test: (day:
   return cellSet(week, (cell) => written.some((day) => day.cell === cell && day.open && test(day)));
 }
 
-function cellSet(week: WeekCells, test: (cell: DayCell, day: number) => boolean): DaySet {
+function cellSet(week: WeekCells, test: (cell: DayCell) => boolean): DaySet {
   let set = NO_DAYS;
   week.cells.forEach((cell, day) => {
-    if (test(cell, day)) set |= 1 << day;
+    if (test(cell)) set |= 1 << day;
   });
   return set;
 }

@@ -45,7 +45,11 @@ function plainWeek(facts: Facts, week: WeekCells): PlainWeek {
   const usual = usualPlaces(facts, week);
   const dates = (test: (cell: DayCell) => boolean): readonly Day[] => week.cells.filter(test).map((cell) => cell.day);
   const jumpDates = dates((cell) => cell.usable);
-  const liftDates = dates((cell) => canLift(facts, week, cell));
+  const liftDates = withoutEves(
+    facts,
+    week,
+    dates((cell) => canLift(facts, week, cell)),
+  );
   const use = (of: 'jumps' | 'lifts'): Pick<PlainUse, 'usual' | 'published'> => ({
     usual: usual[of].map((place) => week.starts + place),
     published: dates((cell) => facts.published.get(cell.day)?.[of] === true),
@@ -126,6 +130,27 @@ function canLift(facts: Facts, week: WeekCells, cell: DayCell): boolean {
   );
 }
 
+/** Days before a competition on which nobody lifts who has another day. */
+const EVE = { peak: 2, freshen: 1, through: 0 } as const;
+
+/** Eves stay where all other days are behind a peak. */
+function withoutEves(facts: Facts, week: WeekCells, dates: readonly Day[]): readonly Day[] {
+  const rest = dates.filter(
+    (date) =>
+      !facts.plan.competitions.some(
+        ({ range, prepare }) =>
+          date <= range.from && range.from <= date + Math.min(EVE[prepare], liftGap(facts, week, prepare)),
+      ),
+  );
+  return rest.every((date) => isBehindPeak(facts, week, date)) ? dates : rest;
+}
+
+const liftGap = (facts: Facts, week: WeekCells, prepare: keyof typeof EVE): number =>
+  ruleOf(facts, week, 'lift-event-gap', prepare === 'peak' ? 'peak' : 'match', 0);
+
+const isBehindPeak = ({ plan }: Facts, week: WeekCells, date: Day): boolean =>
+  plan.competitions.some(({ range, prepare }) => prepare === 'peak' && week.starts <= range.from && range.from < date);
+
 function wantedLifts(facts: Facts, week: WeekCells): number {
   const kind = facts.input.kinds[week.index]?.kind;
   if (kind === 'transition' || kind === 'empty') return 0;
@@ -146,16 +171,12 @@ function isPinned(facts: Facts, week: WeekCells, date: Day): boolean {
 
 function isLight(facts: Facts, week: WeekCells, date: Day): boolean {
   const beforeEvent = facts.plan.competitions.some(({ range, prepare }) => {
-    const gap = ruleOf(facts, week, 'lift-event-gap', prepare === 'peak' ? 'peak' : 'match', 0);
-    return range.from >= date && range.from <= date + gap;
+    return range.from >= date && range.from <= date + liftGap(facts, week, prepare);
   });
-  const behindPeak = facts.plan.competitions.some(
-    ({ range, prepare }) => prepare === 'peak' && week.starts <= range.from && range.from < date,
-  );
   const apart = ruleOf(facts, week, 'test-fresh', 'apart', 0);
   return (
     beforeEvent ||
-    behindPeak ||
+    isBehindPeak(facts, week, date) ||
     facts.cells.some((cell) => cell.test !== undefined && Math.abs(cell.day - date) < apart)
   );
 }

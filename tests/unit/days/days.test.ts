@@ -422,6 +422,15 @@ describe('matches', () => {
     );
   });
 
+  it('leave the eve of a peak free, also where a match that is trained through stands between', () => {
+    const competitions: readonly Competition[] = [
+      { ...match('2027-01-09'), prepare: 'through' },
+      { ...match('2027-01-10'), prepare: 'peak' },
+    ];
+    const { value } = daysOfSeason({ weeks: [{ phase: 'power' }], plan: { slots: [slot(1), slot(4)], competitions } });
+    expect(inWords(value[0])).toBe('tue lift');
+  });
+
   it('leave one short lift where three crowd together', () => {
     const competitions = [match('2027-01-05'), match('2027-01-07'), match('2027-01-09')];
     const { value } = daysOfSeason({ weeks: [{ phase: 'strength' }], plan: { ...openEveryDay, competitions } });
