@@ -17,6 +17,7 @@ import {
   under,
 } from './built-reading.ts';
 import type { Found, Reading } from './built-reading.ts';
+import { blockedWeek } from './sheet.ts';
 import type { AthleteSheet, SheetAthlete } from './side.ts';
 import type { SheetLine, SheetSession, SheetWeek } from './types.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
@@ -78,7 +79,15 @@ function readDocument(reading: Reading, document: Found): WrittenBuild {
       grams(readNumber(reading, under(place, 'smallest_plate_kg'))),
     ]),
   );
-  const read = readList(reading, under(document, 'athletes'), (athlete) => readAthlete(reading, athlete, plates));
+  const starts = new Map(
+    readList(reading, under(document, 'weeks'), (week) => [
+      readWhole(reading, under(week, 'week')),
+      readDay(reading, under(week, 'starts')),
+    ]),
+  );
+  const read = readList(reading, under(document, 'athletes'), (athlete) =>
+    readAthlete(reading, athlete, { plates, starts }),
+  );
   const sorted = read.toSorted((a, b) => (a.sheet.athlete.id < b.sheet.athlete.id ? -1 : 1));
   const sheets = sorted.map(({ sheet }) => sheet);
   return {
@@ -93,10 +102,16 @@ const grams = (kilos: number): number => Math.round(kilos * GRAMS_A_KILO);
 
 type Plates = ReadonlyMap<string, number>;
 
+/** The smallest plate of each place, in grams, and the first day of each week by its number. */
+interface Head {
+  readonly plates: Plates;
+  readonly starts: ReadonlyMap<number, Day>;
+}
+
 function readAthlete(
   reading: Reading,
   found: Found,
-  plates: Plates,
+  { plates, starts }: Head,
 ): { readonly sheet: AthleteSheet; readonly days: ReadonlyMap<Day, BuiltDayUse> } {
   const squad = under(found, 'squad');
   const athlete = {
@@ -105,13 +120,20 @@ function readAthlete(
     ...(isThere(squad) && { squad: readText(reading, squad) }),
   };
   const days = new Map<Day, BuiltDayUse>();
-  const weeks = readList(reading, under(found, 'weeks'), (week) =>
+  const written = readList(reading, under(found, 'weeks'), (week) =>
     readWeek(reading, week, (session) => {
       const read = readSession(reading, session, plates);
       addDay(reading, days, session, read);
       return read;
     }),
   );
+  // A build of some weeks names all that are blocked.
+  const blocked = readList(
+    reading,
+    under(found, 'blocked'),
+    (week) => starts.get(readWhole(reading, week)) ?? [],
+  ).flat();
+  const weeks = [...written, ...blocked.map(blockedWeek)].toSorted((a, b) => a.starts - b.starts);
   return { sheet: { athlete, weeks }, days };
 }
 

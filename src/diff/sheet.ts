@@ -1,12 +1,19 @@
 // A built week as its sheet: what is printed of it, and what matches one build's with another's. Reasons, places and
-// whatever else may differ between two builds that print the same are left behind. Blocked weeks aren't printed.
+// whatever else may differ between two builds that print the same are left behind. Of blocked weeks, which aren't printed,
+// it is known that they are.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from '../build/types.ts';
+import type { Day } from '../util/days.ts';
 import type { SheetLine, SheetSession, SheetWeek } from './types.ts';
 
-/** The weeks of one athlete that are written. */
+/** The weeks of one athlete, with nothing in those that are blocked. */
 export function sheetOf({ weeks, blocked }: BuiltAthlete): readonly SheetWeek[] {
-  return weeks.filter(({ week }) => !blocked.has(week)).map(sheetWeek);
+  return weeks.map((week) => (blocked.has(week.week) ? blockedWeek(week.starts) : sheetWeek(week)));
+}
+
+/** A week that an error keeps from being written. */
+export function blockedWeek(starts: Day): SheetWeek {
+  return { starts, blocked: true, contacts: 0, written: false, done: false, sessions: [] };
 }
 
 function sheetWeek({ starts, phase, kind, contacts, boundBy, done, sessions }: BuiltWeek): SheetWeek {

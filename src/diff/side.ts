@@ -33,5 +33,5 @@ function* sheetsOf(athletes: Iterable<BuiltAthlete>): Iterable<AthleteSheet> {
   for (const built of athletes) yield athleteSheet(built);
 }
 
-/** An athlete as one side has them: the weeks that are written, blocked ones left out. */
+/** An athlete as one side has them: their weeks, with nothing in those that are blocked. */
 export const athleteSheet = (built: BuiltAthlete): AthleteSheet => ({ athlete: built.athlete, weeks: sheetOf(built) });

@@ -40,10 +40,21 @@ export interface SheetSession {
   readonly lines: readonly SheetLine[];
 }
 
-export interface SheetWeek {
-  readonly starts: Day;
+export type SheetWeek = WrittenWeek | BlockedWeek;
+
+export interface WrittenWeek extends WeekVolume {
+  readonly blocked?: undefined;
   readonly phase: PhaseId;
   readonly kind: WeekKind;
+}
+
+/** An error keeps the week from being written: no contacts, no sessions. */
+export interface BlockedWeek extends WeekVolume {
+  readonly blocked: true;
+}
+
+interface WeekVolume {
+  readonly starts: Day;
   readonly contacts: number;
   /** Whether a line of the plan gives the number itself. */
   readonly written: boolean;

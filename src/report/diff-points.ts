@@ -1,10 +1,18 @@
 // One athlete's week that changed → the points worth telling, in the trade's words: contacts, sessions, drills, kilos.
 // A change of under 5 contacts or under the smallest plate isn't one. A week that is over has no sessions any more,
-// which is none either. The jumps and the lifting of a session are looked at apart, so that jumps that move to a day
+// which is none either; of one that an error keeps from being written that is all there is to tell. The jumps and the lifting of a session are looked at apart, so that jumps that move to a day
 // with lifting are a move. Called by diff-report.ts.
 
 import { diffSessions } from '../diff/diff-sheets.ts';
-import type { LineChange, SessionChange, SheetLine, SheetSession, SheetWeek, WeekChange } from '../diff/types.ts';
+import type {
+  LineChange,
+  SessionChange,
+  SheetLine,
+  SheetSession,
+  SheetWeek,
+  WeekChange,
+  WrittenWeek,
+} from '../diff/types.ts';
 import { VOLUME } from '../library/volume.ts';
 import type { Day } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
@@ -12,10 +20,11 @@ import { exerciseName } from './exercise-words.ts';
 import type { Exercises } from './exercise-words.ts';
 import { heightWords, loadWords, restWords } from './quantities.ts';
 import type { Units } from './quantities.ts';
-import { kindWords } from './week-words.ts';
+import { kindWords, LEFT_OUT } from './week-words.ts';
 
 /** `share`: how a week's contacts are shared out, told where the week's are the same. */
 export type PointKind =
+  | 'blocked'
   | 'phase'
   | 'kind'
   | 'contacts'
@@ -46,6 +55,7 @@ export const NONE = 'none';
 
 /** All there are, some of them perhaps twice. */
 export function everyPoint({ before, after }: WeekChange, words: PointWords): readonly Point[] {
+  if (before?.blocked === true || after?.blocked === true) return blockedPoints(before, after);
   const halves = after?.done === true ? [] : HALVES;
   return [
     ...weekPoints(before, after),
@@ -66,7 +76,15 @@ export function pointsOf(week: WeekChange, words: PointWords): readonly Point[] 
   });
 }
 
-function weekPoints(before: SheetWeek | undefined, after: SheetWeek | undefined): readonly Point[] {
+/** None for a week that was left out, and that the season now doesn't have. */
+function blockedPoints(before: SheetWeek | undefined, after: SheetWeek | undefined): readonly Point[] {
+  const stateOf = (week: SheetWeek | undefined): string =>
+    week === undefined ? NONE : week.blocked === true ? LEFT_OUT : 'written';
+  const [was, is] = [stateOf(before), stateOf(after)];
+  return is === NONE || is === was ? [] : [{ kind: 'blocked', subject: '', before: was, after: is }];
+}
+
+function weekPoints(before: WrittenWeek | undefined, after: WrittenWeek | undefined): readonly Point[] {
   const points: Point[] = [];
   const was = before?.contacts ?? 0;
   const is = after?.contacts ?? 0;

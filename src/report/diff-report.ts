@@ -179,6 +179,7 @@ function bySection(a: DiffSection, b: DiffSection): number {
 const CAUSES: readonly DiffSection['cause'][] = ['edited', 'follows'];
 
 const KIND_ORDER: readonly PointKind[] = [
+  'blocked',
   'phase',
   'kind',
   'contacts',

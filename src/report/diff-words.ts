@@ -34,6 +34,7 @@ export const NOT_TOLD_APART =
 export function pointWords({ point, range }: DiffGroup): string {
   const { before, after } = point;
   const subject = point.subject === '' ? SUBJECTS[point.kind] : point.subject;
+  if (point.kind === 'blocked' && before === NONE) return `${subject} ${after}`;
   if (before === NONE) return `${subject} in: ${after}`;
   if (after === NONE) return `${subject} out: ${before}`;
   if (range === undefined) return `${subject} ${before} → ${after}`;
@@ -43,6 +44,7 @@ export function pointWords({ point, range }: DiffGroup): string {
 }
 
 const SUBJECTS = {
+  blocked: 'week',
   phase: 'phase',
   kind: 'week',
   contacts: 'contacts',

@@ -16,6 +16,9 @@ const KIND_WORDS: Readonly<Record<WeekKind, string>> = {
 /** `build`, `easy`, `coming back` … */
 export const kindWords = (kind: WeekKind): string => KIND_WORDS[kind];
 
+/** Of a week that an error keeps from being written. */
+export const LEFT_OUT = 'left out: an error stands in the way';
+
 type Numbers = Pick<
   BuiltWeek,
   'adaptedBefore' | 'bounds' | 'boundBy' | 'contacts' | 'done' | 'kind' | 'otherJumps' | 'possible' | 'target'

@@ -6,8 +6,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { shell } from './footfall.ts';
+import { footfall, shell } from './footfall.ts';
 import type { Ran } from './footfall.ts';
+import { LEFT_OUT } from '../../src/report/week-words.ts';
 
 // A season takes its time to compile, and a busy machine takes longer.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
@@ -182,6 +183,33 @@ test('what a build wrote is compared like a plan, and nothing is said of edits',
   expect([broken.status, broken.out]).toEqual([2, '']);
   expect(broken.err).toContain('built/plan.json: athletes is missing, and should be a list');
   rmSync(join(repository, 'built'), { recursive: true });
+});
+
+test('a week that an error keeps from being written is left out, and not taken to 0', async () => {
+  const [fine, barred] = [join(repository, 'fine'), join(repository, 'barred')];
+  for (const plan of [fine, barred]) cpSync('tests/diagnostics/rule/too-much-by-hand/plan', plan, { recursive: true });
+  const text = readFileSync(join(fine, 'season.yaml'), 'utf8');
+  writeFileSync(join(fine, 'season.yaml'), text.replace(/^use:\n.*\n/mu, ''));
+  for (const plan of [fine, barred]) await footfall(['build', plan, '--out', `${plan}-out`]);
+  const compare = async (...args: readonly string[]): Promise<string> => (await footfall(['diff', ...args])).out;
+  for (const sides of [
+    [fine, barred],
+    [`${fine}-out`, barred],
+    [`${fine}-out`, `${barred}-out`],
+  ])
+    expect(await compare(...sides)).toMatch(
+      /^ {2}week of 1 Mar +week written → left out: an error stands in the way: mira\n {2}week of 8 Mar/mu,
+    );
+  const back = await compare(`${barred}-out`, fine, '--format', 'markdown');
+  expect(back).toContain('| 2027-03-01 | week left out: an error stands in the way → written | mira |');
+  const told: unknown = JSON.parse(await compare(`${fine}-out`, `${barred}-out`, '--format', 'json'));
+  const schema = new Ajv2020({ strict: false, validateFormats: false }).compile(
+    JSON.parse(readFileSync('schemas/diff.schema.json', 'utf8')),
+  );
+  expect([schema(told), schema.errors]).toEqual([true, null]);
+  const change = { week_of: '2027-03-01', what: 'blocked', before: 'written', after: LEFT_OUT };
+  expect(told).toMatchObject({ after: [{ changes: expect.arrayContaining([expect.objectContaining(change)]) }] });
+  expect(await compare(`${barred}-out`, barred)).toBe('');
 });
 
 test('a week that is over has no sheet to print again', async () => {

@@ -3,6 +3,7 @@
 
 import { dateWords, dayWords, timeWords } from '../../report/calendar-words.ts';
 import type { AthletePage, SessionEntry, WeekEntry } from '../../report/athlete-page.ts';
+import { LEFT_OUT } from '../../report/week-words.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
@@ -43,7 +44,7 @@ function aboutLines({ squad, level, usedTo, goal }: AthletePage, width: number):
 function blockedLines({ blocked }: AthletePage, width: number): readonly string[] {
   if (blocked.length === 0) return [];
   const weeks = blocked.length === 1 ? `Week ${blocked[0]} is` : `Weeks ${blocked.join(', ')} are`;
-  return hanging('', `${weeks} left out: an error stands in the way (footfall check).`, width);
+  return hanging('', `${weeks} ${LEFT_OUT} (footfall check).`, width);
 }
 
 type Paint = (text: string) => string;

@@ -3,6 +3,7 @@
 
 import { dateWithYear, dayOfMonth, dayWords, shortMonthName, weekdayName } from '../../report/calendar-words.ts';
 import type { EventRow, Glance, GlanceCell, GlanceGroup, GlanceRow, GlanceWeek, PhaseId } from '../../report/glance.ts';
+import { LEFT_OUT } from '../../report/week-words.ts';
 import { displayWidth, shortened } from '../../util/display-width.ts';
 import type { Palette } from '../palette.ts';
 import type { Canvas } from './canvas.ts';
@@ -21,7 +22,7 @@ const MARKS: Readonly<Record<GlanceCell['kind'], { readonly mark: string; readon
 };
 const KINDS: readonly GlanceCell['kind'][] = ['deload', 'taper', 'return', 'hold'];
 const PINNED = { mark: '*', says: "the coach's own number" };
-const BLOCKED = { mark: '!!', says: 'left out: an error stands in the way' };
+const BLOCKED = { mark: '!!', says: LEFT_OUT };
 /** For bars that are too short for the name, longest first; the last fits one week. */
 const SHORT_FORMS: Readonly<Record<PhaseId, readonly string[]>> = {
   foundation: ['found.', 'fou'],

@@ -7,7 +7,7 @@ import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { dateWords, dayWords } from '../calendar-words.ts';
 import { testNames } from '../card.ts';
 import { weekPurpose } from '../week-purpose.ts';
-import { kindWords, whyContacts } from '../week-words.ts';
+import { kindWords, LEFT_OUT, whyContacts } from '../week-words.ts';
 import { whoOf } from './subject.ts';
 import type { Subject } from './subject.ts';
 import { inParts } from './told-item.ts';
@@ -44,7 +44,7 @@ function leftOutWeek(subject: Subject): readonly ToldItem[] {
     .map((week) => ({
       kind: 'no sheets',
       ...whoOf(subject),
-      words: `week ${week.week}, from ${dateWords(week.starts)}, is left out: an error stands in the way`,
+      words: `week ${week.week}, from ${dateWords(week.starts)}, is ${LEFT_OUT}`,
       places: placesOf(subject, week),
     }));
 }
