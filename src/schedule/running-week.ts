@@ -15,6 +15,7 @@ import { ruleBook } from '../plan/rule-book.ts';
 import { openingVolume, roundDown } from './contacts/bounds.ts';
 import { leapFrom } from './contacts/settle-record.ts';
 import { splitWeek } from './contacts/split.ts';
+import { nearDone } from './near-done.ts';
 import { isRiseWaived } from './record-findings.ts';
 import { leapIn } from './season-terms.ts';
 import type { SeasonTerms } from './season-terms.ts';
@@ -55,12 +56,16 @@ export function holdWhatIsLeft(
     return { contacts, days, diagnostics: [] };
   const { index, starts } = running;
   const held = holdRunningWeek(plan, athlete, starts, asOf, planned);
+  const book = ruleBook(plan, athlete);
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
-  const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(ruleBook(plan, athlete), grid, index));
+  const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
   return {
     contacts: contacts.with(index, held.contacts),
     days: days.with(index, held.days),
-    diagnostics: findingsOnRunningWeek(plan, athlete, starts, asOf, { planned, held, leapFrom: leap }),
+    diagnostics: [
+      ...findingsOnRunningWeek(plan, athlete, starts, asOf, { planned, held, leapFrom: leap }),
+      ...nearDone(athlete, book, { starts, asOf, days: held.days, rows: rowsOf(plan, athlete, starts, asOf) }),
+    ],
   };
 }
 

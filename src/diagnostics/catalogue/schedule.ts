@@ -2,6 +2,7 @@
 // Reported by the scheduler; each says what was wanted, what was found and which lines made it so.
 
 import type { Entries } from '../entry.ts';
+import { counted } from '../../util/counted.ts';
 
 export const scheduleEntries = {
   'schedule/pin-too-high': {
@@ -211,7 +212,29 @@ export const scheduleEntries = {
         ? 'mend the row if its number is a slip; else write less for the days that are left'
         : 'mend the row if its number is a slip; if it was really done, leave it',
   },
+  'schedule/near-done': {
+    severity: 'warning',
+    summary: 'a session too near to one that was done on another day',
+    explanation:
+      'The record has jumps for a day of this week without a sheet, and the next session stands nearer to it than session-spacing allows. The days of the week were chosen without knowing of it, and whether the hall is free on another day only you know, so the session stays. Move it or leave its jumps out: a pin with on: names other days for the week. A waiver of session-spacing makes this silent.',
+    bad: '2027-01-06,mira,session,60,,,,',
+    good: '2027-01-05,mira,session,60,,,,',
+    message: ({ athlete, next, done, days, apart }: NearDone) =>
+      `${athlete} has jumps on ${next}, ${counted(days, 'day')} after those done on ${done}, where sessions stand at least ${counted(apart, 'day')} apart`,
+    label: () => 'done on a day without a sheet',
+    help: () => 'move the session or leave its jumps out; mend the row if its date is a slip',
+  },
 } as const satisfies Entries;
+
+type NearDone = {
+  readonly athlete: string;
+  /** Dates of the session to come and of what was done. */
+  readonly next: string;
+  readonly done: string;
+  /** Between the two, and what the rule wants. */
+  readonly days: number;
+  readonly apart: number;
+};
 
 type WeekOverPlan = {
   readonly athlete: string;

@@ -47,6 +47,7 @@ export const seasonSettings = {
     today: fourthOfMarch,
   },
   'schedule/record-leap': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch, also: ['schedule/week-over-plan'] },
+  'schedule/near-done': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
   'schedule/week-over-plan': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch },
   'schedule/record-missing': { plan: athlete('mira: { squad: seniors }'), today: fourthOfMarch, also: ['schedule/week-over-plan'] },
 

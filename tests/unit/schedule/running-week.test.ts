@@ -217,3 +217,30 @@ describe('the audit', () => {
     expect(built.diagnostics.map(({ code }) => code)).not.toContain('rule/deload-depth');
   });
 });
+
+describe('a session to come', () => {
+  const near = (done: readonly DoneRow[], change: Partial<Plan> = {}): readonly unknown[] => {
+    const { diagnostics } = found(season(done, change)).built;
+    return diagnostics.flatMap(({ code, params }) => (code === 'schedule/near-done' ? [params['days']] : []));
+  };
+
+  it('is told where it stands too near to one done on a day without a sheet', () => {
+    expect(near([on('2027-01-06', 60)])).toEqual([1]);
+  });
+
+  it.each([
+    { name: 'the sheet was done on its day', done: [on('2027-01-05', 60)] },
+    { name: 'nothing was done', done: [on('2027-01-06', 0)] },
+    { name: 'there is nothing left of it', done: [on('2027-01-05', 400), on('2027-01-06', 60)] },
+  ])('isn’t where $name', ({ done }) => {
+    expect(near(done)).toEqual([]);
+  });
+
+  it('isn’t where the rule is waived', () => {
+    const range = PINNED.range;
+    const waivers: Plan['waivers'] = [
+      { rule: 'session-spacing', range, who: EVERYBODY, because: 'a short week', span: HERE },
+    ];
+    expect(near([on('2027-01-06', 60)], { waivers })).toEqual([]);
+  });
+});
