@@ -17,6 +17,6 @@ export const SHEETS = {
   /** So many minutes off the row's, a group's exercise is told its own time; and an athlete, theirs. */
   boardGroupOffMinutes: 4,
   boardAthleteOffMinutes: 8,
-  /** A board tells the next competition up to so many days ahead. */
+  /** A board tells the next competition and tests up to so many days ahead. */
   boardDaysAhead: 8,
 } as const;

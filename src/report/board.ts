@@ -38,7 +38,7 @@ export interface Board {
   /** The longest of the athletes' sessions, estimated. */
   readonly minutes: number;
   readonly due: number;
-  /** The next match or tests of anybody who is there. */
+  /** The next match and the next tests of anybody who is there: `Tue 9 Mar: tests; Sat 13 Mar: Cup`. */
   readonly next?: string;
   readonly groups: readonly BoardGroup[];
   readonly rows: readonly BoardRow[];
@@ -127,7 +127,7 @@ function boardOf(plan: Plan, names: ReturnType<typeof createSheetNames>, there: 
   const { day, slot } = first.session;
   const { groups, attendances } = inGroups(plan, names, there, day);
   const { rows, own, apart } = boardRows(plan, attendances, groups.length);
-  const next = nextEvent(plan, attendances, day);
+  const next = nextEvents(plan, attendances, day);
   return {
     date: isoDate(day),
     day: longDayWords(day),
@@ -197,11 +197,20 @@ function attendanceOf(plan: Plan, { athlete, session, firsts }: Coming, name: st
   };
 }
 
-function nextEvent(plan: Plan, attendances: readonly Attendance[], day: Day): string | undefined {
+/** The next match and the next tests within some days, the earlier first. What is tested stands on the cards. */
+function nextEvents(plan: Plan, attendances: readonly Attendance[], day: Day): string | undefined {
+  const last = day + SHEETS.boardDaysAhead;
   const someone = (who: Parameters<typeof appliesTo>[0]): boolean =>
     attendances.some(({ athlete }) => appliesTo(who, athlete));
-  const coming = plan.competitions.find(
-    ({ range, who }) => range.until >= day && range.from <= day + SHEETS.boardDaysAhead && someone(who),
-  );
-  return coming === undefined ? undefined : `${dayWords(Math.max(day, coming.range.from))}: ${coming.name}`;
+  const match = plan.competitions.find(({ range, who }) => range.until >= day && range.from <= last && someone(who));
+  const tests = plan.tests.find((test) => test.day >= day && test.day <= last && someone(test.who));
+  const events = [
+    ...(match === undefined ? [] : [{ day: Math.max(day, match.range.from), words: match.name }]),
+    ...(tests === undefined ? [] : [{ day: tests.day, words: 'tests' }]),
+  ];
+  if (events.length === 0) return undefined;
+  return events
+    .toSorted((a, b) => a.day - b.day)
+    .map((event) => `${dayWords(event.day)}: ${event.words}`)
+    .join('; ');
 }
