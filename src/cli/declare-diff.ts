@@ -1,7 +1,7 @@
 // How `footfall diff` is declared: its arguments, options and help. Added by program.ts; the command itself is loaded
 // when it is called.
 
-import { parseDate } from './option-values.ts';
+import { parseDate, parseFolder } from './option-values.ts';
 import type { Add, Options } from './declare.ts';
 import { asOf, formats, helpBelow } from './declare.ts';
 import type { DiffRequest } from './requests.ts';
@@ -20,6 +20,11 @@ export const addDiff: Add = (program, session, done) => {
       parseDate,
     )
     .addOption(asOf())
+    .option(
+      '--near <dir>',
+      'sessions of plans stay on the days of the build in this folder, where rules allow',
+      parseFolder,
+    )
     .option('--exit-code', 'end with status 1 where something changed')
     .addOption(formats('text', 'json', 'markdown'))
     .addHelpText('after', helpBelow(session, diffHelp))
@@ -37,10 +42,11 @@ export const addDiff: Add = (program, session, done) => {
 const diffHelp = `
 What is there as a file or folder is a plan, or the JSON or folder that a build wrote, whose edits
 aren't known; anything else is a revision of the repository the working directory is in. Nothing is
-checked out. Changes under 5 contacts or the smallest plate aren't told; where nothing is left to
+checked out. With --near both plans are compiled near the sheets that are out, as build --near does:
+ask before those are written anew. Changes under 5 contacts or the smallest plate aren't told; where nothing is left to
 tell nothing is printed.
 
   footfall diff --plan season
   footfall diff HEAD~1 HEAD --plan season --format markdown
   footfall diff last-year/season season
-  footfall diff out season`;
+  footfall diff out season --near out`;

@@ -48,6 +48,7 @@ export const addReach: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(asOf())
     .addOption(formats('text', 'json'))
+    .addHelpText('after', helpBelow(session, reachHelp))
     .action(
       async (athlete: string, contacts: number, plan: string, options: Options<ReachRequest, ReachPositional>) => {
         const { reach } = await import('./commands/reach.ts');
@@ -55,5 +56,10 @@ export const addReach: Add = (program, session, done) => {
       },
     );
 };
+
+const reachHelp = `
+What is safe in a week hangs on no day: it is the same for sheets made with build --near.
+
+  footfall reach oda 260 examples/handball-spring`;
 
 type ReachPositional = 'athlete' | 'contacts' | 'plan';

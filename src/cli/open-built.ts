@@ -47,6 +47,17 @@ export function keepsAny(
   return athletes.some(({ id }) => [...(published?.get(id)?.keys() ?? [])].some((day) => starts <= day && day <= ends));
 }
 
+/** Told on standard error where sheets that are out have no day that a plan could keep. */
+export async function tellNoneKept(
+  near: string,
+  { athletes, season }: Pick<Plan, 'athletes' | 'season'>,
+  sheets: SheetsOut,
+  { err }: Session,
+): Promise<void> {
+  if (keepsAny(athletes, season, sheets)) return;
+  await err.write(`footfall: nobody of this plan has a session of this season in ${near}: no day is kept\n`);
+}
+
 /** What a season is compiled with for the sake of sheets that are out. */
 export type SheetsOut = Pick<CompileOptions, 'published'>;
 

@@ -110,6 +110,8 @@ export interface DiffRequest {
   readonly printed?: Day;
   /** Of both sides, as far as they are compiled. */
   readonly asOf?: Day;
+  /** Likewise: a folder of a build whose sheets are out. */
+  readonly near?: string;
   readonly exitCode?: boolean;
   readonly format: 'text' | 'json' | 'markdown';
 }

@@ -159,6 +159,30 @@ test('`why` tells the sessions on the days of the sheets that are out', async ()
   expect(err).toContain('pia has no session of this season in');
 });
 
+test('`diff` tells what changes on the sheets that are out', async () => {
+  const plan = write('to-be', (text) => text.replace('{ day: wednesday, jumps: 60 }', '{ day: sunday, jumps: 90 }'));
+  const near = ['--near', at('sheets')];
+  const moves = async (...args: readonly string[]): Promise<number> => {
+    const { status, out } = await footfall(['diff', ...args]);
+    expect(status).toBe(0);
+    return [...out.matchAll(/ (?:Mon|Tue|Fri|Sat) \d+ \w+ → (?:Mon|Tue|Fri|Sat) /gu)].length;
+  };
+  for (const old of [at('sheets'), at('first')]) {
+    expect(await moves(old, plan)).toBeGreaterThan(0);
+    expect(await moves(old, plan, ...near)).toBe(0);
+  }
+  // Edits are tried one by one, on the same days: otherwise all of them together wouldn't give the new sheets.
+  const { out } = await footfall(['diff', at('first'), plan, ...near]);
+  expect(out).toContain('follows from practice on wednesday\n');
+  expect(out).not.toContain('too many to try');
+  expect(await footfall(['diff', at('sheets'), at('sheets'), ...near])).toMatchObject({
+    status: 2,
+    out: '',
+    err: expect.stringContaining('--near is for plans'),
+  });
+  expect(await footfall(['diff', at('first'), plan, '--near', at('nowhere')])).toMatchObject({ status: 2, out: '' });
+});
+
 test('a build of somebody else, or of another season, keeps nothing, and that is told', async () => {
   const told = 'nobody of this plan has a session of this season in';
   const near = async (from: string, to: string): Promise<string> => {

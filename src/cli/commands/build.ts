@@ -2,7 +2,6 @@
 // options are held against each other and names against the plan; the work is in ../build-once.ts and
 // ../watch-build.ts.
 
-import type { Build } from '../../build/types.ts';
 import { buildOnce } from '../build-once.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
@@ -33,19 +32,11 @@ export async function build(request: BuildRequest, session: Session): Promise<Ex
     request.shard === undefined ? selected.selection : shardOf(selected.selection, request.shard, opened.build.plan);
   const { status } = await buildOnce(request, { compiled: opened, selection }, session);
   if (request.asOf === undefined && request.quiet !== true) await tellDay(opened.build.plan, session);
-  if (request.near !== undefined) await tellNoneKept(request.near, opened.build, standing.value, session);
+  if (request.near !== undefined) {
+    const { tellNoneKept } = await import('../open-built.ts');
+    await tellNoneKept(request.near, opened.build.plan, standing.value, session);
+  }
   return status;
-}
-
-async function tellNoneKept(
-  near: string,
-  { plan }: Pick<Build, 'plan'>,
-  sheets: Standing,
-  { err }: Session,
-): Promise<void> {
-  const { keepsAny } = await import('../open-built.ts');
-  if (keepsAny(plan.athletes, plan.season, sheets)) return;
-  await err.write(`footfall: nobody of this plan has a session of this season in ${near}: no day is kept\n`);
 }
 
 type StandingOf = { readonly ok: true; readonly value: Standing } | { readonly ok: false; readonly status: ExitStatus };

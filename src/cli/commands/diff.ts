@@ -7,8 +7,9 @@ import { settleForLongRun } from '../../host/engine.ts';
 import { openRevision } from '../../host/git-files.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { findBuilt, openBuilt } from '../open-built.ts';
+import { findBuilt, openBuilt, openSheets, tellNoneKept } from '../open-built.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
+import type { Standing } from '../open-plan.ts';
 import type { DiffRequest } from '../requests.ts';
 import { refuse } from '../session.ts';
 import type { Session } from '../session.ts';
@@ -17,41 +18,52 @@ import { tellDiff } from '../tell-diff.ts';
 
 /** Status 0; with `--exit-code` 1 where something changed; 1 where a side has errors, 2 where one can't be opened. */
 export async function diff(request: DiffRequest, session: Session): Promise<ExitStatus> {
-  const old = await openSide(request.old, request, session);
+  const { asOf, near, printed } = request;
+  const out = await openSheets(near, session);
+  if (!out.ok) return out.status;
+  const standing = { ...plannedOn(asOf), ...out.sheets };
+  const old = await openSide(request.old, request, standing, session);
   if (!old.ok) return old.status;
-  const fresh = await openSide(request.fresh ?? request.plan, request, session);
+  const fresh = await openSide(request.fresh ?? request.plan, request, standing, session);
   if (!fresh.ok) return fresh.status;
-  if (request.asOf !== undefined && old.value.plan === undefined && fresh.value.plan === undefined)
+  const plan = fresh.value.plan ?? old.value.plan;
+  if (asOf !== undefined && plan === undefined)
     return await refuse(session, '--as-of is for plans: what a build wrote was planned on its own day');
-  const { printed } = request;
-  const standing = plannedOn(request.asOf);
+  if (near !== undefined && plan === undefined)
+    return await refuse(session, '--near is for plans: what a build wrote has its days');
   const sides = { before: old.value, after: fresh.value, standing, ...(printed !== undefined && { printed }) };
   // Each edit is tried alone, which may be a season for each of them.
   settleForLongRun();
   const differs = await tellDiff(sides, request.format, session);
-  if (request.asOf === undefined) await tellTwoDays(old.value.plan, fresh.value.plan, session);
+  if (asOf === undefined) await tellTwoDays(old.value.plan, fresh.value.plan, session);
+  if (near !== undefined && plan !== undefined) await tellNoneKept(near, plan, out.sheets, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }
 
 type OpenedSide = { readonly ok: true; readonly value: Side } | { readonly ok: false; readonly status: ExitStatus };
 
 /** What is there as a file or a folder is a plan or what a build wrote, anything else a revision. */
-async function openSide(side: string, request: DiffRequest, session: Session): Promise<OpenedSide> {
-  if (session.files.stat(side).kind === 'missing') return await openOld(side, request, session);
+async function openSide(
+  side: string,
+  { plan }: DiffRequest,
+  standing: Standing,
+  session: Session,
+): Promise<OpenedSide> {
+  if (session.files.stat(side).kind === 'missing') return await openOld(side, plan, standing, session);
   const built = isPlan(side, session) ? undefined : findBuilt(side, session);
-  return built === undefined ? await compiled(side, request, session) : await openBuilt(built, session);
+  return built === undefined ? await compiled(side, standing, session) : await openBuilt(built, session);
 }
 
 /** A folder that has both is a plan whose builds are written into it. */
 const isPlan = (path: string, { files }: Session): boolean => files.stat(`${path}/season.yaml`).kind === 'file';
 
-async function openOld(revision: string, request: DiffRequest, session: Session): Promise<OpenedSide> {
+async function openOld(revision: string, plan: string, standing: Standing, session: Session): Promise<OpenedSide> {
   const files = openRevision(revision);
-  if (files.ok) return await compiled(request.plan, request, { ...session, files: files.value });
+  if (files.ok) return await compiled(plan, standing, { ...session, files: files.value });
   return { ok: false, status: await refuse(session, `"${revision}" is no plan, and no revision: ${files.reason}`) };
 }
 
-async function compiled(plan: string, { asOf }: DiffRequest, session: Session): Promise<OpenedSide> {
-  const opened = await openPlan(plan, session, plannedOn(asOf));
+async function compiled(plan: string, standing: Standing, session: Session): Promise<OpenedSide> {
+  const opened = await openPlan(plan, session, standing);
   return opened.ok ? { ok: true, value: sideOf(opened.build) } : opened;
 }
