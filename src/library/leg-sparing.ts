@@ -20,6 +20,9 @@ const LOWERED: ReadonlySet<LiftPattern> = new Set(['hamstring-eccentric']);
 /** Assistance that works the legs slowly enough to be felt the next day. */
 const LEGS: ReadonlySet<LiftPattern> = new Set([...LOWERED, 'squat', 'hinge', 'single-leg', 'calf']);
 
+/** The first of the days that count as the eve of a competition is so many days before it. */
+export const eveDays = (prepare: keyof typeof EVE_DAYS): number => EVE_DAYS[prepare];
+
 /** What stays away from lifting so many days before a competition that keeps it light. */
 export function legSparing(days: number, prepare: keyof typeof EVE_DAYS): LegSparing {
   return days <= EVE_DAYS[prepare] ? 'eve' : 'lowered';

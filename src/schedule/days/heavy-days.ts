@@ -3,7 +3,7 @@
 // week-days.ts for the choice and by sessions.ts for the reason and for what else stays away.
 
 import type { LegSparing } from '../../library/leg-sparing.ts';
-import { legSparing } from '../../library/leg-sparing.ts';
+import { eveDays, legSparing } from '../../library/leg-sparing.ts';
 import type { Competition, TestDay } from '../../plan/types.ts';
 import type { DayCell, WeekCells } from '../types.ts';
 import type { DayRules } from './day-rules.ts';
@@ -24,20 +24,25 @@ export function findLightCause(
   week: WeekCells,
   cell: DayCell,
 ): LightCause | undefined {
-  let first: LightCause | undefined;
+  const eve = findEve(season, rules, cell);
+  if (eve !== undefined) return { by: 'lift-event-gap', competition: eve, days: eve.range.from - cell.day };
   for (const competition of season.competitions) {
-    const cause = causeBy(competition, rules, week, cell);
-    if (findEve(cause) !== undefined) return cause;
-    first ??= cause;
+    const days = competition.range.from - cell.day;
+    if (days >= 0 && days <= gapBefore(competition, rules)) return { by: 'lift-event-gap', competition, days };
+    if (isPassed(competition, week, cell)) return { by: 'after-peak', competition, days: -days };
   }
-  return first ?? findTestBeside(season, rules, cell);
+  return findTestBeside(season, rules, cell);
 }
 
-function causeBy(competition: Competition, rules: DayRules, week: WeekCells, cell: DayCell): LightCause | undefined {
-  const days = competition.range.from - cell.day;
-  const gap = competition.prepare === 'peak' ? rules.liftGapPeak : rules.liftGapMatch;
-  if (days >= 0 && days <= gap) return { by: 'lift-event-gap', competition, days };
-  return isPassed(competition, week, cell) ? { by: 'after-peak', competition, days: -days } : undefined;
+const gapBefore = ({ prepare }: Competition, rules: DayRules): number =>
+  prepare === 'peak' ? rules.liftGapPeak : rules.liftGapMatch;
+
+/** The competition whose eve a day is, where the athlete goes into it fresh. */
+export function findEve({ competitions }: SeasonDays, rules: DayRules, { day }: DayCell): Competition | undefined {
+  return competitions.find((competition) => {
+    const days = competition.range.from - day;
+    return days >= 0 && days <= eveDays(competition.prepare) && days <= gapBefore(competition, rules);
+  });
 }
 
 /** Whether a peak of the same week has passed on a day. */
@@ -50,11 +55,6 @@ const isPassed = ({ prepare, range }: Competition, week: WeekCells, { day }: Day
 /** What else of the lifting stays away; undefined where nothing but the load is in question. */
 export function findSparing(light: LightCause): LegSparing | undefined {
   return light.by === 'lift-event-gap' ? legSparing(light.days, light.competition.prepare) : undefined;
-}
-
-/** The competition whose eve a day is, by what keeps its lifting light, where the athlete goes into it fresh. */
-export function findEve(light: LightCause | undefined): Competition | undefined {
-  return light?.by === 'lift-event-gap' && findSparing(light) === 'eve' ? light.competition : undefined;
 }
 
 function findTestBeside(season: SeasonDays, rules: DayRules, cell: DayCell): LightCause | undefined {

@@ -192,12 +192,13 @@ function openLiftDays(season: SeasonDays, open: OpenWeek): DaySet {
 function findSparedEve(season: SeasonDays, open: OpenWeek): Competition | undefined {
   const eves = sparedEves(season, open, slotsForLifts(season, open));
   const cell = eves === NO_DAYS ? undefined : open.week.cells[firstDay(eves)];
-  return cell === undefined ? undefined : findEve(findLightCause(season, open.rules, open.week, cell));
+  return cell === undefined ? undefined : findEve(season, open.rules, cell);
 }
 
 /** Eves among the days, or none where nothing else is left but days behind a peak. */
 function sparedEves(season: SeasonDays, { week, rules }: OpenWeek, days: DaySet): DaySet {
-  const eves = days & cellSet(week, (cell) => findEve(findLightCause(season, rules, week, cell)) !== undefined);
+  const eves = days & cellSet(week, (cell) => findEve(season, rules, cell) !== undefined);
+  if (eves === NO_DAYS) return NO_DAYS;
   const serving = days & ~eves & cellSet(week, (cell) => !isBehindPeak(season, week, cell));
   return serving === NO_DAYS ? NO_DAYS : eves;
 }
