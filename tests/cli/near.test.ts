@@ -117,6 +117,8 @@ test('`done` looks for sessions on the days of the sheets that are out', async (
   const built = await sessions(plan, ...near);
   expect(await days(...near)).toEqual(built.toSorted());
   expect(await days()).not.toEqual(built.toSorted());
+  const ofAnotherYear = await footfall(['done', '--plan', plan, '--from', '2021-05-03', '--near', at('sheets')]);
+  expect(ofAnotherYear.err).toContain('no day is kept');
   const looked = async (...near: readonly string[]): Promise<ReadonlySet<number>> => {
     const args = ['review', plan, '--as-of', '2021-05-10', '--table', 'exceptions', '--format', 'csv', ...near];
     const { status, out } = await footfall(args);
@@ -129,6 +131,7 @@ test('`done` looks for sessions on the days of the sheets that are out', async (
   const [day = ''] = built.map((one) => one.slice(-10)).filter((one) => one.endsWith('05-07'));
   const told = await footfall(['done', '--plan', plan, ...near, '--date', day]);
   expect(told.err).toMatch(/\d rows? added/u);
+  expect(told.err).not.toContain('no day is kept');
   const test = await footfall(['done', '--plan', plan, ...near, '--date', day, '--test', 'back-squat', 'pia=80 kg']);
   expect(test).toMatchObject({ status: 2, err: expect.stringContaining('trials of a test are none') });
 });
@@ -195,4 +198,8 @@ test('a build of somebody else, or of another season, keeps nothing, and that is
   expect(await near('"id":"', '"id":"other-')).toContain(told);
   expect(await near('2027-', '2026-')).toContain(told);
   expect(await near('nothing', 'else')).not.toContain(told);
+
+  const review = ['review', at('first'), '--as-of', '2027-05-10', '--near'];
+  expect((await footfall([...review, at('"id":"other-.json')])).err).toContain(told);
+  expect((await footfall([...review, at('sheets')])).err).not.toContain(told);
 });

@@ -14,7 +14,7 @@ import type { Day } from '../../util/days.ts';
 import type { RecordFile, RecordRow } from '../record-file.ts';
 import { appendRows, openRecord, withRecord } from '../add-to-record.ts';
 import type { Opened } from '../add-to-record.ts';
-import { openSheets } from '../open-built.ts';
+import { openSheets, tellNoneKept } from '../open-built.ts';
 import type { SheetsOut } from '../open-built.ts';
 import { recordTest } from '../record-test.ts';
 import { rowsToAdd } from '../rows-to-add.ts';
@@ -63,7 +63,8 @@ async function addRows(
   const { plan, record } = opened;
   const chosen = select(request, plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
-  const { kind = 'session' } = request;
+  const { kind = 'session', near } = request;
+  if (near !== undefined) await tellNoneKept(near, plan, opened, session);
   const all = sessionsOf(opened, startOfWeek(date, plan.season.weekStarts), date, date, session.today);
   const planned = all.filter((one) => one.kind === kind);
   const found = rowsToAdd({ date, kind, plan, planned, selection: chosen.selection, typed: request.exceptions });
@@ -134,6 +135,7 @@ async function printSheet(request: DoneRequest, session: Session): Promise<ExitS
   if (!opened.ok) return opened.status;
   const chosen = select(request, opened.plan);
   if (!chosen.ok) return await refuse(session, chosen.problem);
+  if (request.near !== undefined) await tellNoneKept(request.near, opened.plan, out.sheets, session);
   const from = Math.max(request.from ?? session.today - SHEET_DAYS, opened.plan.season.starts);
   const { kind } = request;
   const all = dueSessions({ ...opened, ...out.sheets }, chosen.selection, from, session.today);

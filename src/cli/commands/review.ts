@@ -19,7 +19,7 @@ import { REVIEW_TABLES } from '../../report/review-tables.ts';
 import { dayOfReview } from '../../report/review/review-day.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
-import { openSheets } from '../open-built.ts';
+import { openSheets, tellNoneKept } from '../open-built.ts';
 import { openPlan, plannedOn } from '../open-plan.ts';
 import { canvasOf } from '../canvas.ts';
 import type { ReviewRequest } from '../requests.ts';
@@ -41,6 +41,7 @@ export async function review(request: ReviewRequest, session: Session): Promise<
   if (!chosen.ok) return await refuse(session, chosen.problem);
   const day = request.asOf ?? dayOfReview(plan);
   if (day === undefined) return await refuse(session, NO_DAY);
+  if (request.near !== undefined) await tellNoneKept(request.near, plan, out.sheets, session);
   // The season is compiled for each of the weeks that are looked back on.
   settleForLongRun();
   const progress = errorProgress('athletes');
