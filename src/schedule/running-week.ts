@@ -193,7 +193,10 @@ function sizesLeft(
 ): ReadonlyMap<ScheduledSession, number> {
   const sizes = left.map(({ contacts }) => contacts);
   const keep = Math.max(0, sumOf(left) - over);
-  const worthwhile = Math.min(VOLUME.leastSession, Math.floor(Math.max(...sizes) / 2));
+  const worthwhile = Math.min(
+    VOLUME.leastSession,
+    Math.max(VOLUME.smallestSession, Math.floor(Math.max(...sizes) / 2)),
+  );
   const parts = keep < worthwhile ? [] : splitWeek(keep, Math.min(...sizes), sessionCeiling, left.length);
   const chosen = left.slice(left.length - parts.length).toSorted((a, b) => b.contacts - a.contacts);
   return new Map(left.map((session) => [session, parts[chosen.indexOf(session)] ?? 0]));

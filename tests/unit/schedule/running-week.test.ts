@@ -113,6 +113,15 @@ describe('a week under way of which more was done than written', () => {
     expect(severityOf(157, { waivers })).toBe('notice');
   });
 
+  it.each([
+    { done: 25, left: 15 },
+    { done: 30, left: 0 },
+  ])('has of small sessions $left contacts left after $done of 20, as nobody comes for ten', ({ done, left }) => {
+    const pins: readonly Pin[] = [{ ...PINNED, effects: [{ kind: 'contacts', contactsAWeek: 40 }] }];
+    const { week } = found(season([on('2027-01-05', done)], { pins, athletes: [athlete('beginner', 20)] }));
+    expect(jumpsOf(week).map(([, contacts]) => contacts)).toEqual(left === 0 ? [20] : [20, left]);
+  });
+
   it('is told where nothing is left to cut as well', () => {
     const { week, told } = found(season([on('2027-01-05', 60), on('2027-01-07', 80)]), '2027-01-08');
     expect(week).toMatchObject({ contacts: 120, boundBy: 'pin' });
