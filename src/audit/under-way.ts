@@ -36,10 +36,13 @@ function doneUpTo(plan: Plan, { id }: Athlete, week: BuiltWeek, from: Day): numb
   return sum;
 }
 
-/** A row as written counts what its day was written with; on a day with nothing on it one session of the week. */
+/**
+ * Of rows that contradict one another the larger counts. A row as written counts what its day was written with; on a day
+ * with nothing on it one session of the week.
+ */
 function doneOn(day: Day, rows: readonly DoneRow[], { sessions, underWay, possible }: BuiltWeek): number {
   const mine = rows.filter((row) => row.day === day);
-  const numbered = mine.reduce((sum, { contacts = 0 }) => sum + contacts, 0);
+  const numbered = mine.reduce((sum, { contacts = 0, mayBe }) => sum + (mayBe?.contacts ?? contacts), 0);
   if (mine.every(({ contacts }) => contacts !== undefined)) return numbered;
   const sheets = sessions.filter((session) => session.day === day);
   const written =

@@ -14,6 +14,8 @@ export interface DoneRow {
   readonly pain?: number;
   readonly note?: string;
   readonly span: Span;
+  /** Of a row that counts as the one with fewer contacts: the one beside it that doesn't, but may be what was done. */
+  readonly mayBe?: { readonly contacts: number; readonly span: Span };
 }
 
 export interface TestRow {

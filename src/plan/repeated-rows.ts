@@ -36,7 +36,8 @@ export function withoutRepeats<T extends DoneRow | TestRow>(scope: Scope, rows: 
 /**
  * Without sessions beyond the slots of their day, where no note tells them apart: one that was typed in anew with another
  * number stands beside the first, and which of them is the slip nobody knows. Those with the fewest contacts count, as the
- * weeks behind are built on them, and the worst pain of all. Rows that bring no contacts stay.
+ * weeks behind are built on them, and the worst pain of all; what may have been done instead stays with them, for the week
+ * under way. Rows that bring no contacts stay.
  */
 export function withoutSurplus(scope: Scope, rows: readonly DoneRow[]): readonly DoneRow[] {
   const sameDay = new Map<string, DoneRow[]>();
@@ -57,11 +58,17 @@ function keepFewest(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRo
   const [first] = group;
   if (first === undefined || group.length === 1) return;
   const room = Math.max(1, roomOn(scope, first));
-  const [fewest, ...others] = group.toSorted((a, b) => (a.contacts ?? 0) - (b.contacts ?? 0));
+  const rising = group.toSorted((a, b) => (a.contacts ?? 0) - (b.contacts ?? 0));
+  const [fewest] = rising;
   if (group.length <= room || fewest === undefined) return;
   const pains = group.flatMap(({ pain }) => pain ?? []);
-  changed.set(fewest, pains.length === 0 ? fewest : { ...fewest, pain: Math.max(...pains) });
-  for (const row of others.slice(room - 1)) {
+  const worst = pains.length === 0 ? {} : { pain: Math.max(...pains) };
+  const largest = rising.slice(-room);
+  rising.slice(0, room).forEach((row, index) => {
+    const { contacts = 0, span } = largest[index] ?? row;
+    changed.set(row, { ...row, ...(row === fewest ? worst : {}), mayBe: { contacts, span } });
+  });
+  for (const row of rising.slice(room)) {
     changed.set(row, undefined);
     const params = { athlete: row.athlete, date: isoDate(row.day), sessions: group.length, room };
     const related = [{ span: fewest.span, message: 'this one counts' }];

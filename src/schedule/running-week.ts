@@ -139,18 +139,27 @@ function findingsOnRunningWeek(
     before: sumOf(jumpsLeft(planned.days, asOf)),
     left: sumOf(jumpsLeft(held.days, asOf)),
     byHand: boundBy === 'programme',
-    here: largest.contacts ?? ('' as const),
+    here: atMost(largest).contacts ?? ('' as const),
   };
   const severity = far.done > leapFrom ? ('warning' as const) : undefined;
   return [
-    problem('schedule/week-over-plan', { params, span: largest.span, severity, athlete: athlete.id, week: starts }),
+    problem('schedule/week-over-plan', {
+      params,
+      span: atMost(largest).span,
+      severity,
+      athlete: athlete.id,
+      week: starts,
+    }),
   ];
 }
+
+/** What a row may stand for: of rows that contradict one another the larger, as nobody knows which of them is the slip. */
+const atMost = (row: DoneRow): Pick<DoneRow, 'contacts' | 'span'> => row.mayBe ?? row;
 
 /** Of equal ones the first; a row as written is the smallest, as no slip of a finger is in it. */
 const largestOf = (rows: readonly DoneRow[]): DoneRow | undefined =>
   rows.reduce<DoneRow | undefined>(
-    (most, row) => (most === undefined || (row.contacts ?? 0) > (most.contacts ?? 0) ? row : most),
+    (most, row) => (most === undefined || (atMost(row).contacts ?? 0) > (atMost(most).contacts ?? 0) ? row : most),
     undefined,
   );
 
@@ -171,7 +180,7 @@ function soFar({ contacts, days }: PlannedWeek, rows: readonly DoneRow[], from: 
     // A row as written on a day without a sheet is one of the week's sessions on another day.
     const asWritten = sheets.length === 0 ? aSession : sumOf(sheets);
     const mine = rows.filter((row) => row.day === day);
-    const counted = mine.reduce((sum, row) => sum + (row.contacts ?? 0), 0);
+    const counted = mine.reduce((sum, row) => sum + (atMost(row).contacts ?? 0), 0);
     return mine.some((row) => row.contacts === undefined) ? Math.max(counted, asWritten) : counted;
   };
   return {
@@ -204,7 +213,7 @@ function sizesLeft(
 
 function reasonOf({ done, written, rows }: SoFar, { contacts }: ContactsWeek): Reason {
   const params = { done, written, planned: contacts };
-  return { about: 'contacts', by: 'record', params, spans: rows.map(({ span }) => span) };
+  return { about: 'contacts', by: 'record', params, spans: rows.map((row) => atMost(row).span) };
 }
 
 function heldContacts(

@@ -27,6 +27,7 @@ export const planSettings = {
   'language/too-long': { dots: LONG },
   'language/too-fine': { home: 'drill' },
   'plan/row-twice': { also: ['schedule/week-over-plan'] },
+  'plan/sessions-over-slots': { also: ['schedule/week-over-plan'] },
   'plan/contacts-or-metres': { home: 'drill of metres' },
   'plan/depths-differ': { home: 'lifts' },
   'plan/drop-without-height': { home: 'drills' },

@@ -153,6 +153,32 @@ describe('a week under way of which more was done than written', () => {
     expect(jumpsOf(besides.week)).toEqual([TUESDAY]);
   });
 
+  it('takes of two rows for one slot the larger, and counts the smaller once the week is over', () => {
+    const written = (rows: string): Plan =>
+      planOf({
+        'season.yaml': `footfall: 1
+season: { title: Spring, starts: 2027-01-04, ends: 2027-04-25 }
+places: { hall: {} }
+slots: [{ day: tuesday, minutes: 75, place: hall }, { day: thursday, minutes: 75, place: hall }]
+athletes: { ada: { level: intermediate, now: { contacts-a-session: 60, sessions-a-week: 2 } } }
+pins: [{ week: 2027-01-04, contacts-a-week: 120, because: even numbers }]
+record: { done: done.csv }
+`,
+        'done.csv': `date,athlete,kind,contacts,minutes,effort,pain,note\n${rows}`,
+      });
+    const twice = written('2027-01-05,ada,session,60,,,,\n2027-01-05,ada,session,85,,,,\n');
+    const { week, built, told } = found(twice);
+    expect(jumpsOf(week)).toEqual([TUESDAY, ['2027-01-07', 35]]);
+    expect(told[0]?.params).toMatchObject({ done: 85, here: 85, left: 35 });
+    const [row] = twice.record.done;
+    expect(row).toMatchObject({ contacts: 60, mayBe: { contacts: 85 } });
+    expect(told[0]?.span).toEqual(row?.mayBe?.span);
+    expect(told[0]?.span).not.toEqual(row?.span);
+    expect(built.diagnostics.map(({ code }) => code)).not.toContain('audit/adapted-volume');
+    const over = (plan: Plan): unknown => found(plan, '2027-01-11').weeks.map(({ contacts }) => contacts);
+    expect(over(twice)).toEqual(over(written('2027-01-05,ada,session,60,,,,\n')));
+  });
+
   it('leaves what is written by hand, and tells it', () => {
     const jumps = '[{ drill: pogo, sets: 6, reps: 10 }]';
     const byHand = planOf({

@@ -179,7 +179,7 @@ export const calendarEntries = {
     severity: 'warning',
     summary: 'more sessions on record than the day has slots',
     explanation:
-      'A session that was typed in anew, with the right number, often stands beside the wrong one, and both would raise what an athlete is used to. Of sessions with contacts, and with the same note or none, as many count as the day has slots: those with the fewest contacts, with the worst pain of all of them, since the weeks behind are built on what counts.',
+      'A session that was typed in anew, with the right number, often stands beside the wrong one, and both would raise what an athlete is used to. Of sessions with contacts, and with the same note or none, as many count as the day has slots: those with the fewest contacts, with the worst pain of all of them, since the weeks behind are built on what counts. In the week under way what is left is cut as if those with the most had been done, until the slip is mended.',
     bad: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,60,70,6,1,',
     good: '2027-01-05,mira,session,80,70,6,1,\n2027-01-05,mira,session,60,70,6,1,in the evening',
     message: ({ athlete, date, sessions, room }: { athlete: string; date: string; sessions: number; room: number }) =>
