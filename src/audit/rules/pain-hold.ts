@@ -2,6 +2,7 @@
 // more pain stops the jumping until a recorded morning is better. G12 (S), as a rule C.
 
 import { isoDate } from '../../util/days.ts';
+import type { Day } from '../../util/days.ts';
 import { painOn } from '../pain.ts';
 import type { Pain } from '../pain.ts';
 import { jumpPlace, weekPlace, writtenPlace } from '../places.ts';
@@ -14,9 +15,9 @@ export const painHold = auditRule('pain-hold', (season, find) => {
   if (season.index.doneBy(season.athlete.id).every((row) => row.pain === undefined)) return;
   const held = new Set<WeekReading>();
   for (const session of season.jumpSessions) {
-    const pain = painOn(season, session.day);
-    if (pain === undefined) continue;
     const week = season.weekOf(session);
+    const pain = stopBefore(season, week, session.day) ?? painOn(season, session.day);
+    if (pain === undefined) continue;
     const details = detailsOf(session, pain);
     if (pain.stops) {
       find(week, { ...details, params: { ...details.params, what: 'jumps' }, span: jumpPlace(session) });
@@ -29,6 +30,15 @@ export const painHold = auditRule('pain-hold', (season, find) => {
     find(week, { ...details, params: { ...details.params, what: 'rise' }, span: weekPlace(season, week) });
   }
 });
+
+/** The last pain that stops a day of the week up to this one: after it jumps come back with a later week. */
+function stopBefore(season: SeasonReading, { range }: WeekReading, until: Day): Pain | undefined {
+  for (let day = until; day >= range.from; day -= 1) {
+    const pain = painOn(season, day);
+    if (pain?.stops === true) return pain;
+  }
+  return undefined;
+}
 
 function checkDrills(season: SeasonReading, session: SessionReading, pain: Pain, find: Find<'pain-hold'>): void {
   const details = detailsOf(session, pain);

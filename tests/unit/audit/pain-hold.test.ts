@@ -45,6 +45,14 @@ describe('pain-hold', () => {
     expectSilent(RULE, { plan: recorded([friday, 6], [day(2, 0), 2]), weeks });
   });
 
+  it('brings jumps back with a later week than that of the better morning', () => {
+    const late = { sessions: [jumps(3, 20)] };
+    expectFinding(RULE, { plan: recorded([friday, 6], [day(2, 1), 2]), weeks: [over, late] }, 2);
+    expectSilent(RULE, { plan: recorded([friday, 6], [day(2, 1), 2]), weeks: [over, {}, late] });
+    // Who jumped before it hurt did nothing wrong.
+    expectSilent(RULE, { plan: recorded([day(2, 3), 6]), weeks: [over, late] });
+  });
+
   it('says when it hurt', () => {
     const said = found(RULE, { plan: recorded([friday, 6]), weeks: [over, loading(20)] })[0];
     expect(said?.params).toMatchObject({ pain: 6, since: '2027-01-08' });

@@ -160,7 +160,7 @@ export const gateFindings = {
     severity: 'error',
     summary: 'going on as if nothing hurt',
     explanation:
-      'Pain the morning after holds the volume and leaves fast and high-tier drills out; more pain stops the jumping until it is better or somebody licensed says otherwise. Whoever decides otherwise is named in the waiver.',
+      'Pain the morning after holds the volume and leaves fast and high-tier drills out; more pain stops the jumping until it is better or somebody licensed says otherwise, and jumps come back with the week behind the better morning. Whoever decides otherwise is named in the waiver.',
     bad: '2027-02-25,mira,session,80,70,7,5,sore knee',
     good: '2027-02-25,mira,session,80,70,7,2,',
     message: ({
