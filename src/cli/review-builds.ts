@@ -9,8 +9,8 @@ import type { Day } from '../util/days.ts';
 import type { SheetsOut } from './open-built.ts';
 
 /**
- * Seasons of one plan, with `day` the day of the review and `sheetsOut` what was handed out with `--near`. `withMax` is of the athlete alone, with that maximum in the
- * place of the plan's.
+ * Seasons of one plan, with `day` the day of the review and `sheetsOut` what was handed out with `--near`. `withMax` is of
+ * the athlete alone, with that maximum in the place of the plan's.
  */
 export function reviewBuilds(plan: Plan, day: Day, sheetsOut: SheetsOut = {}): ReviewBuilds {
   const now = compilePlan(plan, { ...sheetsOut, asOf: day });

@@ -6,7 +6,7 @@ import type { PatternPlace } from './lifting.ts';
 import type { LiftPattern } from './types.ts';
 
 /**
- * `lowered`: nothing for the legs that is lowered slowly. `eve`: of the legs fast pulls and a light main lift alone, and
+ * `lowered`: no eccentric work for the hamstrings. `eve`: of the legs fast pulls and a light main lift alone, and
  * not even those where the week has another day for lifting.
  */
 export type LegSparing = 'lowered' | 'eve';
@@ -14,7 +14,7 @@ export type LegSparing = 'lowered' | 'eve';
 /** Days before a competition that count as its eve. Who trains through one as usual lifts on its eve too. */
 const EVE_DAYS = { peak: 2, freshen: 1, through: 0 } as const;
 
-/** Lowered under load, which leaves the most soreness behind. */
+/** Nothing but lowering under load, which leaves the most soreness behind. */
 const LOWERED: ReadonlySet<LiftPattern> = new Set(['hamstring-eccentric']);
 
 /** Assistance that works the legs slowly enough to be felt the next day. */

@@ -1,7 +1,8 @@
 // One athlete's week that changed → the points worth telling, in the trade's words: contacts, sessions, drills, kilos.
 // A change of under 5 contacts or under the smallest plate isn't one. A week that is over has no sessions any more,
-// which is none either; of one that an error keeps from being written that is all there is to tell. The jumps and the lifting of a session are looked at apart, so that jumps that move to a day
-// with lifting are a move. Called by diff-report.ts.
+// which is none either; of one that an error keeps from being written that is all there is to tell. The jumps and the
+// lifting of a session are looked at apart, so that jumps that move to a day with lifting are a move. Called by
+// diff-report.ts.
 
 import { diffSessions } from '../diff/diff-sheets.ts';
 import type {

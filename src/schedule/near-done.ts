@@ -36,6 +36,6 @@ export function nearDone(
   const apart = getRuleValue(book, 'session-spacing', 'apart', range);
   const days = next.day - last.day;
   if (days >= apart || jumps.some(({ day }) => day === last.day)) return [];
-  const params = { athlete: athlete.id, next: isoDate(next.day), done: isoDate(last.day), days, apart };
+  const params = { athlete: athlete.name, next: isoDate(next.day), done: isoDate(last.day), days, apart };
   return [problem('schedule/near-done', { params, span: last.span, athlete: athlete.id, week: starts })];
 }

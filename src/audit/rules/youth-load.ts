@@ -1,5 +1,6 @@
 // youth-load: young lifters stay under a share of their maximum, a little higher once cleared, and do no singles. P15 (C).
-// Reps with some in reserve are a share of the maximum too, by the load chart (S). Kilos that are written where no maximum is known may be any share of it, and so are none for somebody young.
+// Reps with some in reserve are a share of the maximum too, by the load chart (S). Kilos that are written where no maximum is
+// known may be any share of it, and so are none for somebody young.
 
 import type { Lift } from '../../library/types.ts';
 import { isoDate } from '../../util/days.ts';

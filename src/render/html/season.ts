@@ -3,6 +3,7 @@
 
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import { LEFT_OUT } from '../../report/week-words.ts';
 import { h } from './element.ts';
 import type { Element } from './element.ts';
 import { printable } from './paper.ts';
@@ -72,14 +73,12 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       h('b', {}, 'M'),
       ' match · ',
       h('b', {}, 'T'),
-      ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED}: ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
+      ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
         `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
       CAUTIONS.join(' '),
     ),
   );
 }
-
-const LEFT_OUT = 'left out, an error stands in the way';
 
 const hasBarred = ({ panels }: SeasonChart): boolean => panels.some(({ weeks }) => weeks.some(({ barred }) => barred));
 

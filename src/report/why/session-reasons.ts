@@ -84,7 +84,7 @@ function heavyReason(by: string, params: Params): string {
 }
 
 const SPARED: Readonly<Record<string, string>> = {
-  lowered: ', nothing lowered slowly',
+  lowered: ', no eccentric work for the hamstrings',
   eve: ' and little for the legs',
 };
 

@@ -687,7 +687,7 @@ describe('lifting near a competition', () => {
       .filter((id) => BUILT_IN.lifts.get(id)?.lower === true);
   };
 
-  test('has nothing lowered slowly in the days before', () => {
+  test('has no eccentric work for the hamstrings in the days before', () => {
     const light = { heavyAllowed: false } as const;
     expect(legs([{ ...light }])).toContain('nordic-hamstring');
     expect(legs([{ ...light, spares: 'lowered' }])).not.toContain('nordic-hamstring');

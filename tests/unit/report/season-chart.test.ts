@@ -63,8 +63,8 @@ describe('a week that an error keeps from being written', () => {
     const chart = panelOf(barred);
     expect(chart.panels[0]?.weeks[0]).toMatchObject({ contacts: 0, aSession: 0, most: 0, all: 0, barred: true });
     const pages = [...seasonPages(chart, 'a4')].map(piece).join('');
-    expect(pages).toContain('!!: left out, an error stands in the way');
-    expect(pages).toContain('<td>left out, an error stands in the way</td>');
+    expect(pages).toContain('!! left out: an error stands in the way');
+    expect(pages).toContain('<td>left out: an error stands in the way</td>');
     expect(pages).not.toContain('309');
   });
 

@@ -195,12 +195,13 @@ export const peopleEntries = {
     severity: 'notice',
     summary: 'a clearance for drops without a box to begin on',
     explanation:
-      'Drops begin on a low box. Where an athlete trains there is none of about that height, so that no drops are planned although they are cleared. Clear the lowest drop there is a box for by its own name, if the athlete may begin there, or write a lower box.',
+      'Drops begin on a low box. Where an athlete trains there is none of about that height, so that no drops are planned although they are cleared. Get a lower box and write it; only who may begin on the lowest box that is there is cleared for its drop by name.',
     bad: 'athletes: { mira: { cleared: [drops] } }    # the hall has boxes of 30 and 45 cm',
     good: 'athletes: { mira: { cleared: [drops, drop-jump-30] } }',
     message: ({ athletes, cm }: { athletes: string; cm: number }) =>
       `cleared for drops, but no box of about ${cm} cm to begin on where they train: none are planned for ${athletes}`,
-    help: () => 'write a lower box, or clear the first drop by its name, as in `cleared: [drops, drop-jump-30]`',
+    help: () =>
+      'get a lower box; only for who may begin higher clear that drop by its name, as in `cleared: [drops, drop-jump-30]`',
   },
   'plan/now-left-out': {
     severity: 'notice',
