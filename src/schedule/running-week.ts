@@ -29,6 +29,7 @@ interface PlannedWeek {
 
 /** What was done of the week before a day, and what was written for it. */
 interface SoFar {
+  /** That day: the first whose sessions are still to come. */
   readonly from: Day;
   /** Contacts on the record. */
   readonly done: number;
@@ -55,7 +56,8 @@ export function holdWhatIsLeft(
   if (running === undefined || asOf === undefined || of === undefined || planned === undefined)
     return { contacts, days, diagnostics: [] };
   const { index, starts } = running;
-  const held = holdRunningWeek(plan, athlete, starts, asOf, planned);
+  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
+  const held = holdRunningWeek(planned, far);
   const book = ruleBook(plan, athlete);
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
   const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
@@ -63,8 +65,8 @@ export function holdWhatIsLeft(
     contacts: contacts.with(index, held.contacts),
     days: days.with(index, held.days),
     diagnostics: [
-      ...findingsOnRunningWeek(plan, athlete, starts, asOf, { planned, held, leapFrom: leap }),
-      ...nearDone(athlete, book, { starts, asOf, days: held.days, rows: rowsOf(plan, athlete, starts, asOf) }),
+      ...findingsOnRunningWeek(athlete, starts, far, { planned, held, leapFrom: leap }),
+      ...nearDone(athlete, book, { starts, asOf, days: held.days, rows: far.rows }),
     ],
   };
 }
@@ -95,20 +97,22 @@ const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): rea
   doneBy(record, id).filter(({ kind, day }) => kind === 'session' && starts <= day && day < until);
 
 /**
- * The week with its sessions from `asOf` on cut by what was done over, in whole steps: nobody counts jumps more exactly than
+ * The week with its sessions to come cut by what was done over, in whole steps: nobody counts jumps more exactly than
  * that (common practice, no source). What is written by hand stays, and a week that pain stops has nothing to cut.
  */
-function holdRunningWeek(plan: Plan, athlete: Athlete, starts: Day, asOf: Day, planned: PlannedWeek): PlannedWeek {
-  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
+function holdRunningWeek(planned: PlannedWeek, far: SoFar): PlannedWeek {
   const over = overOf(far);
-  const left = jumpsLeft(planned.days, asOf);
+  const left = jumpsLeft(planned.days, far.from);
   const { boundBy, contacts } = planned.contacts;
   if (over === 0 || left.length === 0 || contacts === 0 || boundBy === 'programme') return planned;
   const sizes = sizesLeft(left, over, planned.contacts);
   const because = reasonOf(far, planned.contacts);
   return {
     contacts: heldContacts(planned.contacts, far, sizes, because),
-    days: { ...planned.days, sessions: planned.days.sessions.flatMap((one) => heldSession(one, asOf, sizes, because)) },
+    days: {
+      ...planned.days,
+      sessions: planned.days.sessions.flatMap((one) => heldSession(one, far.from, sizes, because)),
+    },
   };
 }
 
@@ -117,13 +121,11 @@ function holdRunningWeek(plan: Plan, athlete: Athlete, starts: Day, asOf: Day, p
  * week would be a leap, unless the coach has waived its rise.
  */
 function findingsOnRunningWeek(
-  plan: Plan,
   athlete: Athlete,
   starts: Day,
-  asOf: Day,
+  far: SoFar,
   { planned, held, leapFrom }: { readonly planned: PlannedWeek; readonly held: PlannedWeek; readonly leapFrom: number },
 ): readonly Diagnostic[] {
-  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
   const largest = largestOf(far.rows);
   const { boundBy, contacts: wanted } = planned.contacts;
   // What stops the week came with what was done of it, or beside it.
@@ -132,12 +134,12 @@ function findingsOnRunningWeek(
   const params = {
     athlete: athlete.name,
     week: isoDate(starts),
-    until: isoDate(asOf - 1),
+    until: isoDate(far.from - 1),
     done: far.done,
     written: far.written,
     planned: wanted,
-    before: sumOf(jumpsLeft(planned.days, asOf)),
-    left: sumOf(jumpsLeft(held.days, asOf)),
+    before: sumOf(jumpsLeft(planned.days, far.from)),
+    left: sumOf(jumpsLeft(held.days, far.from)),
     byHand: boundBy === 'programme',
     here: atMost(largest).contacts ?? ('' as const),
   };
