@@ -1,6 +1,7 @@
 // The rows of the record that are about one athlete. Sorted out once and kept with the record, so that a big squad's is
 // not walked for everybody.
 
+import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
 import type { DoneRow, Record } from './types.ts';
 
@@ -23,6 +24,9 @@ function indexOf(record: Record): ReadonlyMap<string, readonly DoneRow[]> {
   indexes.set(record, rows);
   return rows;
 }
+
+/** Where a row's pain stands: in itself, or in one beside it that doesn't count. */
+export const painPlace = ({ painSpan, span }: DoneRow): Span => painSpan ?? span;
 
 /**
  * The row that says how the last morning on record before a day was: of several rows for it, as of two sessions on one

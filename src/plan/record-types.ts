@@ -16,6 +16,8 @@ export interface DoneRow {
   readonly span: Span;
   /** Of a row that counts as the one with fewer contacts: the one beside it that doesn't, but may be what was done. */
   readonly mayBe?: { readonly contacts: number; readonly span: Span };
+  /** Of the row that its pain stands in, where that is one beside it that doesn't count. */
+  readonly painSpan?: Span;
 }
 
 export interface TestRow {

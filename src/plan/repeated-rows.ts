@@ -61,8 +61,7 @@ function keepFewest(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRo
   const rising = group.toSorted((a, b) => (a.contacts ?? 0) - (b.contacts ?? 0));
   const [fewest] = rising;
   if (group.length <= room || fewest === undefined) return;
-  const pains = group.flatMap(({ pain }) => pain ?? []);
-  const worst = pains.length === 0 ? {} : { pain: Math.max(...pains) };
+  const worst = worstPain(rising);
   const largest = rising.slice(-room);
   rising.slice(0, room).forEach((row, index) => {
     const { contacts = 0, span } = largest[index] ?? row;
@@ -74,6 +73,13 @@ function keepFewest(scope: Scope, group: readonly DoneRow[], changed: Map<DoneRo
     const related = [{ span: fewest.span, message: 'this one counts' }];
     scope.report(problem('plan/sessions-over-slots', { params, span: row.span, athlete: row.athlete, related }));
   }
+}
+
+/** Of equal ones that of the fewest contacts, which counts. */
+function worstPain(rising: readonly DoneRow[]): Pick<DoneRow, 'pain' | 'painSpan'> {
+  const [first] = rising.toSorted((a, b) => (b.pain ?? -1) - (a.pain ?? -1));
+  if (first?.pain === undefined) return {};
+  return first === rising[0] ? { pain: first.pain } : { pain: first.pain, painSpan: first.span };
 }
 
 /** Whomever a slot or a practice is for: who has less is held by the other rules of the record. */

@@ -63,7 +63,7 @@ export const whyContacts = (week: Numbers): string =>
 function underWayWords({ bounds }: Numbers): string | undefined {
   const { done, planned } =
     bounds.find(({ by, params }) => by === 'record' && params?.['done'] !== undefined)?.params ?? {};
-  return done === undefined ? undefined : `the week was to have ${planned ?? 0}, and ${done} are done already`;
+  return done === undefined ? undefined : `the week was to have ${planned ?? 0}, and ${done} are on record already`;
 }
 
 function shareOfUsual({ contacts, adaptedBefore }: Numbers): string {

@@ -3,7 +3,7 @@
 
 import { SEASON_SHAPE } from '../library/phases.ts';
 import { holds, weekFrom } from '../plan/applies.ts';
-import { doneBy, lastPainBefore } from '../plan/done-by.ts';
+import { doneBy, lastPainBefore, painPlace } from '../plan/done-by.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { DoneRow, Plan } from '../plan/types.ts';
@@ -90,7 +90,8 @@ function painIn(
   for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) {
     const row = lastPainBefore(rows, day);
     if (row?.pain === undefined) continue;
-    const { pain, span } = row;
+    const { pain } = row;
+    const span = painPlace(row);
     if (pain >= stop) return { stops: true, day: row.day, pain, span, ...betterAfter(rows, row.day, stop) };
     if (pain >= hold && day - row.day <= DAYS_A_WEEK) found = { stops: false, day: row.day, pain, span };
   }

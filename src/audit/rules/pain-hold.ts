@@ -1,6 +1,7 @@
 // pain-hold: pain the morning after holds the volume and leaves fast and high-tier drills out for the week behind it;
 // more pain stops the jumping until a recorded morning is better. G12 (S), as a rule C.
 
+import { painPlace } from '../../plan/done-by.ts';
 import { isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { painOn } from '../pain.ts';
@@ -55,6 +56,6 @@ function checkDrills(season: SeasonReading, session: SessionReading, pain: Pain,
 function detailsOf(session: SessionReading, { row, pain }: Pain) {
   return {
     params: { date: isoDate(session.day), pain, since: isoDate(row.day) },
-    related: [{ span: row.span, message: 'the record of it' }],
+    related: [{ span: painPlace(row), message: 'the record of it' }],
   };
 }

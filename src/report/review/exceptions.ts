@@ -1,11 +1,12 @@
-// What went otherwise than written since the last review: less, more, besides, missed; pain; jumps that rose fast; and
+// What went otherwise than written since the last review: less, more, besides, missed, unclear; pain; jumps that rose fast; and
 // what this week's sheets have because of it.
 
 import type { BuiltWeek, UnderWay } from '../../build/types.ts';
 import { REVIEW } from '../../library/review.ts';
 import { getRuleValue, ruleBook } from '../../plan/rule-book.ts';
-import { doneBy } from '../../plan/done-by.ts';
+import { doneBy, painPlace } from '../../plan/done-by.ts';
 import type { DoneRow } from '../../plan/types.ts';
+import type { Span } from '../../source/types.ts';
 import { DAYS_A_WEEK } from '../../util/days.ts';
 import { mean } from '../../util/statistics.ts';
 import { dayWords } from '../calendar-words.ts';
@@ -34,13 +35,26 @@ function otherwise(subject: Subject, session: SessionDone): readonly ToldItem[] 
     {
       kind: outcome,
       ...whoOf(subject),
-      words: [sessionWords(session), ...notes].join('; '),
-      places: rows.map(({ span }) => subject.places.words(span)),
+      words: [sessionWords(session), ...counts(subject, session), ...notes].join('; '),
+      places: placesOfRows(rows).map((span) => subject.places.words(span)),
     },
   ];
 }
 
-function sessionWords({ day, insteadOf = day, outcome, planned = 0, done = 0, rows }: SessionDone): string {
+/** With those that say otherwise of the same session. */
+const placesOfRows = (rows: readonly DoneRow[]): readonly Span[] => [
+  ...new Set(rows.flatMap(({ span, mayBe = { span } }) => [span, mayBe.span])),
+];
+
+/** Of rows that contradict one another: which of them the sheets go by. */
+function counts({ week }: Subject, { day, outcome }: SessionDone): readonly string[] {
+  if (outcome !== 'unclear') return [];
+  const isUnderWay = week !== undefined && week.starts <= day;
+  return [`two rows for one session, of which the ${isUnderWay ? 'larger counts in this week' : 'smaller counts'}`];
+}
+
+function sessionWords({ day, insteadOf = day, outcome, planned = 0, done = 0, ...rest }: SessionDone): string {
+  const { rows, atMost = done } = rest;
   const date = dayWords(day);
   switch (outcome) {
     case 'not recorded':
@@ -54,6 +68,8 @@ function sessionWords({ day, insteadOf = day, outcome, planned = 0, done = 0, ro
       if (rows.every(({ contacts }) => contacts === undefined))
         return `${date}: as written, and the plan as it is now has nothing that day`;
       return `${date}: ${done}, none planned`;
+    case 'unclear':
+      return `${date}: ${done} or ${atMost}, ${planned === 0 ? 'none' : planned} planned`;
     case 'as written':
     case 'less':
     case 'more':
@@ -71,7 +87,7 @@ function painRows(subject: Subject): readonly ToldItem[] {
       kind: 'pain',
       ...whoOf(subject),
       words: [`${row.pain ?? 0} the morning after ${dayWords(row.day)}`, ...notesOf(subject, row)].join('; '),
-      places: [places.words(row.span)],
+      places: [places.words(painPlace(row))],
     }));
 }
 

@@ -6,7 +6,16 @@ import type { BuiltSession } from '../../build/types.ts';
 import type { DoneRow } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 
-export type SessionOutcome = 'as written' | 'another day' | 'missed' | 'less' | 'more' | 'not recorded' | 'besides';
+export type SessionOutcome =
+  | 'as written'
+  | 'another day'
+  | 'missed'
+  | 'less'
+  | 'more'
+  | 'not recorded'
+  | 'besides'
+  /** Two rows for one session say different numbers. */
+  | 'unclear';
 
 export interface SessionDone {
   /** When it was done, or was to be. */
@@ -18,6 +27,8 @@ export interface SessionDone {
   readonly planned?: number;
   /** Contacts; absent where nothing is recorded. */
   readonly done?: number;
+  /** Contacts that may have been done, where rows contradict one another and fewer count. */
+  readonly atMost?: number;
   /** Minutes on the sheet. */
   readonly minutes?: number;
   readonly rows: readonly DoneRow[];
@@ -62,6 +73,8 @@ function onDay(day: Day, sheets: readonly Sheet[], rows: readonly DoneRow[]): Se
   const facts = { day, rows, ...(sheets.length > 0 && { planned, minutes }) };
   if (rows.length === 0) return { ...facts, outcome: 'not recorded' };
   const done = rows.reduce((sum, { contacts = planned }) => sum + contacts, 0);
+  const atMost = rows.reduce((sum, { contacts = planned, mayBe = { contacts } }) => sum + mayBe.contacts, 0);
+  if (atMost > done) return { ...facts, done, atMost, outcome: 'unclear' };
   return { ...facts, done, outcome: sheets.length === 0 ? 'besides' : outcomeOf(planned, done) };
 }
 

@@ -28,7 +28,7 @@ export function sessionReasonWords(
     case 'minutes':
       return `${numberOf(params, 'minutes')} of ${slotMinutes} minutes, after ${cutWords(params)}`;
     case 'contacts':
-      return `cut, as ${numberOf(params, 'done')} contacts of the ${numberOf(params, 'planned')} of the week are done already`;
+      return `cut, as ${numberOf(params, 'done')} contacts of the ${numberOf(params, 'planned')} of the week are on record already`;
     case 'line':
       return params['left'] === undefined
         ? `a line of the coach's: ${by}`

@@ -265,8 +265,29 @@ describe('decisions', () => {
     expect(told?.places).toEqual(['done.csv:2']);
     expect(kinds(review(90))).not.toContain('record leap');
     const left = review(90).exceptions.find(({ kind }) => kind === 'this week');
-    expect(left?.words).toMatch(/^\d+ jumps are left: the week was to have \d+, and 90 are done already$/u);
+    expect(left?.words).toMatch(/^\d+ jumps are left: the week was to have \d+, and 90 are on record already$/u);
     expect(left?.places).toEqual(['done.csv:2']);
+  });
+
+  it('say of two rows for one session that they contradict, which of them counts, and where the pain stands', () => {
+    const done = ['2027-01-05,mira,session,60,,,1,', '2027-01-05,mira,session,200,,,4,'];
+    const review = reviewOf(season({ done }), '2027-01-06');
+    const otherwise = (of: Review) => of.exceptions.map(({ kind, words, places }) => [kind, words, ...places]);
+    const left = '0 jumps are left: the week was to have 120, and 200 are on record already';
+    expect(otherwise(review)).toEqual([
+      [
+        'unclear',
+        'Tue 5 Jan: 60 or 200, 65 planned; two rows for one session, of which the larger counts in this week',
+        'done.csv:2',
+        'done.csv:3',
+      ],
+      ['pain', '4 the morning after Tue 5 Jan', 'done.csv:3'],
+      ['this week', left, 'done.csv:3'],
+    ]);
+    expect(review.decisions.find(({ kind }) => kind === 'pain hold')?.places).toEqual(['done.csv:3']);
+    const later = reviewOf(season({ done: [...done, '2027-01-07,mira,session,65,,,,'] }), '2027-01-11');
+    expect(otherwise(later)[0]?.[1]).toMatch(/; two rows for one session, of which the smaller counts$/u);
+    expect(later.athletes[0]?.weeks.at(-1)?.done).toBe(125);
   });
 
   it('tell of a tested maximum what it changes, line by line as the season would have it', () => {

@@ -95,13 +95,13 @@ describe('why', () => {
   it('tells a week under way by what is done of it, and offers no more', () => {
     const why = whyOf(season(['2027-01-05,mira,session,85,,,,']), 1, '2027-01-06');
     const rows = { places: ['done.csv:2'] };
-    expect(why.why).toBe('the week was to have 130, and 85 are done already');
+    expect(why.why).toBe('the week was to have 130, and 85 are on record already');
     const held = why.bounds.find(({ by }) => by === 'record');
     expect(held).toMatchObject({ most: 110, held: true, ...rows });
     expect(held?.words).toContain('85 contacts are done of a week of 130, where 65 were written by now');
     expect(why.advice).toMatchObject([{ adds: [], ...rows }]);
     expect(why.sessions[1]?.reasons.at(-1)).toMatchObject({
-      words: 'cut, as 85 contacts of the 130 of the week are done already',
+      words: 'cut, as 85 contacts of the 130 of the week are on record already',
       ...rows,
     });
   });

@@ -1,7 +1,7 @@
 // Pain on the record, 0 to 10, that stops or holds an athlete's jumps on the day of the review. Called by
 // ../decisions.ts.
 
-import { doneBy, lastPainBefore } from '../../../plan/done-by.ts';
+import { doneBy, lastPainBefore, painPlace } from '../../../plan/done-by.ts';
 import { getRuleValue, ruleBook } from '../../../plan/rule-book.ts';
 import { DAYS_A_WEEK } from '../../../util/days.ts';
 import { dayWords } from '../../calendar-words.ts';
@@ -31,7 +31,7 @@ export function painDecision(subject: Subject): readonly ToldItem[] {
       changes: stops
         ? `no jumps until a later morning on the record is better (${ruleWords('pain-hold')})`
         : `no rise, no fast and no high drills up to ${dayWords(row.day + DAYS_A_WEEK)} (${ruleWords('pain-hold')})`,
-      places: [places.words(row.span)],
+      places: [places.words(painPlace(row))],
     },
   ];
 }
