@@ -2,14 +2,13 @@
 // each exercise looks when it is done well and when it is time to stop. Limits are told without their reasons.
 
 import { kitWords } from '../library/kit.ts';
-import { isKindOf } from '../library/lift-facts.ts';
 import type { KitId } from '../library/types.ts';
 import { limitsOn, returnStageOn } from '../plan/athlete-facts.ts';
-import type { Avoid, Limit, Plan, TrainingPlace } from '../plan/types.ts';
+import type { Plan, TrainingPlace } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import type { Attendance } from './attendance.ts';
-import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
+import { limitWords } from './limit-words.ts';
 import { heightWords } from './quantities.ts';
 
 export interface Cue {
@@ -63,61 +62,6 @@ function newJumps({ library, season }: Plan, attendances: readonly Attendance[])
 
 const whoWords = (names: readonly string[], { length }: readonly Attendance[]): string =>
   names.length === length && length > 1 ? 'everybody' : names.join(', ');
-
-/** `no drops, no sideways jumps, at most 60 jumps, until 14 Feb`. */
-export function limitWords(plan: Plan, { avoid, contactsASession, contactsAWeek, range }: Limit): string {
-  return [
-    ...new Set(avoid.map((one) => `no ${avoidWords(plan, one)}`)),
-    ...(contactsASession === undefined ? [] : [`at most ${contactsASession} jumps a session`]),
-    ...(contactsAWeek === undefined ? [] : [`at most ${contactsAWeek} jumps a week`]),
-    ...(range.until >= plan.season.ends ? [] : [`until ${dateWords(range.until)}`]),
-  ].join(', ');
-}
-
-const DIRECTION_WORDS: Readonly<Record<string, string>> = {
-  vertical: 'upward jumps',
-  horizontal: 'forward jumps',
-  lateral: 'sideways jumps',
-};
-const CYCLE_WORDS: Readonly<Record<string, string>> = {
-  fast: 'jumps off short contacts',
-  slow: 'jumps with a dip before them',
-  none: 'jumps from a pause, no landings',
-};
-const TIER_WORDS: Readonly<Record<string, string>> = {
-  low: 'jumps',
-  moderate: 'jumps but the easiest',
-  high: 'jumps of the hardest kind',
-};
-
-const SINGLE_LEG = 'single-leg work';
-
-function avoidWords({ library }: Plan, avoid: Avoid): string {
-  switch (avoid.kind) {
-    case 'drops':
-      return 'drops from a box';
-    case 'single-leg':
-      return SINGLE_LEG;
-    case 'direction':
-      return DIRECTION_WORDS[avoid.id] ?? avoid.id;
-    case 'cycle':
-      return CYCLE_WORDS[avoid.id] ?? avoid.id;
-    case 'tier':
-      return TIER_WORDS[avoid.id] ?? avoid.id;
-    case 'drill':
-      return exerciseName(library, avoid.id).toLowerCase();
-    case 'lift':
-      return `${exerciseName(library, avoid.id).toLowerCase()}${hasKinds(library, avoid.id) ? ' of any kind' : ''}`;
-    case 'family':
-      return avoid.id.replaceAll('-', ' ');
-    case 'pattern':
-      // The word bars lifts and jumps alike, and is told once.
-      return avoid.id === 'single-leg' ? SINGLE_LEG : avoid.id.replaceAll('-', ' ');
-  }
-}
-
-const hasKinds = ({ lifts }: Plan['library'], id: string): boolean =>
-  [...lifts.values()].some((lift) => lift.id !== id && isKindOf(lift, id));
 
 /** Kit of the session, boxes with their heights. */
 export function kitToSetOut(

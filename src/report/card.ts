@@ -11,6 +11,7 @@ import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
+import { cardLimits } from './card-limits.ts';
 import { exerciseName } from './exercise-words.ts';
 import { createGroupMarks } from './group-marks.ts';
 import type { GroupMark } from './group-marks.ts';
@@ -49,6 +50,8 @@ export interface Card {
   /** `Mon 1 Mar – Sun 7 Mar`. */
   readonly dates: string;
   readonly purpose: string;
+  /** What to leave out, without a reason: `No drops from a box, until 14 Feb.` */
+  readonly limits: readonly string[];
   /** `Sat 6 Mar: League round 2`. */
   readonly events: readonly string[];
   readonly sessions: readonly CardSession[];
@@ -78,6 +81,7 @@ export function createCards({ plan }: Pick<Build, 'plan'>, selection: Selection)
         starts: isoDate(range.from),
         dates: rangeWords(range),
         purpose: weekPurpose(week),
+        limits: cardLimits(plan, athlete, range),
         events: eventsOf(plan, athlete, range),
         sessions: sessions.map((session) => cardSession(plan, athlete, session)),
         stop: stopWords(plan, athlete, range),

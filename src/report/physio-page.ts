@@ -7,7 +7,7 @@ import { findParameter } from '../library/rules.ts';
 import { SHEETS } from '../library/sheets.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
 import type { Athlete, DoneRow, Plan } from '../plan/types.ts';
-import { limitWords } from './board-watch.ts';
+import { limitWords } from './limit-words.ts';
 import { dateWords } from './calendar-words.ts';
 import { rangeInSeason } from './decision-words.ts';
 

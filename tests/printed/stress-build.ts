@@ -42,6 +42,29 @@ const HEAD_COUNT = 40;
 /** Grown, so that names stand in full and are as long as they can be. */
 const GROWN: Pick<Athlete, 'born'> = { born: { earliest: day('1999-05-01'), latest: day('1999-05-01') } };
 
+const LIMITED_ONE_IN = 3;
+/** More than a card has room for in one line. */
+const LIMITS: Athlete['limits'] = [
+  {
+    range: { from: day('2027-01-04'), until: day('2027-01-29') },
+    avoid: [
+      { kind: 'drops' },
+      { kind: 'direction', id: 'lateral' },
+      { kind: 'tier', id: 'high' },
+      { kind: 'lift', id: 'back-squat' },
+    ],
+    because: 'a reason of health & <more>',
+    span: HERE,
+  },
+  {
+    range: { from: day('2027-01-07'), until: day('2027-01-13') },
+    avoid: [{ kind: 'single-leg' }],
+    contactsASession: 200,
+    because: 'another',
+    span: HERE,
+  },
+];
+
 const barbell = (grams: number): Partial<BuiltLine> => ({
   sets: 4,
   loadGrams: grams,
@@ -89,6 +112,7 @@ function person(index: number): BuiltAthlete {
       id: `athlete-${String(index + 1).padStart(2, '0')}`,
       name: index < NAMES.length ? name : `${name} ${index + 1}`,
       group: GROUPS[index % GROUPS.length] ?? '',
+      limits: index % LIMITED_ONE_IN === 0 ? LIMITS : [],
       ...GROWN,
     }),
   });

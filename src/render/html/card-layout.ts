@@ -14,6 +14,7 @@ export const CARD_TYPE = {
   name: { points: 10.5, bold: true },
   detail: { points: 9 },
   purpose: { points: 12 },
+  limit: { points: 10.5, bold: true },
   event: { points: 10.5, bold: true },
   session: { points: 11.5, bold: true },
 } as const;
@@ -27,6 +28,7 @@ export const CARD_MEASURES = {
   /** The build's mark, with the word before it. */
   mark: 23,
   purposeLine: 5.4,
+  limitLine: 5,
   eventLine: 5,
   headerGap: 2,
   footer: 16.2,
@@ -123,9 +125,11 @@ function columnHeight(card: Card, { half, width }: CardSpace): number {
   const m = CARD_MEASURES;
   const beside = textWidth(IF_NOT_MEANS, CARD_TYPE.detail) + m.headerColumnGap;
   const purpose = linesNeeded(card.purpose, width - beside, CARD_TYPE.purpose) * m.purposeLine;
+  const limits =
+    card.limits.length === 0 ? 0 : linesNeeded(card.limits.join(' '), width, CARD_TYPE.limit) * m.limitLine;
   const events =
     card.events.length === 0 ? 0 : linesNeeded(card.events.join(' · '), width, CARD_TYPE.event) * m.eventLine;
-  return half - headerLines(card, width) * m.header - purpose - events - m.headerGap - m.footer;
+  return half - headerLines(card, width) * m.header - purpose - limits - events - m.headerGap - m.footer;
 }
 
 /** A long name takes several lines beside what else stands at the top. */

@@ -77,6 +77,7 @@ function cardHalf(card: Card, half: HalfPage, part: { index: number; of: number 
       h('p', { class: 'when' }, card.dates, partWords),
     ),
     h('div', { class: 'intent' }, h('p', { class: 'purpose' }, card.purpose), h('p', { class: 'small' }, IF_NOT_MEANS)),
+    card.limits.length === 0 ? null : h('p', { class: 'limits' }, card.limits.join(' ')),
     card.events.length === 0
       ? null
       : h(

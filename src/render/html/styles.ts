@@ -82,6 +82,7 @@ function cardRules(paper: Paper): string {
 .card .intent { display: flex; justify-content: space-between; align-items: baseline; column-gap: ${mm(m.headerColumnGap)}; line-height: ${mm(m.purposeLine)}; }
 .card .intent .small { white-space: nowrap; }
 .card .purpose { font-size: 12pt; line-height: ${mm(m.purposeLine)}; }
+.card .limits { font-size: 10.5pt; line-height: ${mm(m.limitLine)}; font-weight: bold; }
 .card .events { font-size: 10.5pt; line-height: ${mm(m.eventLine)}; font-weight: bold; }
 .card .events li { display: inline; }
 .card .events li + li::before { content: ' · '; }

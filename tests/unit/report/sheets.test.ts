@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { BUILT_IN } from '../../../src/library/index.ts';
 import type { Drill } from '../../../src/library/types.ts';
-import { limitWords } from '../../../src/report/board-watch.ts';
+import { limitWords } from '../../../src/report/limit-words.ts';
 import { findEasierRung, lighterLoad } from '../../../src/report/easier-rung.ts';
 import { createFileNames } from '../../../src/report/file-names.ts';
 import { plateWords } from '../../../src/report/plates.ts';

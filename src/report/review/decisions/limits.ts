@@ -2,7 +2,7 @@
 // ../decisions.ts.
 
 import { REVIEW } from '../../../library/review.ts';
-import { limitWords } from '../../board-watch.ts';
+import { limitWords } from '../../limit-words.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
