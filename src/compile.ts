@@ -4,6 +4,7 @@
 import { auditAthlete, auditPlan } from './audit/audit.ts';
 import { buildMark } from './build/mark.ts';
 import type { Build, BuildWeek, BuiltAthlete } from './build/types.ts';
+import { hasErrors } from './diagnostics/collector.ts';
 import type { Diagnostic, Staged } from './diagnostics/types.ts';
 import { loadPlan } from './plan/load-plan.ts';
 import type { Athlete, Plan, Waiver } from './plan/types.ts';
@@ -122,7 +123,3 @@ function blockedWeeks(built: BuiltAthlete, diagnostics: readonly Diagnostic[]): 
 }
 
 const NO_WEEKS: ReadonlySet<number> = new Set();
-
-function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
-  return diagnostics.some((one) => one.severity === 'error');
-}

@@ -2,7 +2,8 @@
 // audit.ts walks them. A check knows nothing of waivers: what it finds in a waived week is taken out later, and shows
 // that the waiver was needed.
 
-import type { RelatedPlace, Diagnostic, Severity } from '../diagnostics/types.ts';
+import type { Severity } from '../diagnostics/entry.ts';
+import type { Diagnostic, RelatedPlace } from '../diagnostics/types.ts';
 import type { Catalogue } from '../diagnostics/catalogue.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Details } from '../diagnostics/problem.ts';

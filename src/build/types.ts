@@ -191,7 +191,7 @@ export interface BuildWeek {
 
 export interface Build {
   readonly plan: Plan;
-  /** Digest of the plan's meaning and the version, 7 characters: an old sheet is recognised by it. */
+  /** Digest of what the plan means, 7 characters: an old sheet is recognised by it. */
   readonly mark: string;
   /** Weeks wholly before this day are what the record says; absent where nothing is recorded. */
   readonly asOf?: Day;

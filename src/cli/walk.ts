@@ -3,7 +3,8 @@
 
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import { planFindings } from '../compile.ts';
-import type { Diagnostic, Severity } from '../diagnostics/types.ts';
+import type { Severity } from '../diagnostics/entry.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
 import { settleForLongRun } from '../host/engine.ts';
 import type { Athlete, Plan, Waiver } from '../plan/types.ts';
 import { createFindingKinds } from '../report/finding-kinds.ts';

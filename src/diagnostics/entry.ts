@@ -2,7 +2,10 @@
 // catalogue/ exports an object of entries; the parameters of a code are those its `message` asks for, so they are
 // written down once.
 
-import type { Param, Severity } from './types.ts';
+export type Severity = 'error' | 'warning' | 'notice';
+
+/** What a message may be told. */
+export type Param = string | number | boolean;
 
 /** `area/what-is-wrong`. */
 export type CodeShape = `${string}/${string}`;

@@ -3,10 +3,10 @@
 
 import { catalogue } from './catalogue.ts';
 import type { Catalogue, Code } from './catalogue.ts';
-import type { Entry, ParamsField } from './entry.ts';
+import type { Entry, Param, ParamsField, Severity } from './entry.ts';
 import type { Span } from '../source/types.ts';
 import { printable, shortened } from '../util/printable.ts';
-import type { Diagnostic, Param, RelatedPlace, Severity } from './types.ts';
+import type { Diagnostic, RelatedPlace } from './types.ts';
 
 interface Circumstances {
   /** Left out only where there is no file to point into. */
@@ -26,8 +26,8 @@ interface Circumstances {
 export type Details<C extends Code> = Circumstances & ParamsField<Catalogue[C]>;
 
 /** Units of a text from a plan that a report repeats, and of a whole sentence of it. */
-const mostOfParam = 300;
-const mostOfSentence = 2000;
+const MOST_OF_PARAM = 300;
+const MOST_OF_SENTENCE = 2000;
 
 /**
  * One diagnostic: `problem('files/missing', { params: { wanted: 'squad/a.yaml' }, span })`. Texts from a plan may be
@@ -46,9 +46,9 @@ export function problem<C extends Code>(code: C, details: Details<C>): Diagnosti
     params,
     related: details.related ?? [],
     ...(details.span !== undefined && { span: details.span }),
-    ...(label !== undefined && { label: printable(label, mostOfSentence) }),
+    ...(label !== undefined && { label: printable(label, MOST_OF_SENTENCE) }),
     ...(details.path !== undefined && { path: details.path }),
-    ...(help !== undefined && { help: printable(help, mostOfSentence) }),
+    ...(help !== undefined && { help: printable(help, MOST_OF_SENTENCE) }),
     ...(details.rule !== undefined && { rule: details.rule }),
     ...(details.athlete !== undefined && { athlete: details.athlete }),
     ...(details.week !== undefined && { week: details.week }),
@@ -60,7 +60,7 @@ type Params = Readonly<Record<string, Param>>;
 function mapTexts(params: Params, made: (text: string, most: number) => string): Params {
   const mapped: Record<string, Param> = {};
   for (const [name, value] of Object.entries(params)) {
-    mapped[name] = typeof value === 'string' ? made(value, mostOfParam) : value;
+    mapped[name] = typeof value === 'string' ? made(value, MOST_OF_PARAM) : value;
   }
   return mapped;
 }

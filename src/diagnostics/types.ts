@@ -1,9 +1,10 @@
 // A problem is data with a place; words are made when it is reported, by the catalogue, and shaped when it is rendered.
-// Made by every stage through `problem()`, rendered by render/diagnostics. `code` is the identity, never the text.
+// Made by every stage through `problem()`, rendered by render/diagnostics. `code` is the identity, never the text: the
+// compiler knows them all, so that nobody asks for one that isn't there.
 
 import type { Span } from '../source/types.ts';
-
-export type Severity = 'error' | 'warning' | 'notice';
+import type { Code } from './catalogue.ts';
+import type { Param, Severity } from './entry.ts';
 
 export interface RelatedPlace {
   readonly span: Span;
@@ -11,11 +12,8 @@ export interface RelatedPlace {
   readonly message: string;
 }
 
-export type Param = string | number | boolean;
-
 export interface Diagnostic {
-  /** `area/what-is-wrong`, listed in the catalogue. */
-  readonly code: string;
+  readonly code: Code;
   readonly severity: Severity;
   /** What is wrong, with the value found and the value wanted. One or two sentences. */
   readonly message: string;

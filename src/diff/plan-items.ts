@@ -1,7 +1,7 @@
 // A plan as a flat list of what may be edited in it. Each item has a key by which it is found again in another version of
 // the plan, whatever file or line it stands in. Called by edits.ts.
 
-import { isoDate, weekdayNames } from '../util/days.ts';
+import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import type { Athlete, DayRange, Pin, Plan, Slot, Who } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { plainText } from './plain.ts';
@@ -72,7 +72,7 @@ function dated(plan: Plan): readonly PlanItem[] {
     ...plan.slots.map((one) => item('slot', one.id, slotFields(one), one)),
     ...plan.competitions.map((one) => item('competition', one.name, one)),
     ...plan.closures.map((one) => item('closure', one.because, one)),
-    ...plan.practice.map((one) => item('practice', weekdayNames[one.day], one)),
+    ...plan.practice.map((one) => item('practice', WEEKDAY_NAMES[one.day], one)),
     ...plan.tests.map((one) =>
       item('test', one.what.join(', '), { ...one, range: { from: one.day, until: one.day } }, one),
     ),

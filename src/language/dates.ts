@@ -2,7 +2,7 @@
 // refused with the ISO form, and one that doesn't exist with what its month has; nothing is guessed.
 
 import type { ScalarNode } from '../read/types.ts';
-import { dayOf, daysInMonth, monthNames, parseIsoDate, weekdayNames } from '../util/days.ts';
+import { dayOf, daysInMonth, MONTH_NAMES, parseIsoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
@@ -29,7 +29,7 @@ export function readDate(text: string): Reading<Day> {
 }
 
 function whyNot(year: number, month: number, day: number): string {
-  const name = monthNames[month - 1];
+  const name = MONTH_NAMES[month - 1];
   if (name === undefined) return `there is no month ${String(month)}`;
   if (day === 0) return 'the first of a month is 01';
   return `${name} ${String(year)} has ${String(daysInMonth(year, month))} days`;
@@ -47,19 +47,19 @@ const DATE = leaf(
 export const date = (): Shape<Day> => DATE;
 
 const SHORT_DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
-const weekdays: ReadonlyMap<string, Weekday> = new Map(
-  [...weekdayNames, ...SHORT_DAYS].map((name, index) => [name, (index % weekdayNames.length) as Weekday]),
+const WEEKDAYS: ReadonlyMap<string, Weekday> = new Map(
+  [...WEEKDAY_NAMES, ...SHORT_DAYS].map((name, index) => [name, (index % WEEKDAY_NAMES.length) as Weekday]),
 );
 
 /** The day of a name in full or of three letters. */
 export function findWeekday(name: string): Weekday | undefined {
-  return weekdays.get(name);
+  return WEEKDAYS.get(name);
 }
 
 function dayHelp(text: string): { readonly help?: string } {
   const days = text.toLowerCase().split(/\s*(?:[/,&+]|\band\b)\s*/u);
   const isSeveral = days.length > 1 && days.every((day) => findWeekday(day) !== undefined);
-  return isSeveral ? { help: 'write an item for each day' } : didYouMean(text, weekdayNames);
+  return isSeveral ? { help: 'write an item for each day' } : didYouMean(text, WEEKDAY_NAMES);
 }
 
 const WEEKDAY = leaf(
@@ -68,7 +68,7 @@ const WEEKDAY = leaf(
     if (day !== undefined) return { value: day };
     return refuse('language/no-such-day', { params: { found: text }, ...dayHelp(text) });
   },
-  { id: 'weekday', enum: [...weekdayNames, ...SHORT_DAYS] },
+  { id: 'weekday', enum: [...WEEKDAY_NAMES, ...SHORT_DAYS] },
 );
 
 /** The shape of a day of the week, whole or by three letters: 0 is Monday. */

@@ -3,7 +3,7 @@
 
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { FileHost } from '../read/file-host.ts';
-import { loadFile, mostCsvBytes } from '../read/load-file.ts';
+import { loadFile, MOST_CSV_BYTES } from '../read/load-file.ts';
 import { tableOf } from '../read/read-table.ts';
 import type { SourceFile } from '../source/types.ts';
 import { decodeItem } from './decode-item.ts';
@@ -17,7 +17,7 @@ export interface Trials {
 
 /** The sound rows of a CSV file with the columns of a record of tests. */
 export function readTrials(path: string, host: FileHost): Staged<Trials> {
-  const loaded = loadFile({ location: path, path, wanted: path, mostBytes: mostCsvBytes }, host);
+  const loaded = loadFile({ location: path, path, wanted: path, mostBytes: MOST_CSV_BYTES }, host);
   if (!('file' in loaded)) return { value: { files: [], rows: [] }, diagnostics: [loaded] };
   const { file } = loaded;
   if (!loaded.sound) return { value: { files: [file], rows: [] }, diagnostics: loaded.diagnostics };

@@ -3,7 +3,7 @@
 // against the first it meets.
 
 import { problem } from '../diagnostics/problem.ts';
-import { isoDate, weekdayNames } from '../util/days.ts';
+import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import { overlap, shareAthlete } from './applies.ts';
 import type { Scope } from './scope.ts';
 import type { Athlete, Competition, Slot } from './types.ts';
@@ -26,7 +26,7 @@ export function reportSlotClashes(scope: Scope, slots: readonly Slot[], athletes
       );
     if (other === undefined) continue;
     const related = [{ span: other.span, message: 'the other is here' }];
-    const params = { day: weekdayNames[slot.day] };
+    const params = { day: WEEKDAY_NAMES[slot.day] };
     const code = isSame(other, slot) ? 'plan/slot-twice' : 'plan/slots-unnamed';
     scope.report(problem(code, { span: slot.span, params, related }));
   }

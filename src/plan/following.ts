@@ -2,6 +2,7 @@
 // mended. Called by load-plan.
 
 import type { Documents, Mistake } from '../language/decode.ts';
+import type { Code } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { lineIndexOf } from '../source/source-file.ts';
 import type { Span } from '../source/types.ts';
@@ -26,13 +27,13 @@ export function withoutFollowing(
   );
 }
 
-function hides({ around, losesKeys }: Mistake, code: string, { file, start }: Span): boolean {
+function hides({ around, losesKeys }: Mistake, code: Code, { file, start }: Span): boolean {
   if (!losesKeys && !MISSING.has(code)) return false;
   return file === around.file && start >= around.start && start < around.end;
 }
 
 /** Codes that can't be trusted anywhere, as what they miss may be among what wasn't read. */
-function unknownFrom(mistakes: readonly Mistake[], isIncomplete: boolean): ReadonlySet<string> {
+function unknownFrom(mistakes: readonly Mistake[], isIncomplete: boolean): ReadonlySet<Code> {
   const sections = mistakes.filter(({ losesKeys }) => losesKeys).map(({ section }) => section);
   const mayDefine = isIncomplete || sections.some((section) => !LISTS.has(section));
   const mayFrame = isIncomplete || sections.some((section) => section === 'competitions' || !LISTS.has(section));
@@ -55,14 +56,14 @@ const LISTS: ReadonlySet<string> = new Set([
   'record',
 ]);
 
-const MISSING: ReadonlySet<string> = new Set([
+const MISSING: ReadonlySet<Code> = new Set<Code>([
   'language/missing-key',
   'language/because-missing',
   'language/empty-value',
 ]);
 
 /** What says that the plan lacks something. */
-const LACKING = [
+const LACKING: readonly Code[] = [
   'language/version-missing',
   'plan/no-season',
   'plan/no-end',
@@ -76,10 +77,15 @@ const LACKING = [
 ];
 
 /** What looks up a name or what it stands for. */
-const NAMES = ['plan/unknown-name', 'plan/no-smallest-plate', 'plan/not-of-exercise', 'plan/depths-differ'];
+const NAMES: readonly Code[] = [
+  'plan/unknown-name',
+  'plan/no-smallest-plate',
+  'plan/not-of-exercise',
+  'plan/depths-differ',
+];
 
 /** What is held against the days of the season. */
-const OUTSIDE = [
+const OUTSIDE: readonly Code[] = [
   'plan/competition-outside',
   'plan/outside-season',
   'plan/impossible-age',

@@ -6,7 +6,7 @@ import type { Item } from '../language/authored.ts';
 import type { ListFields } from '../language/sections.ts';
 import { TEST_NAMES } from '../language/known-names.ts';
 import { problem } from '../diagnostics/problem.ts';
-import { isoDate, weekdayNames } from '../util/days.ts';
+import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import {
   boundNames,
   inOrder,
@@ -42,7 +42,7 @@ function resolveSlot(
   if (place === undefined) return undefined;
   const { day, name, at: time, minutes, use } = item.value;
   return {
-    id: slotId(weekdayNames[day], name),
+    id: slotId(WEEKDAY_NAMES[day], name),
     day,
     ...(name !== undefined && { name }),
     ...(time !== undefined && { at: time }),

@@ -18,7 +18,7 @@ export interface CsvTable {
 }
 
 /** Mistakes in one file that are shown. */
-const mostMistakes = 100;
+const MOST_MISTAKES = 100;
 
 /**
  * Header and rows of a file, or undefined if it can't be read as a table. `isFreeText` says of a column, by its name,
@@ -43,7 +43,7 @@ export function csvRows(file: SourceFile, isFreeText: (column: string) => boolea
     if (diagnostics.length === problemsBefore) checkRow(file, header, row, isFreeText, diagnostics);
     problemsBefore = diagnostics.length;
     rows.push(row);
-    if (diagnostics.length >= mostMistakes) break;
+    if (diagnostics.length >= MOST_MISTAKES) break;
   }
   return { value: hasErrors(diagnostics) ? undefined : { header, rows }, diagnostics };
 }
@@ -55,9 +55,9 @@ function cleanText(file: SourceFile): { readonly text: string; readonly diagnost
   return { text: clean.text, diagnostics: [...sound.diagnostics, ...clean.diagnostics] };
 }
 
-const unquotedCells = function* (file: SourceFile, text: string): Generator<Cell> {
+function* unquotedCells(file: SourceFile, text: string): Generator<Cell> {
   for (const { cells } of scanCsv(file, text, [])) yield* cells.filter(({ quoted }) => !quoted);
-};
+}
 
 /** A first line without a comma and with another mark between its words. */
 function otherSeparator(file: SourceFile, text: string): Diagnostic | undefined {
@@ -91,7 +91,7 @@ function checkRow(
     if (!cell.quoted || isFreeText(column)) continue;
     if (cell.text.includes('\n')) {
       diagnostics.push(problem('csv/line-break', { params: { column }, span: cellSpan(file, cell) }));
-    } else if (decimalComma.test(cell.text)) {
+    } else if (DECIMAL_COMMA.test(cell.text)) {
       diagnostics.push(decimalCommaProblem(cell.text, cellSpan(file, cell)));
     }
   }
@@ -107,7 +107,7 @@ export const cellSpan = (file: SourceFile, { start, end }: { readonly start: num
 const cellCount = (file: SourceFile, row: CsvRow, found: number, wanted: number): Diagnostic =>
   problem('csv/cell-count', { params: { found, wanted }, span: cellSpan(file, row) });
 
-const decimalComma = /^[-+]?[0-9]+,[0-9]+(?:\s*[A-Za-z%]+)?$/u;
+const DECIMAL_COMMA = /^[-+]?[0-9]+,[0-9]+(?:\s*[A-Za-z%]+)?$/u;
 
 /** Cells that look like the halves of one number; none if three or more in a row could be. */
 function brokenNumbers(file: SourceFile, { cells }: CsvRow): readonly Diagnostic[] {
@@ -117,7 +117,7 @@ function brokenNumbers(file: SourceFile, { cells }: CsvRow): readonly Diagnostic
     const next = cells[index + 1];
     if (next === undefined || cell.quoted || next.start !== cell.end + 1) continue;
     const number = `${cell.text},${next.text}`;
-    if (!decimalComma.test(number)) continue;
+    if (!DECIMAL_COMMA.test(number)) continue;
     if (cell.end === lastEnd) return [];
     lastEnd = next.end;
     found.push(decimalCommaProblem(number, cellSpan(file, { start: cell.start, end: next.end })));

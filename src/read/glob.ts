@@ -5,7 +5,7 @@
 import type { FileHost, FolderEntry } from './file-host.ts';
 
 /** Files and folders a glob may look through before it is taken for a slip. */
-export const mostLookedAt = 50_000;
+export const MOST_LOOKED_AT = 50_000;
 
 /** Whether a path is a pattern. There is no way to escape one: files aren't called so. */
 export const isGlob = (path: string): boolean => /[*?]/u.test(path);
@@ -31,7 +31,7 @@ export function matchFiles(parts: readonly string[], folder: string, host: FileH
   return {
     paths: [...walk.found].sort(),
     unlisted: [...walk.unlisted].sort(byPath).map(([wanted, reason]) => ({ wanted, reason })),
-    tooMany: walk.looked > mostLookedAt,
+    tooMany: walk.looked > MOST_LOOKED_AT,
   };
 }
 
@@ -51,7 +51,7 @@ interface Walk {
 function matchFrom(walk: Walk, at: readonly string[], rest: readonly string[]): void {
   const key = `${rest.join('/')}\n${at.join('/')}`;
   const [part, ...further] = rest;
-  if (part === undefined || walk.seen.has(key) || walk.looked > mostLookedAt) return;
+  if (part === undefined || walk.seen.has(key) || walk.looked > MOST_LOOKED_AT) return;
   walk.seen.add(key);
   if (part !== '**') {
     matchPart(walk, at, part, further);
@@ -91,7 +91,7 @@ function entriesOf(walk: Walk, at: readonly string[]): readonly FolderEntry[] {
     return [];
   }
   walk.looked += listed.value.length + 1;
-  return walk.looked > mostLookedAt ? [] : listed.value;
+  return walk.looked > MOST_LOOKED_AT ? [] : listed.value;
 }
 
 const joined = (folder: string, parts: readonly string[]): string => [folder, ...parts].join('/');

@@ -7,7 +7,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import type { SourceFile, Span } from '../source/types.ts';
 
 /** Spaces that are not the space, by code. */
-const spaces: ReadonlyMap<number, string> = new Map([
+const SPACES: ReadonlyMap<number, string> = new Map([
   [0x00a0, 'no-break space'],
   [0x1680, 'space of another script'],
   ...[0x2000, 0x2001, 0x2002, 0x2003, 0x2004, 0x2005, 0x2006, 0x2007, 0x2008, 0x2009, 0x200a].map(
@@ -18,7 +18,7 @@ const spaces: ReadonlyMap<number, string> = new Map([
   [0x3000, 'wide space'],
 ]);
 
-const invisible: ReadonlyMap<number, string> = new Map([
+const INVISIBLE: ReadonlyMap<number, string> = new Map([
   [0x0085, 'line separator'],
   [0x00ad, 'soft hyphen'],
   [0x200b, 'zero-width space'],
@@ -32,14 +32,14 @@ const invisible: ReadonlyMap<number, string> = new Map([
 ]);
 
 const LINE_FEED = 10;
-const hiddenCharacter =
+const HIDDEN_CHARACTER =
   /[\u0085\u00A0\u00AD\u1680\u2000-\u200B\u200E\u200F\u2028-\u202F\u205F\u2060\u2066-\u2069\u3000\uFEFF]/gu;
-const hiddenRun = new RegExp(`(?:${hiddenCharacter.source})+`, 'gu');
+const HIDDEN_RUN = new RegExp(`(?:${HIDDEN_CHARACTER.source})+`, 'gu');
 /** With those that turn the text behind them around, in quotes as well: a sheet would show other numbers than are meant. */
-const controlCharacter = /[\u202D\u202E\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
+const CONTROL_CHARACTER = /[\u202D\u202E\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/gu;
 
 /** Problems of one kind in one file that are shown. */
-const mostShown = 100;
+const MOST_SHOWN = 100;
 
 export interface CleanText {
   /** As long as the text it was made of. */
@@ -57,17 +57,17 @@ export function withoutControls(file: SourceFile): CleanText {
     diagnostics.push(problem('source/lone-carriage-return', { params, span: spanAt(file, returns.first) }));
     text = withLineFeeds(text);
   }
-  const controls = offsetsOf(text, controlCharacter);
-  for (const offset of controls.slice(0, mostShown)) {
+  const controls = offsetsOf(text, CONTROL_CHARACTER);
+  for (const offset of controls.slice(0, MOST_SHOWN)) {
     diagnostics.push(controlProblem(file, text.charCodeAt(offset), offset));
   }
-  if (controls.length > 0) text = text.replaceAll(controlCharacter, ' ');
+  if (controls.length > 0) text = text.replaceAll(CONTROL_CHARACTER, ' ');
   return { text, diagnostics };
 }
 
 function controlProblem(file: SourceFile, code: number, offset: number): Diagnostic {
   const [character, span] = [codeName(code), spanAt(file, offset)];
-  const name = invisible.get(code);
+  const name = INVISIBLE.get(code);
   if (name === undefined) return problem('source/control-character', { params: { character }, span });
   const help = 'delete it, or type the line anew: it turns around what stands behind it';
   return problem('source/invisible-character', { params: { name, character }, span, help });
@@ -108,7 +108,7 @@ const spanAt = (file: SourceFile, offset: number): Span => ({ file: file.path, s
 const codeName = (code: number): string => `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
 
 /** Whether a text holds any of them: cheap, as most files hold none. */
-export const hasHidden = (text: string): boolean => text.search(hiddenCharacter) !== -1;
+export const hasHidden = (text: string): boolean => text.search(HIDDEN_CHARACTER) !== -1;
 
 /** Stretches of a text, such as its tokens, in their order. */
 export type Ranges = Iterable<{ readonly start: number; readonly end: number }>;
@@ -120,12 +120,12 @@ export function withoutHidden(file: SourceFile, text: string, ranges: Ranges): C
   let done = 0;
   for (const { start, end } of ranges) {
     const stretch = text.slice(start, end);
-    const at = stretch.search(hiddenCharacter);
+    const at = stretch.search(HIDDEN_CHARACTER);
     if (at === -1) continue;
-    if (diagnostics.length < mostShown) diagnostics.push(hiddenProblem(file, text, start + at));
+    if (diagnostics.length < MOST_SHOWN) diagnostics.push(hiddenProblem(file, text, start + at));
     pieces.push(
       text.slice(done, start),
-      stretch.replaceAll(hiddenRun, (run) => ' '.repeat(run.length)),
+      stretch.replaceAll(HIDDEN_RUN, (run) => ' '.repeat(run.length)),
     );
     done = end;
   }
@@ -136,8 +136,8 @@ function hiddenProblem(file: SourceFile, text: string, offset: number): Diagnost
   const code = text.charCodeAt(offset);
   const character = codeName(code);
   const span = spanAt(file, offset);
-  const space = spaces.get(code);
+  const space = SPACES.get(code);
   return space === undefined
-    ? problem('source/invisible-character', { params: { name: invisible.get(code) ?? 'character', character }, span })
+    ? problem('source/invisible-character', { params: { name: INVISIBLE.get(code) ?? 'character', character }, span })
     : problem('source/no-break-space', { params: { name: space, character }, span });
 }

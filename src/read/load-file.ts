@@ -9,8 +9,8 @@ import type { SourceFile, Span } from '../source/types.ts';
 import type { FileHost } from './file-host.ts';
 
 /** Ten thousand athletes take five to eight megabytes of YAML; a season of their training takes several times that as CSV. */
-export const mostYamlBytes = 16_000_000;
-export const mostCsvBytes = 64_000_000;
+export const MOST_YAML_BYTES = 16_000_000;
+export const MOST_CSV_BYTES = 64_000_000;
 
 export interface LoadedFile {
   readonly file: SourceFile;
@@ -86,7 +86,7 @@ function utf16Order(bytes: Uint8Array): 'little' | 'big' | undefined {
   return bytes[0] === 0xfe && bytes[1] === 0xff ? 'big' : undefined;
 }
 
-const signatures: readonly (readonly [string, readonly number[]])[] = [
+const SIGNATURES: readonly (readonly [string, readonly number[]])[] = [
   ['it is a zip archive, as .xlsx and .ods files are', [0x50, 0x4b, 0x03, 0x04]],
   ['it is a PDF', [0x25, 0x50, 0x44, 0x46, 0x2d]],
   ['it is an old spreadsheet or document', [0xd0, 0xcf, 0x11, 0xe0]],
@@ -96,7 +96,7 @@ const signatures: readonly (readonly [string, readonly number[]])[] = [
 ];
 
 function binarySign(bytes: Uint8Array): string | undefined {
-  for (const [name, signature] of signatures) {
+  for (const [name, signature] of SIGNATURES) {
     if (signature.every((byte, index) => bytes[index] === byte)) return name;
   }
   return bytes.includes(0) ? 'it holds zero bytes' : undefined;

@@ -1,13 +1,14 @@
 // How far a mistake in a YAML file reaches: what else is wrong on its line may only follow from it, and some mistakes take
 // other keys of their group with them. Called by parse-yaml; used when a plan's problems are put together.
 
+import type { Code } from '../diagnostics/catalogue.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { lineIndexOf, lineStart, lineText } from '../source/source-file.ts';
 import type { SourceFile, Span } from '../source/types.ts';
 import type { Mistake } from './types.ts';
 
 /** Mistakes inside of one value: the keys around it are read as they were meant. */
-const withinValues: ReadonlySet<string> = new Set([
+const WITHIN_VALUES: ReadonlySet<Code> = new Set<Code>([
   'source/no-break-space',
   'source/invisible-character',
   'source/control-character',
@@ -23,10 +24,10 @@ const withinValues: ReadonlySet<string> = new Set([
 ]);
 
 /** Mistakes behind which everything is read as it was meant. */
-const harmless: ReadonlySet<string> = new Set(['yaml/duplicate-key', 'yaml/extra-comma', 'yaml/tab-indent']);
+const HARMLESS: ReadonlySet<Code> = new Set<Code>(['yaml/duplicate-key', 'yaml/extra-comma', 'yaml/tab-indent']);
 
 /** Whether every key around it was read in spite of it. */
-export const losesNoKey = ({ code, severity }: Diagnostic): boolean => severity !== 'error' || withinValues.has(code);
+export const losesNoKey = ({ code, severity }: Diagnostic): boolean => severity !== 'error' || WITHIN_VALUES.has(code);
 
 interface Told {
   /** Mended so that the rest could be read, and not for certain as it was meant. */
@@ -44,7 +45,7 @@ export function mistakesOf(file: SourceFile, { mended, others }: Told): readonly
   ];
 }
 
-const isHarmful = ({ code, severity }: Diagnostic): boolean => severity === 'error' && !harmless.has(code);
+const isHarmful = ({ code, severity }: Diagnostic): boolean => severity === 'error' && !HARMLESS.has(code);
 
 function mistakeAt(file: SourceFile, span: Span, losesKeys: boolean): Mistake {
   const line = lineIndexOf(file, span.start);

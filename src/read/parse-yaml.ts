@@ -1,6 +1,7 @@
 // The text of a YAML file to located nodes. Called by read-plan for every YAML file. Most slips are mended in the text and
 // the text read again, so that one run finds what they hide; around the others the places are told where keys may be lost.
 
+import type { Code } from '../diagnostics/catalogue.ts';
 import { hasErrors } from '../diagnostics/collector.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
@@ -13,8 +14,8 @@ import type { Back, Edit } from './mend-text.ts';
 import { documentNode } from './yaml-block.ts';
 import {
   advance,
-  inWords,
-  mostMistakes,
+  MOST_MISTAKES,
+  quotedStart,
   report,
   reportMended,
   spanOf,
@@ -54,9 +55,9 @@ export function parseYaml(file: SourceFile, most?: number): Staged<ParsedYaml> {
 
 /** A file mended in many places has more to tell than anybody reads. */
 function withoutMost(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
-  if (diagnostics.length <= mostMistakes + 1) return diagnostics;
-  const shown = diagnostics.filter(({ code }) => code !== 'yaml/more').slice(0, mostMistakes);
-  return [...shown, problem('yaml/more', { params: { most: mostMistakes }, span: shown.at(-1)?.span })];
+  if (diagnostics.length <= MOST_MISTAKES + 1) return diagnostics;
+  const shown = diagnostics.filter(({ code }) => code !== 'yaml/more').slice(0, MOST_MISTAKES);
+  return [...shown, problem('yaml/more', { params: { most: MOST_MISTAKES }, span: shown.at(-1)?.span })];
 }
 
 interface ParsedText extends Staged<Node> {
@@ -75,9 +76,9 @@ interface MendedYaml extends Staged<Node> {
 }
 
 /** Times a text is read, and characters and tokens of it up to which it is read once more. */
-const mostRounds = 12;
-const mostReread = 12_000_000;
-const mostRetaken = 1_500_000;
+const MOST_ROUNDS = 12;
+const MOST_REREAD = 12_000_000;
+const MOST_RETAKEN = 1_500_000;
 
 function parseMending(path: string, text: string, most: number | undefined): MendedYaml {
   const told = new Map<string, Mend>();
@@ -89,7 +90,7 @@ function parseMending(path: string, text: string, most: number | undefined): Men
   for (let round = 1; ; round += 1) {
     const parsed = parseText(path, mended, most);
     taken += parsed.taken;
-    const mayMend = round < mostRounds && round * text.length <= mostReread && taken <= mostRetaken;
+    const mayMend = round < MOST_ROUNDS && round * text.length <= MOST_REREAD && taken <= MOST_RETAKEN;
     if (mayMend && parsed.tabs.length > 0) columns ??= tabWidth(path, mended, parsed.tabs, most);
     const isTabbed = parsed.tabs.length > 0 && columns !== undefined;
     const fresh = mayMend && !isTabbed ? freshMends(parsed.mends, told, back) : [];
@@ -108,18 +109,18 @@ function parseMending(path: string, text: string, most: number | undefined): Men
 }
 
 /** How far apart tab stops may be in the editor of whoever indents with tabs. */
-const tabStops = [2, 4, 8];
+const TAB_STOPS = [2, 4, 8];
 /** A text longer than any plan written by hand isn't read so many times. */
-const mostTabbed = 300_000;
+const MOST_TABBED = 300_000;
 /** What a wrong width of tabs brings about. */
-const ofIndent: ReadonlySet<string> = new Set(['yaml/indent', 'yaml/outdented', 'yaml/key-under-value']);
+const OF_INDENT: ReadonlySet<Code> = new Set<Code>(['yaml/indent', 'yaml/outdented', 'yaml/key-under-value']);
 
 /** The width of tabs that puts all lines where they fit, if there is one. */
 function tabWidth(path: string, text: string, tabs: readonly number[], most: number | undefined): number | undefined {
-  if (text.length > mostTabbed) return undefined;
-  return tabStops.find((columns) => {
+  if (text.length > MOST_TABBED) return undefined;
+  return TAB_STOPS.find((columns) => {
     const { mends, diagnostics } = parseText(path, mendText(text, tabEdits(text, tabs, columns)).text, most);
-    return diagnostics.every(losesNoKey) && mends.every(({ diagnostic }) => !ofIndent.has(diagnostic.code));
+    return diagnostics.every(losesNoKey) && mends.every(({ diagnostic }) => !OF_INDENT.has(diagnostic.code));
   });
 }
 
@@ -192,7 +193,7 @@ function skipDirectives(state: ParseState): void {
   const { current } = state;
   if (current.first || current.kind === 'end') return;
   const help = 'begin on the line below ---, or leave the --- out';
-  report(state, 'yaml/syntax', { params: { found: inWords(state, current) }, span: spanOf(state, current), help });
+  report(state, 'yaml/syntax', { params: { found: quotedStart(state, current) }, span: spanOf(state, current), help });
 }
 
 function refuseFurtherDocuments(state: ParseState): void {
@@ -216,10 +217,10 @@ function lexicalProblems({ path, tokens }: ParseState): readonly Diagnostic[] {
 }
 
 /** The tokens in which a hidden character can't be meant. */
-const unquotedTokens = function* (text: string): Generator<Token> {
+function* unquotedTokens(text: string): Generator<Token> {
   const { next } = tokenStream(text);
   for (let token = next(); token.kind !== 'end'; token = next()) {
     const { kind } = token;
     if (kind !== 'single-quoted' && kind !== 'double-quoted' && kind !== 'block-text') yield token;
   }
-};
+}

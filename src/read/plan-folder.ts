@@ -9,7 +9,7 @@ import type { FileHost } from './file-host.ts';
 import type { PlanPath } from './plan-path.ts';
 
 /** The entry file a folder stands for. */
-export const entryName = 'season.yaml';
+export const ENTRY_NAME = 'season.yaml';
 
 export interface PlanFolder {
   readonly kind: 'folder';
@@ -39,8 +39,8 @@ export function findPlanFolder(entryPath: string, host: FileHost): PlanFolder | 
   if (state.kind !== 'folder') {
     return planFolder({ location: folderOf(given), entry: nameOf(given), entryPath }, host);
   }
-  if (host.stat(`${given}/${entryName}`).kind === 'missing') return noSeason(entryPath, given, host);
-  return planFolder({ location: given, entry: entryName, entryPath: entryIn(given) }, host);
+  if (host.stat(`${given}/${ENTRY_NAME}`).kind === 'missing') return noSeason(entryPath, given, host);
+  return planFolder({ location: given, entry: ENTRY_NAME, entryPath: entryIn(given) }, host);
 }
 
 function planFolder(found: Omit<PlanFolder, 'kind' | 'real'>, host: FileHost): PlanFolder | Diagnostic {
@@ -51,17 +51,17 @@ function planFolder(found: Omit<PlanFolder, 'kind' | 'real'>, host: FileHost): P
 }
 
 function entryIn(folder: string): string {
-  if (folder === '.') return entryName;
-  return folder.endsWith('/') ? `${folder}${entryName}` : `${folder}/${entryName}`;
+  if (folder === '.') return ENTRY_NAME;
+  return folder.endsWith('/') ? `${folder}${ENTRY_NAME}` : `${folder}/${ENTRY_NAME}`;
 }
 
 /** Whoever writes the name of a file means one. */
 function noSeason(entryPath: string, given: string, host: FileHost): Diagnostic {
-  if (yamlEnding.test(given)) return problem('files/folder', { params: { wanted: entryPath } });
+  if (YAML_ENDING.test(given)) return problem('files/folder', { params: { wanted: entryPath } });
   return problem('files/no-season', { params: { folder: entryPath }, help: helpForNoSeason(given, host) });
 }
 
-const yamlEnding = /\.ya?ml$/iu;
+const YAML_ENDING = /\.ya?ml$/iu;
 
 const folderOf = (path: string): string => (path.includes('/') ? path.slice(0, path.lastIndexOf('/')) : '.');
 
@@ -70,7 +70,7 @@ const nameOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 function helpForNoSeason(folder: string, host: FileHost): string {
   const listed = host.list(folder);
   const files = listed.ok ? listed.value.filter(({ kind }) => kind !== 'folder') : [];
-  const yaml = files.map(({ name }) => name).filter((name) => yamlEnding.test(name));
+  const yaml = files.map(({ name }) => name).filter((name) => YAML_ENDING.test(name));
   const [first] = yaml.sort();
   if (first !== undefined) return `name the entry file itself: ${folder}/${first}`;
   return `begin a plan with: footfall new ${folder}`;

@@ -48,7 +48,7 @@ interface Unportable {
   readonly help: string;
 }
 
-const reservedOnWindows = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/iu;
+const RESERVED_ON_WINDOWS = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/iu;
 
 function isUnportable(written: string): Unportable | undefined {
   if (/[\u0000-\u001f\u007f]/u.test(written))
@@ -61,7 +61,7 @@ function isUnportable(written: string): Unportable | undefined {
   }
   if (written.includes(':')) return { way: 'has a colon in it, which Windows refuses', help: 'rename the file' };
   const parts = written.split('/');
-  if (parts.some((part) => reservedOnWindows.test(part))) {
+  if (parts.some((part) => RESERVED_ON_WINDOWS.test(part))) {
     return { way: 'has a name that Windows keeps for a device', help: 'rename the file' };
   }
   if (parts.some((part) => /[^.][. ]$/u.test(part))) {

@@ -8,8 +8,9 @@ import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { SourceFile } from '../source/types.ts';
 import type { FileHost } from './file-host.ts';
-import { isGlob, matchFiles, mostLookedAt } from './glob.ts';
-import { loadFile, mostCsvBytes, mostYamlBytes } from './load-file.ts';
+import { isGlob, matchFiles, MOST_LOOKED_AT } from './glob.ts';
+import { loadFile, MOST_CSV_BYTES, MOST_YAML_BYTES } from './load-file.ts';
+import type { FileToLoad } from './load-file.ts';
 import type { Parse } from './known-texts.ts';
 import { parseYaml } from './parse-yaml.ts';
 import { findPlanFolder, findTarget } from './plan-folder.ts';
@@ -34,12 +35,12 @@ interface Reading {
 }
 
 /** The two keys that name files, and what they take. */
-const inclusions = [
+const INCLUSIONS = [
   { key: 'files', endings: /\.ya?ml$/iu, endingsInWords: '.yaml or .yml', reads: 'yaml' },
   { key: 'roster', endings: /\.csv$/iu, endingsInWords: '.csv', reads: 'roster' },
 ] as const;
 
-type Inclusion = (typeof inclusions)[number];
+type Inclusion = (typeof INCLUSIONS)[number];
 
 /**
  * All files of the plan at `entryPath`, a file or a folder that has a season.yaml. Paths are the host's, with forward
@@ -99,10 +100,10 @@ function readEntry(reading: Reading): void {
   const location = `${folder.location}/${folder.entry}`;
   const real = host.realPath(location);
   if (real.ok) reading.known.add(real.value);
-  readYaml(reading, { location, path: folder.entry, wanted: folder.entryPath, mostBytes: mostYamlBytes }, true);
+  readYaml(reading, { location, path: folder.entry, wanted: folder.entryPath, mostBytes: MOST_YAML_BYTES }, true);
 }
 
-function readYaml(reading: Reading, wanted: Parameters<typeof loadFile>[0], isEntry: boolean): void {
+function readYaml(reading: Reading, wanted: FileToLoad, isEntry: boolean): void {
   const file = load(reading, wanted);
   if (file === undefined) return;
   const { value, diagnostics } = reading.parse(file);
@@ -115,7 +116,7 @@ function readYaml(reading: Reading, wanted: Parameters<typeof loadFile>[0], isEn
   else reading.documents.push(document);
 }
 
-function load(reading: Reading, wanted: Parameters<typeof loadFile>[0]): SourceFile | undefined {
+function load(reading: Reading, wanted: FileToLoad): SourceFile | undefined {
   const loaded = loadFile(wanted, reading.host);
   if (!('file' in loaded)) {
     reading.collector.add([loaded]);
@@ -137,7 +138,7 @@ function emptyFile(file: SourceFile, isEntry: boolean): Diagnostic {
 function readIncluded(reading: Reading, { file, root }: Document): void {
   if (root.kind !== 'map') return;
   const mistakes = reading.collector.diagnostics.flatMap(({ span }) => (span?.file === file.path ? [span.start] : []));
-  for (const inclusion of inclusions) {
+  for (const inclusion of INCLUSIONS) {
     const entry = root.entries.find(({ key }) => key === inclusion.key);
     for (const item of entry === undefined ? [] : writtenPaths(entry.value)) {
       const { start, end } = item.span;
@@ -170,7 +171,7 @@ function matching(reading: Reading, pattern: PlanPath, item: ScalarNode): readon
   const { collector, folder, host } = reading;
   const { paths, unlisted, tooMany } = matchFiles(pattern.parts, folder.location, host);
   if (tooMany) {
-    collector.report('files/too-many', { params: { pattern: item.text, most: mostLookedAt }, span: item.span });
+    collector.report('files/too-many', { params: { pattern: item.text, most: MOST_LOOKED_AT }, span: item.span });
     return [];
   }
   for (const params of unlisted) collector.report('files/unreadable', { params, span: item.span });
@@ -223,11 +224,11 @@ function readTarget(reading: Reading, inclusion: Inclusion, target: Target, item
     return;
   }
   const wanted = { location, path, wanted: path, namedAt: item.span };
-  if (inclusion.reads === 'yaml') readYaml(reading, { ...wanted, mostBytes: mostYamlBytes }, false);
-  else readRoster(reading, { ...wanted, mostBytes: mostCsvBytes });
+  if (inclusion.reads === 'yaml') readYaml(reading, { ...wanted, mostBytes: MOST_YAML_BYTES }, false);
+  else readRoster(reading, { ...wanted, mostBytes: MOST_CSV_BYTES });
 }
 
-function readRoster(reading: Reading, wanted: Parameters<typeof loadFile>[0]): void {
+function readRoster(reading: Reading, wanted: FileToLoad): void {
   const file = load(reading, wanted);
   if (file === undefined) return;
   const { value: root, diagnostics } = rosterRoot(file);

@@ -13,11 +13,11 @@ import type { Cell, CsvRow } from './scan-csv.ts';
 import type { MapEntry, MapNode, Node } from './types.ts';
 
 /** The column each athlete is found by. */
-const idColumn = 'id';
+const ID_COLUMN = 'id';
 /** Columns whose cells hold several words, separated by spaces or semicolons. */
-const listColumns: ReadonlySet<string> = new Set(['cleared']);
+const LIST_COLUMNS: ReadonlySet<string> = new Set(['cleared']);
 /** Columns of free text, where a comma between digits is no mistake. */
-const freeTextColumns: ReadonlySet<string> = new Set(['name', 'note']);
+const FREE_TEXT_COLUMNS: ReadonlySet<string> = new Set(['name', 'note']);
 
 interface Leaf {
   readonly kind: 'cell';
@@ -38,7 +38,7 @@ type Column = Leaf | Group;
 
 /** The root of the document a roster stands for; undefined if the file has mistakes. */
 export function rosterRoot(file: SourceFile): Staged<MapNode | undefined> {
-  const { value: table, diagnostics } = csvRows(file, (column) => freeTextColumns.has(column));
+  const { value: table, diagnostics } = csvRows(file, (column) => FREE_TEXT_COLUMNS.has(column));
   if (table === undefined) return { value: undefined, diagnostics };
   const columns = readHeader(file, table.header);
   if (hasErrors(columns.diagnostics))
@@ -62,9 +62,9 @@ interface Columns {
 function readHeader(file: SourceFile, header: CsvRow): Staged<Columns> {
   const diagnostics: Diagnostic[] = [];
   const children = new Map<string, Column>();
-  const id = header.cells.findIndex(({ text }) => text === idColumn);
+  const id = header.cells.findIndex(({ text }) => text === ID_COLUMN);
   if (id === -1) {
-    const params = { column: idColumn, columns: header.cells.map(({ text }) => text).join(', ') };
+    const params = { column: ID_COLUMN, columns: header.cells.map(({ text }) => text).join(', ') };
     diagnostics.push(problem('csv/missing-column', { params, span: cellSpan(file, header) }));
   }
   for (const [index, cell] of header.cells.entries()) {
@@ -87,8 +87,8 @@ function placeColumn(file: SourceFile, cell: Cell, index: number, root: Map<stri
     start += key.length + 1;
     const there = level.get(key);
     if (depth === parts.length - 1) {
-      if (there !== undefined || (level === root && key === idColumn)) return clash(file, cell, there, keySpan);
-      level.set(key, { kind: 'cell', key, keySpan, index, isList: listColumns.has(cell.text) });
+      if (there !== undefined || (level === root && key === ID_COLUMN)) return clash(file, cell, there, keySpan);
+      level.set(key, { kind: 'cell', key, keySpan, index, isList: LIST_COLUMNS.has(cell.text) });
     } else if (there === undefined) {
       const group: Group = { kind: 'group', key, keySpan, children: new Map() };
       level.set(key, group);
@@ -120,7 +120,7 @@ function readAthletes(file: SourceFile, { rows }: CsvTable, columns: Columns): S
     const keySpan = cellSpan(file, id);
     const first = seen.get(id.text);
     if (id.text === '') {
-      diagnostics.push(problem('csv/missing-cell', { params: { column: idColumn }, span: keySpan }));
+      diagnostics.push(problem('csv/missing-cell', { params: { column: ID_COLUMN }, span: keySpan }));
     } else if (first !== undefined) {
       const related = [{ span: first, message: 'the first one is here' }];
       diagnostics.push(problem('csv/duplicate-id', { params: { id: id.text }, span: keySpan, related }));

@@ -4,15 +4,15 @@
 import { hasErrors } from '../diagnostics/collector.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
-import type { SourceFile } from '../source/types.ts';
+import type { SourceFile, Span } from '../source/types.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { cellNode, cellSpan, csvRows } from './csv-rows.ts';
 import type { CsvTable } from './csv-rows.ts';
 import type { FileHost } from './file-host.ts';
-import { loadFile, mostCsvBytes } from './load-file.ts';
+import { loadFile, MOST_CSV_BYTES } from './load-file.ts';
 import { findPlanFolder, findTarget } from './plan-folder.ts';
 import { parsePlanPath } from './plan-path.ts';
-import type { CsvRow } from './scan-csv.ts';
+import type { Cell, CsvRow } from './scan-csv.ts';
 import type { MapEntry, MapNode, ScalarNode } from './types.ts';
 
 export interface TableColumn {
@@ -46,7 +46,7 @@ export function readTable(
   }
   const target = findTarget(folder, parsed, path.span, host);
   if (!('kind' in target)) return nothing(target);
-  const wanted = { ...target, wanted: parsed.path, namedAt: path.span, mostBytes: mostCsvBytes };
+  const wanted = { ...target, wanted: parsed.path, namedAt: path.span, mostBytes: MOST_CSV_BYTES };
   const loaded = loadFile(wanted, host);
   if (!('file' in loaded)) return nothing(loaded);
   if (!loaded.sound) return { value: { file: loaded.file, rows: [] }, diagnostics: loaded.diagnostics };
@@ -75,7 +75,7 @@ export function tableOf(file: SourceFile, columns: readonly TableColumn[]): Stag
 }
 
 /** Other words for columns. */
-const alsoCalled: ReadonlyMap<string, string> = new Map([
+const ALSO_CALLED: ReadonlyMap<string, string> = new Map([
   ['rpe', 'effort'],
   ['comment', 'note'],
   ['comments', 'note'],
@@ -84,7 +84,7 @@ const alsoCalled: ReadonlyMap<string, string> = new Map([
 
 /** The known column that a name was meant to be. */
 function meantColumn(name: string, known: readonly string[]): string | undefined {
-  const other = alsoCalled.get(name.toLowerCase());
+  const other = ALSO_CALLED.get(name.toLowerCase());
   return nearest(name, known) ?? (other !== undefined && known.includes(other) ? other : undefined);
 }
 
@@ -103,7 +103,7 @@ function asMeant(header: CsvRow, columns: readonly TableColumn[]): CsvRow {
 
 function checkHeader(file: SourceFile, header: CsvRow, columns: readonly TableColumn[]): readonly Diagnostic[] {
   const known = columns.map(({ name }) => name);
-  const found = new Map<string, CsvRow['cells'][number]>();
+  const found = new Map<string, Cell>();
   const diagnostics: Diagnostic[] = [];
   const misspelt = new Set<string>();
   for (const [index, cell] of header.cells.entries()) {
@@ -130,12 +130,7 @@ function checkHeader(file: SourceFile, header: CsvRow, columns: readonly TableCo
   return diagnostics;
 }
 
-function unknownColumn(
-  column: string,
-  known: readonly string[],
-  near: string | undefined,
-  span: ReturnType<typeof cellSpan>,
-): Diagnostic {
+function unknownColumn(column: string, known: readonly string[], near: string | undefined, span: Span): Diagnostic {
   const help = near === undefined ? 'delete the column, or put what it says into note' : `did you mean "${near}"?`;
   return problem('csv/unknown-column', { params: { column, columns: known.join(', ') }, span, help });
 }

@@ -30,7 +30,7 @@ interface Scan {
 }
 
 /** The rows of a text, one after another; problems are added to `diagnostics` as they are met. */
-export const scanCsv = function* (file: SourceFile, text: string, diagnostics: Diagnostic[]): Generator<CsvRow, void> {
+export function* scanCsv(file: SourceFile, text: string, diagnostics: Diagnostic[]): Generator<CsvRow, void> {
   const scan: Scan = { file, text, diagnostics, at: 0 };
   while (scan.at < text.length) {
     const start = scan.at;
@@ -38,7 +38,7 @@ export const scanCsv = function* (file: SourceFile, text: string, diagnostics: D
     const end = cells.at(-1)?.end ?? start;
     if (cells.some((cell) => cell.text !== '')) yield { start, end, cells };
   }
-};
+}
 
 function scanRow(scan: Scan): readonly Cell[] {
   const cells: Cell[] = [];

@@ -3,13 +3,13 @@
 // is complete, so nothing can stand for itself.
 
 import { nearest } from '../util/did-you-mean.ts';
-import { emptyNode, mostLevels, report, spanOf, stop, textAt } from './yaml-parse-state.ts';
+import { emptyNode, MOST_LEVELS, report, spanOf, stop, textAt } from './yaml-parse-state.ts';
 import type { Anchor, ParseState } from './yaml-parse-state.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { Node } from './types.ts';
 
 /** Values that all aliases of one file may repeat. */
-export const mostRepeated = 10_000;
+export const MOST_REPEATED = 10_000;
 
 /** Remembers a value under the name of its anchor; a later anchor of the same name takes its place. */
 export function keepAnchor(state: ParseState, anchor: Token | undefined, node: Node): void {
@@ -40,11 +40,11 @@ export function aliasedNode(state: ParseState, alias: Token): Node {
     return emptyNode(state, alias.start);
   }
   state.repeated += anchor.weight;
-  if (state.repeated > mostRepeated) {
-    report(state, 'yaml/alias-too-large', { params: { most: mostRepeated }, span });
+  if (state.repeated > MOST_REPEATED) {
+    report(state, 'yaml/alias-too-large', { params: { most: MOST_REPEATED }, span });
     stop(state);
-  } else if (state.level + anchor.height > mostLevels) {
-    report(state, 'yaml/too-deep', { params: { most: mostLevels }, span });
+  } else if (state.level + anchor.height > MOST_LEVELS) {
+    report(state, 'yaml/too-deep', { params: { most: MOST_LEVELS }, span });
     stop(state);
   }
   return { ...anchor.node, span };

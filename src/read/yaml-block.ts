@@ -16,7 +16,7 @@ import {
   reportTabBefore,
   reportTouchingDashes,
 } from './yaml-block-slips.ts';
-import { addEntry } from './yaml-entries.ts';
+import { addEntry, NO_KEYS } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
 import { flowCollection } from './yaml-flow.ts';
 import {
@@ -178,21 +178,13 @@ function nextKey(state: ParseState, column: number): Token | undefined {
 }
 
 function reportNotAKey(state: ParseState, token: Token): void {
-  const found = notKeys[token.kind];
+  const found = NO_KEYS[token.kind];
   if (found !== undefined) report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, token) });
   else if (token.kind === 'anchor' || token.kind === 'tag')
     report(state, 'yaml/anchor', { span: spanOf(state, token) });
   else reportLeftover(state, token.column);
   advance(state);
 }
-
-const notKeys: Readonly<Record<string, string>> = {
-  'explicit-key': 'marked with ?',
-  colon: 'nothing',
-  alias: 'an alias',
-  'open-list': 'a list',
-  'open-map': 'a group',
-};
 
 function refuseKey(state: ParseState, owner: Owner, found: string): Node {
   report(state, 'yaml/key-not-text', { params: { found }, span: spanOf(state, state.current) });

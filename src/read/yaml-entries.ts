@@ -8,7 +8,16 @@ import type { Token } from './yaml-tokens.ts';
 import type { MapEntry, Node } from './types.ts';
 
 /** Characters of a key; YAML itself ends at 1024. */
-const longestKey = 1024;
+const LONGEST_KEY = 1024;
+
+/** What stands in the place of a key and can't be one, by the token it begins with. */
+export const NO_KEYS: Readonly<Record<string, string>> = {
+  'explicit-key': 'marked with ?',
+  colon: 'nothing',
+  alias: 'an alias',
+  'open-list': 'a list',
+  'open-map': 'a group',
+};
 
 export interface EntryList {
   readonly entries: MapEntry[];
@@ -18,7 +27,7 @@ export interface EntryList {
 
 /** Adds an entry, unless its key is one that can't be. Of two equal keys the first stays, with what the other holds. */
 export function addEntry(state: ParseState, list: EntryList, key: Token, value: Node): void {
-  if (key.line !== key.endLine || key.end - key.start > longestKey) {
+  if (key.line !== key.endLine || key.end - key.start > LONGEST_KEY) {
     report(state, 'yaml/long-key', { span: spanOf(state, { start: key.start, end: key.start + 1 }) });
     return;
   }

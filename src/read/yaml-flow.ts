@@ -3,7 +3,7 @@
 
 import { restOfLine } from './mend-line.ts';
 import { aliasedNode, keepAnchor } from './yaml-alias.ts';
-import { addEntry } from './yaml-entries.ts';
+import { addEntry, NO_KEYS } from './yaml-entries.ts';
 import type { EntryList } from './yaml-entries.ts';
 import {
   advance,
@@ -179,7 +179,7 @@ function reportDecimalComma(state: ParseState, decimals: Token): void {
 
 function refuseKey(state: ParseState): void {
   const { current } = state;
-  const found = notKeys[current.kind];
+  const found = NO_FLOW_KEYS[current.kind];
   if (current.kind === 'item') {
     reportBlockForm(state, current);
   } else if (found === undefined) {
@@ -192,15 +192,7 @@ function refuseKey(state: ParseState): void {
   if (state.current.kind === 'colon') flowValue(state, advance(state));
 }
 
-const notKeys: Readonly<Record<string, string>> = {
-  'open-list': 'a list',
-  'open-map': 'a group',
-  'explicit-key': 'marked with ?',
-  colon: 'nothing',
-  alias: 'an alias',
-  anchor: 'an anchor',
-  tag: 'a tag',
-};
+const NO_FLOW_KEYS: Readonly<Record<string, string>> = { ...NO_KEYS, anchor: 'an anchor', tag: 'a tag' };
 
 function reportBlockForm(state: ParseState, token: Token): void {
   report(state, 'yaml/block-in-brackets', { span: spanOf(state, token) });
@@ -243,7 +235,7 @@ function flowItem(state: ParseState): Node {
   if (!isScalar(token)) {
     const node = flowNode(state);
     if (state.current.kind === 'colon' && !state.broken) {
-      const found = notKeys[token.kind] ?? 'no word';
+      const found = NO_FLOW_KEYS[token.kind] ?? 'no word';
       report(state, 'yaml/key-not-text', { params: { found }, span: node.span });
       flowValue(state, advance(state));
     }

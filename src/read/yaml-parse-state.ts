@@ -11,11 +11,11 @@ import type { Token, TokenStream } from './yaml-tokens.ts';
 import type { Node, ScalarNode } from './types.ts';
 
 /** Levels of lists and groups in each other; a plan has about ten. */
-export const mostLevels = 60;
+export const MOST_LEVELS = 60;
 /** Words and marks of one file that are read: three times what ten thousand athletes take. */
-export const mostTokens = 2_500_000;
+export const MOST_TOKENS = 2_500_000;
 /** Mistakes in one file after which the rest is left unread. */
-export const mostMistakes = 100;
+export const MOST_MISTAKES = 100;
 
 export interface Anchor {
   readonly node: Node;
@@ -57,7 +57,7 @@ export interface ParseState {
 }
 
 /** The state before the first token. `most` is how many tokens are read before the file is given up. */
-export const startParse = (path: string, text: string, tokens: TokenStream, most = mostTokens): ParseState => ({
+export const startParse = (path: string, text: string, tokens: TokenStream, most = MOST_TOKENS): ParseState => ({
   path,
   text,
   tokens,
@@ -102,8 +102,8 @@ export function report<C extends Code>(state: ParseState, code: C, details: Deta
   const last = state.diagnostics.at(-1);
   if (last?.code === code && last.span?.start === details.span?.start) return;
   state.diagnostics.push(problem(code, details));
-  if (state.diagnostics.length < mostMistakes) return;
-  state.diagnostics.push(problem('yaml/more', { params: { most: mostMistakes }, span: details.span }));
+  if (state.diagnostics.length < MOST_MISTAKES) return;
+  state.diagnostics.push(problem('yaml/more', { params: { most: MOST_MISTAKES }, span: details.span }));
   stop(state);
 }
 
@@ -117,7 +117,7 @@ export function reportMended<C extends Code>(
 ): void {
   if (state.stopped) return;
   state.mends.push({ diagnostic: problem(code, details), edits, isExact });
-  if (state.mends.length >= mostMistakes) stop(state);
+  if (state.mends.length >= MOST_MISTAKES) stop(state);
 }
 
 /** A stretch of the text, such as a token. */
@@ -152,8 +152,8 @@ export const emptyNode = (state: ParseState, offset: number): ScalarNode => ({
 /** Enters a level; false, with the problem reported and the rest left unread, if it is one too many. */
 export function enterLevel(state: ParseState, token: Token): boolean {
   state.level += 1;
-  if (state.level <= mostLevels) return true;
-  report(state, 'yaml/too-deep', { params: { most: mostLevels }, span: spanOf(state, token) });
+  if (state.level <= MOST_LEVELS) return true;
+  report(state, 'yaml/too-deep', { params: { most: MOST_LEVELS }, span: spanOf(state, token) });
   stop(state);
   return false;
 }
@@ -163,8 +163,8 @@ export function leaveLevel(state: ParseState): void {
   state.level -= 1;
 }
 
-/** A token in words, for "… cannot stand here". */
-export function inWords(state: ParseState, token: Token): string {
+/** The beginning of a token in quotes, for "… cannot stand here". */
+export function quotedStart(state: ParseState, token: Token): string {
   const text = textAt(state, token).split('\n')[0]?.trim() ?? '';
   return `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
 }

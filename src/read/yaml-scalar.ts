@@ -5,7 +5,7 @@
 import { CST } from 'yaml';
 import { coreValue } from './core-schema.ts';
 import { closedQuote, wholeQuoted } from './mend-line.ts';
-import { inWords, isScalar, report, reportMended, spanOf, textAt } from './yaml-parse-state.ts';
+import { isScalar, quotedStart, report, reportMended, spanOf, textAt } from './yaml-parse-state.ts';
 import type { ParseState } from './yaml-parse-state.ts';
 import type { Token } from './yaml-tokens.ts';
 import type { ScalarNode } from './types.ts';
@@ -89,7 +89,7 @@ export function isClosed(source: string): boolean {
   return escapes % 2 === 0;
 }
 
-const tokenTypes = {
+const TOKEN_TYPES = {
   plain: 'scalar',
   'single-quoted': 'single-quoted-scalar',
   'double-quoted': 'double-quoted-scalar',
@@ -97,7 +97,7 @@ const tokenTypes = {
 
 function resolved(state: ParseState, token: Token, source: string): string {
   const kind = token.kind === 'single-quoted' || token.kind === 'double-quoted' ? token.kind : 'plain';
-  const flowScalar = { type: tokenTypes[kind], offset: token.start, indent: 0, source, end: [] };
+  const flowScalar = { type: TOKEN_TYPES[kind], offset: token.start, indent: 0, source, end: [] };
   const result = CST.resolveAsScalar(flowScalar, true, (offset, code) => {
     if (code === 'BAD_DQ_ESCAPE') reportEscape(state, token, offset);
   });
@@ -140,7 +140,7 @@ export const keyText = (state: ParseState, token: Token): string => scalarNode(s
 export function unexpected(state: ParseState, token: Token): void {
   const end = token.line === token.endLine ? token.end : token.start + 1;
   report(state, 'yaml/syntax', {
-    params: { found: inWords(state, token) },
+    params: { found: quotedStart(state, token) },
     span: spanOf(state, { start: token.start, end }),
   });
 }

@@ -52,7 +52,7 @@ export interface TokenStream {
   readonly tabs: readonly number[];
 }
 
-const kinds: Readonly<Record<string, TokenKind>> = {
+const KINDS: Readonly<Record<string, TokenKind>> = {
   'doc-start': 'document-start',
   'doc-end': 'document-end',
   'seq-item-ind': 'item',
@@ -72,7 +72,7 @@ const kinds: Readonly<Record<string, TokenKind>> = {
   'block-scalar-header': 'block-header',
 };
 
-const manyLines: ReadonlySet<TokenKind> = new Set(['plain', 'single-quoted', 'double-quoted', 'block-text']);
+const MANY_LINES: ReadonlySet<TokenKind> = new Set(['plain', 'single-quoted', 'double-quoted', 'block-text']);
 
 /** The tokens of a text; after the last one `end`, again and again. */
 export function tokenStream(text: string): TokenStream {
@@ -138,7 +138,7 @@ function take(place: Place, lexeme: string): Token | undefined {
     default:
       if (place.inHeader) return token(place, 'stray', lexeme);
       place.inHeader = type === 'block-scalar-header';
-      return token(place, type === null ? 'stray' : (kinds[type] ?? 'stray'), lexeme);
+      return token(place, type === null ? 'stray' : (KINDS[type] ?? 'stray'), lexeme);
   }
 }
 
@@ -155,7 +155,7 @@ function token(place: Place, kind: TokenKind, lexeme: string): Token {
   const end = start + lexeme.length;
   place.offset = end;
   place.first = false;
-  if (manyLines.has(kind)) passLines(place, lexeme, start);
+  if (MANY_LINES.has(kind)) passLines(place, lexeme, start);
   return { kind, start, end, line, endLine: place.line, column: start - lineStart, first, tabAt };
 }
 

@@ -1,13 +1,13 @@
 // Days, weeks and times of day as people write them: `Tuesday`, `2 Mar`, `18:00`. English, the same in every locale.
 
-import { calendarDateOf, monthNames, weekdayNameOf } from '../util/days.ts';
+import { calendarDateOf, MONTH_NAMES, weekdayNameOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { MINUTES_AN_HOUR } from '../util/units.ts';
 
 const SHORT = 3;
 
 /** `January`. */
-export const monthName = (day: Day): string => monthNames[calendarDateOf(day).month - 1] ?? '';
+export const monthName = (day: Day): string => MONTH_NAMES[calendarDateOf(day).month - 1] ?? '';
 
 /** `Jan`. */
 export const shortMonthName = (day: Day): string => monthName(day).slice(0, SHORT);

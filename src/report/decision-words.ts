@@ -3,7 +3,7 @@
 
 import { findParameter } from '../library/rules.ts';
 import type { Athlete, DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
-import { weekdayNames } from '../util/days.ts';
+import { WEEKDAY_NAMES } from '../util/days.ts';
 import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import { loadWords } from './quantities.ts';
@@ -96,6 +96,6 @@ function effectWords({ library, season }: Plan, effect: PinEffect): string {
     case 'load':
       return [...effect.loadsGrams].map(([id, grams]) => `${nameOf(id)} ${loadWords(grams, season.units)}`).join(', ');
     case 'on':
-      return `jumps on ${effect.days.map((day) => weekdayNames[day]).join(', ')}`;
+      return `jumps on ${effect.days.map((day) => WEEKDAY_NAMES[day]).join(', ')}`;
   }
 }

@@ -3,7 +3,8 @@
 
 import { findEntry } from '../diagnostics/catalogue.ts';
 import { orderDiagnostics } from '../diagnostics/collector.ts';
-import type { Diagnostic, Param, Severity } from '../diagnostics/types.ts';
+import type { Param, Severity } from '../diagnostics/entry.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
 import { lineIndexOf, lineStart, lineText } from '../source/source-file.ts';
 import type { SourceFile, Span } from '../source/types.ts';
 import { isoDate } from '../util/days.ts';

@@ -2,7 +2,8 @@
 // below a long list, where one cause in the calendar is found of a whole squad or week after week.
 
 import { findEntry } from '../diagnostics/catalogue.ts';
-import type { Diagnostic, Severity } from '../diagnostics/types.ts';
+import type { Severity } from '../diagnostics/entry.ts';
+import type { Diagnostic } from '../diagnostics/types.ts';
 import { counted } from '../util/counted.ts';
 import type { Day } from '../util/days.ts';
 import { inWords } from '../util/in-words.ts';

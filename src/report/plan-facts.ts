@@ -3,7 +3,7 @@
 
 import type { Pin, PinEffect, Plan, Who } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
-import { isoDate, weekdayNames } from '../util/days.ts';
+import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import type { JsonObject } from './json-value.ts';
 import type { Places } from './places.ts';
 import { exactKilos } from './quantities.ts';
@@ -40,7 +40,7 @@ function seasonFacts(season: Plan['season']): JsonObject {
     sport: season.sport,
     starts: isoDate(season.starts),
     ends: isoDate(season.ends),
-    week_starts: weekdayNames[season.weekStarts],
+    week_starts: WEEKDAY_NAMES[season.weekStarts],
     units: season.units,
     time_zone: season.timeZone,
     in_season: season.inSeason.map(({ from, until }) => ({ from: isoDate(from), until: isoDate(until) })),

@@ -13,10 +13,10 @@ const MILLISECONDS_A_DAY = 86_400_000;
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** The names of the days, by Weekday. */
-export const weekdayNames = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
+export const WEEKDAY_NAMES = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
 
 /** The names of the months, from January. */
-export const monthNames = [
+export const MONTH_NAMES = [
   'January',
   'February',
   'March',
@@ -31,7 +31,7 @@ export const monthNames = [
   'December',
 ] as const;
 
-export type WeekdayName = (typeof weekdayNames)[number];
+export type WeekdayName = (typeof WEEKDAY_NAMES)[number];
 
 export interface CalendarDate {
   readonly year: number;
@@ -81,7 +81,7 @@ export function isoDate(day: Day): string {
 export const weekdayOf = (day: Day): Weekday => ((((day + 3) % 7) + 7) % 7) as Weekday;
 
 /** The day of the week in full: `monday`. */
-export const weekdayNameOf = (day: Day): WeekdayName => weekdayNames[weekdayOf(day)];
+export const weekdayNameOf = (day: Day): WeekdayName => WEEKDAY_NAMES[weekdayOf(day)];
 
 /** The last day at or before `day` that is `first`: the start of the week `day` is in. */
 export const startOfWeek = (day: Day, first: Weekday): Day => day - ((weekdayOf(day) - first + 7) % 7);

@@ -5,7 +5,7 @@
 const mostEdits = (length: number): number => (length <= 2 ? 0 : length <= 5 ? 1 : Math.min(4, Math.floor(length / 3)));
 
 /** Longer ones are texts, not misspelt names. */
-const longestWord = 100;
+const LONGEST_WORD = 100;
 
 /**
  * The candidate with the fewest edits (letters put in, left out, changed, two neighbours swapped) from `word`, letter
@@ -14,7 +14,7 @@ const longestWord = 100;
  * candidates, ask only for the first few.
  */
 export function nearest(word: string, candidates: Iterable<string>): string | undefined {
-  if (word.length > longestWord) return undefined;
+  if (word.length > LONGEST_WORD) return undefined;
   const wanted = folded(word);
   const most = mostEdits(wanted.length);
   let best: string | undefined;

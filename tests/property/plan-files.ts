@@ -17,7 +17,7 @@ import type {
   WrittenLine,
 } from '../../src/plan/types.ts';
 import { findParameter } from '../../src/library/rules.ts';
-import { isoDate, weekdayNames } from '../../src/util/days.ts';
+import { isoDate, WEEKDAY_NAMES } from '../../src/util/days.ts';
 import type { Day } from '../../src/util/days.ts';
 
 type Json = string | number | boolean | readonly Json[] | { readonly [key: string]: Json | undefined };
@@ -121,7 +121,7 @@ function sectionsOf(plan: Plan): Readonly<Record<string, Fields | readonly Json[
       ...whoOf(who),
     })),
     practice: plan.practice.map(({ day, jumps, range, who }) => ({
-      day: weekdayNames[day],
+      day: WEEKDAY_NAMES[day],
       jumps,
       ...rangeOf(range),
       ...whoOf(who),
@@ -150,7 +150,7 @@ function sectionsOf(plan: Plan): Readonly<Record<string, Fields | readonly Json[
 const programmeOf = ({ weeks }: Programme): Json =>
   weeks.map(({ week, days }) => ({
     week,
-    ...Object.fromEntries(days.map(({ day, lines }) => [weekdayNames[day], lines.map(lineOf)])),
+    ...Object.fromEntries(days.map(({ day, lines }) => [WEEKDAY_NAMES[day], lines.map(lineOf)])),
   }));
 
 const lineOf = ({ exercise, sets, reps, percent }: WrittenLine): Json => ({
@@ -192,7 +192,7 @@ function kitOf(kit: Plan['slots'][number]['place']['kit']): Fields {
 }
 
 const slotOf = ({ day, minutes, use, place, who }: Slot): Fields => ({
-  day: weekdayNames[day],
+  day: WEEKDAY_NAMES[day],
   minutes,
   use,
   place: place.id,
@@ -266,7 +266,7 @@ function effectOf(effect: PinEffect): Fields {
     case 'week-kind':
       return { kind: effect.weekKind };
     case 'on':
-      return { on: effect.days.map((day) => weekdayNames[day]) };
+      return { on: effect.days.map((day) => WEEKDAY_NAMES[day]) };
     default:
       throw new Error(`no random plan has a pin of ${effect.kind}`);
   }

@@ -1,7 +1,7 @@
 // The shapes of lines written by hand, and of what holds them: `always:`, `programmes:` and `use:`. Read by
 // ../sections.ts; plan/resolve-lines.ts refuses what doesn't go together.
 
-import { weekdayNames } from '../../util/days.ts';
+import { WEEKDAY_NAMES } from '../../util/days.ts';
 import { date } from '../dates.ts';
 import { exactlyOne, group } from '../groups.ts';
 import { count } from '../numbers.ts';
@@ -66,7 +66,7 @@ export const alwaysShape = group({
   ...becauseKey,
 }).describe('Lines in every session.');
 
-export const DAY_KEYS = [...weekdayNames, 'mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+export const DAY_KEYS = [...WEEKDAY_NAMES, 'mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
 
 const dayLines = list(lineShape).describe('The lines of this day.').optional();
 

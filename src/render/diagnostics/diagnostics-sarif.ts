@@ -3,7 +3,7 @@
 // https://docs.oasis-open.org/sarif/sarif/v2.1.0/sarif-v2.1.0.html
 
 import type { DiagnosticsView, ViewDiagnostic, ViewPlace } from '../../report/diagnostics-view.ts';
-import type { Severity } from '../../diagnostics/types.ts';
+import type { Severity } from '../../diagnostics/entry.ts';
 
 const levels: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', notice: 'note' };
 

@@ -12,22 +12,22 @@ export interface MarkedLine {
   readonly width: number;
 }
 
-const tabColumns = 4;
+const TAB_COLUMNS = 4;
 /** Columns of a line that are shown, and how many of them before the mark. */
-const mostColumns = 160;
-const columnsBefore = 60;
+const MOST_COLUMNS = 160;
+const COLUMNS_BEFORE = 60;
 /** Units of a line before a mark, of the mark and behind it that are looked at: enough for what is shown. */
-const mostUnits = 1000;
+const MOST_UNITS = 1000;
 
 /** The line with the stretch from `start` to `end` marked, both in UTF-16 units. */
 export function markedLine(line: string, start: number, end: number): MarkedLine {
-  const isFar = start > mostUnits || displayWidth(line.slice(0, start)) > mostColumns - columnsBefore;
+  const isFar = start > MOST_UNITS || displayWidth(line.slice(0, start)) > MOST_COLUMNS - COLUMNS_BEFORE;
   const from = isFar ? cutBefore(line, start) : 0;
   const lead = from > 0 ? '… ' : '';
   const before = lead + shown(line.slice(from, start), displayWidth(lead));
   const indent = displayWidth(before);
-  const marked = shown(line.slice(start, Math.min(end, start + mostUnits)), indent);
-  const after = shown(line.slice(end, end + mostUnits), indent + displayWidth(marked));
+  const marked = shown(line.slice(start, Math.min(end, start + MOST_UNITS)), indent);
+  const after = shown(line.slice(end, end + MOST_UNITS), indent + displayWidth(marked));
   const text = fitted(before + marked + after);
   const room = Math.max(1, displayWidth(text) - indent);
   return { text, indent, width: Math.min(Math.max(1, displayWidth(marked)), room) };
@@ -35,18 +35,18 @@ export function markedLine(line: string, start: number, end: number): MarkedLine
 
 /** Where a long line begins to be shown: never between the halves of a character. */
 function cutBefore(line: string, start: number): number {
-  const at = Math.max(0, start - columnsBefore);
+  const at = Math.max(0, start - COLUMNS_BEFORE);
   const unit = line.charCodeAt(at);
   return unit >= 0xdc00 && unit <= 0xdfff ? at + 1 : at;
 }
 
 function fitted(text: string): string {
-  if (text.length <= mostColumns) return text.trimEnd();
+  if (text.length <= MOST_COLUMNS) return text.trimEnd();
   let columns = 0;
   let kept = '';
   for (const character of text) {
     columns += displayWidth(character);
-    if (columns > mostColumns) return `${kept} …`;
+    if (columns > MOST_COLUMNS) return `${kept} …`;
     kept += character;
   }
   return kept.trimEnd();
@@ -65,6 +65,6 @@ function shown(text: string, column: number): string {
 }
 
 function standIn(character: string, column: number): string {
-  if (character === '\t') return ' '.repeat(tabColumns - (column % tabColumns));
+  if (character === '\t') return ' '.repeat(TAB_COLUMNS - (column % TAB_COLUMNS));
   return /[\p{Cc}\u200B\u200E\u200F\u2028-\u202E\u2060\u2066-\u2069\uFEFF]/u.test(character) ? '\uFFFD' : character;
 }

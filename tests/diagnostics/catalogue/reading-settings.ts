@@ -1,6 +1,6 @@
 // What the examples of sources, files, YAML and CSV need around them.
 
-import { mostLookedAt } from '../../../src/read/glob.ts';
+import { MOST_LOOKED_AT } from '../../../src/read/glob.ts';
 import type { Files } from '../../unit/read/memory-files.ts';
 import type { Setting } from './example-plan.ts';
 
@@ -25,7 +25,7 @@ const aliases = Array.from(
   (_, index) => `c${index + 1}: &c${index + 1} [${Array.from({ length: 9 }, () => `*c${index || ''}`).join(', ')}]`,
 ).join('\n');
 const manyFiles = (): Files =>
-  Object.fromEntries(Array.from({ length: mostLookedAt }, (_, index) => [`/plan/old/${String(index)}.txt`, '']));
+  Object.fromEntries(Array.from({ length: MOST_LOOKED_AT }, (_, index) => [`/plan/old/${String(index)}.txt`, '']));
 
 export const readingSettings = {
   'source/binary': { wrongFiles: { '/plan/squad/roster.csv': Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0, 8, 0) } },

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Diagnostic } from '../../../src/diagnostics/types.ts';
 import type { FileHost } from '../../../src/read/file-host.ts';
-import { decodeText, loadFile, mostYamlBytes } from '../../../src/read/load-file.ts';
+import { decodeText, loadFile, MOST_YAML_BYTES } from '../../../src/read/load-file.ts';
 import { readPlan } from '../../../src/read/read-plan.ts';
 import { memoryFiles } from './memory-files.ts';
 
@@ -84,9 +84,9 @@ describe('a file of 50 MB', () => {
     const grown: FileHost = {
       ...neverRead,
       stat: () => ({ kind: 'file', bytes: 10 }),
-      readFile: () => ({ ok: true, value: new Uint8Array(mostYamlBytes + 1) }),
+      readFile: () => ({ ok: true, value: new Uint8Array(MOST_YAML_BYTES + 1) }),
     };
-    const wanted = { location: '/plan/a.yaml', path: 'a.yaml', wanted: 'a.yaml', mostBytes: mostYamlBytes };
+    const wanted = { location: '/plan/a.yaml', path: 'a.yaml', wanted: 'a.yaml', mostBytes: MOST_YAML_BYTES };
     expect(loadFile(wanted, grown)).toMatchObject({ sound: false, diagnostics: [{ code: 'source/too-large' }] });
   });
 });

@@ -1,6 +1,7 @@
 // A line for each kind of finding: how often, of whom, in which weeks; said below a list that no screen shows at once.
 
 import { expect, test } from 'vitest';
+import { codes } from '../../../src/diagnostics/catalogue.ts';
 import { problem } from '../../../src/diagnostics/problem.ts';
 import { diagnosticsText } from '../../../src/render/diagnostics/diagnostics-text.ts';
 import { createPalette } from '../../../src/render/palette.ts';
@@ -49,7 +50,7 @@ test('a list of more than twenty ends with its kinds, unless they are nearly as 
   const told = (diagnostics: readonly ReturnType<typeof problem>[]): string =>
     diagnosticsText(diagnosticsView(diagnostics, []), createPalette(0));
   const text = (count: number): string => told(found(count));
-  const kinds = found(21).map((one, index) => ({ ...one, code: `schedule/${index % 6}` }));
+  const kinds = found(21).map((one, index) => ({ ...one, code: codes[index % 6] ?? one.code }));
   expect(told(kinds).trimEnd().split('\n').at(-1)).toBe('21 warnings');
   expect(text(20).trimEnd().split('\n').at(-1)).toBe('20 warnings');
   expect(text(21).trimEnd().split('\n').slice(-2)).toEqual([

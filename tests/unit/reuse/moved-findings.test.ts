@@ -17,7 +17,7 @@ test('a finding and what is told beside it go where their places went', () => {
 });
 
 test('a finding without a place stays as it is', () => {
-  const placeless: Diagnostic = { code: 'a/b', severity: 'notice', message: 'so', params: {}, related: [] };
+  const placeless = problem('schedule/pin-idle', {});
   expect(movedFindings([placeless], [])).toEqual([placeless]);
 });
 
