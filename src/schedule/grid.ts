@@ -100,21 +100,22 @@ function layWeek(facts: Facts, starts: Day, index: number): WeekCells {
   for (let day = starts; day < starts + DAYS_A_WEEK; day += 1) cells.push(layDay(facts, day, starts));
   const range = weekFrom(starts);
   const usable = cells.filter((cell) => cell.usable);
-  const stopped = usable.flatMap((cell) => stoppingLimit(facts.athlete, cell.day));
+  const stopped = usable.some((cell) => stoppingLimit(facts.athlete, cell.day).length > 0);
   const absences = absencesIn(facts, range);
   const eventWeek = cells.some((cell) => cell.competition !== undefined);
   const peakWeek = facts.competitions.some(
     (competition) => competition.prepare === 'peak' && holds(range, competition.range.from),
   );
   const primed = usable.length === 0 && (peakWeek || (eventWeek && findPrimerDay(cells) !== undefined));
-  const empty = stopped.length > 0 || (usable.length === 0 && !primed);
+  const empty = stopped || (usable.length === 0 && !primed);
+  const limits = empty ? limitsAlone(facts, cells) : [];
   return {
     index,
     starts,
     cells,
     empty,
-    trained: stopped.length > 0 ? 'none' : leastTrained(absences),
-    closedBy: stopped.length > 0 ? stopped : absences.map((absence) => absence.span),
+    trained: limits.length > 0 ? 'none' : leastTrained(absences),
+    closedBy: limits.length > 0 ? limits : absences.map((absence) => absence.span),
     otherJumps: cells.reduce((sum, cell) => sum + cell.practiceJumps + cell.matchJumps + cell.testContacts, 0),
   };
 }
@@ -133,6 +134,21 @@ function stoppingLimit(athlete: Athlete, day: Day): readonly Span[] {
   return limitsOn(athlete, day)
     .filter((limit) => limit.contactsASession === 0 || limit.contactsAWeek === 0)
     .map((limit) => limit.span);
+}
+
+/** Limits that stop jumps on a day whose slot the athlete could come to: whatever closes the rest of the week, nobody trained. */
+function limitsAlone(facts: Facts, cells: readonly DayCell[]): readonly Span[] {
+  if (facts.athlete.limits.length === 0) return [];
+  return cells.flatMap(({ day }) => (hasSlotForJumps(facts, day) ? stoppingLimit(facts.athlete, day) : []));
+}
+
+/** A match or its nearness takes nothing from what the limit alone would have taken. */
+function hasSlotForJumps({ athlete, slotsByWeekday, closures }: Facts, day: Day): boolean {
+  if (athlete.away.some((absence) => holds(absence.range, day))) return false;
+  const shut = closures.filter((closure) => holds(closure.range, day));
+  return (slotsByWeekday[weekdayOf(day)] ?? []).some(
+    (slot) => slot.use !== 'lifts' && holds(slot.range, day) && !shut.some((closure) => closes(closure, slot)),
+  );
 }
 
 function absencesIn(facts: Facts, range: DayRange): readonly Absence[] {

@@ -145,4 +145,17 @@ describe('the grid', () => {
     expect(weeks.map((week) => week.empty)).toEqual([true, true, true, false]);
     expect(weeks[0]).toMatchObject({ trained: 'some', closedBy: [HERE] });
   });
+
+  it('calls a week not trained where a limit stops the jumps of a day that nothing closes', () => {
+    const on = (date: string) => ({ range: { from: day(date), until: day(date) }, span: HERE });
+    const closure = { ...on('2027-01-05'), because: 'concert', trained: 'full' as const, who: EVERYBODY };
+    const rest = { ...on('2027-01-07'), who: EVERYBODY, effects: [{ kind: 'rest' as const }], because: 'travel' };
+    const limit = { ...on('2027-01-07'), avoid: [], contactsASession: 0, because: 'knee' };
+    const change = { slots: [slot(1), slot(3)], closures: [closure], pins: [rest] };
+    expect(weeksOf(change)[0]).toMatchObject({ empty: true, trained: 'full' });
+    const limited = athlete('intermediate', 80, { limits: [limit] });
+    expect(weeksOf(change, limited)[0]).toMatchObject({ empty: true, trained: 'none' });
+    const away = { ...on('2027-01-07'), because: 'camp', trained: 'full' as const };
+    expect(weeksOf(change, { ...limited, away: [away] })[0]).toMatchObject({ empty: true, trained: 'full' });
+  });
 });
