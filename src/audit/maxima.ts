@@ -1,5 +1,6 @@
-// What is told of an athlete's maxima once the season stands: one that no lift of the season goes by, kilos that are
-// written for a lift of which none is known, and kilos that the kit makes far under their share. Called by audit.ts for
+// What is told of an athlete's maxima once the season stands: one that no lift of the season goes by, one that stands too
+// far behind a lift to serve it, kilos that are written for a lift of which none is known, and kilos that the kit makes far
+// under their share. Called by audit.ts for
 // each athlete, as all of them are everybody's own.
 
 import type { BuiltAthlete, BuiltLine, BuiltSession } from '../build/types.ts';
@@ -8,7 +9,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import type { Library } from '../library/index.ts';
 import type { Lift } from '../library/types.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
-import type { Athlete, Plan } from '../plan/types.ts';
+import type { Athlete, LiftMax, Plan } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
@@ -20,6 +21,7 @@ export function findingsOnMaxima(plan: Plan, built: BuiltAthlete): readonly Diag
   const loaded = loadedLines(plan, built.weeks);
   return [
     ...unusedMaxima(plan, built, loaded),
+    ...maximaTooFar(plan, built.athlete, loaded),
     ...kilosOfNoMaximum(plan, built.athlete, loaded),
     ...kilosFarUnder(built.athlete, loaded),
   ];
@@ -47,6 +49,34 @@ const goingBy = ({ lifts }: Library, max: string): readonly string[] =>
   [...lifts.values()]
     .filter(({ id, maxOf }) => maxOf === max || (id === max && maxOf !== undefined))
     .map(({ id }) => id);
+
+/**
+ * A maximum serves the lifts that name it and none that name those: two shares one behind the other would be a guess, and
+ * the lift between may hide another squat depth. Told once of each lift.
+ */
+function maximaTooFar({ library }: Plan, athlete: Athlete, { lifts }: LoadedLines): readonly Diagnostic[] {
+  if (athlete.lifts.size === 0) return [];
+  return [...lifts.values()].flatMap((lift) => {
+    const { id, maxOf } = lift;
+    if (maxOf === undefined || maxBehind(athlete, lift) !== undefined) return [];
+    const far = maximumBehind(athlete, maxOf, library);
+    if (far === undefined) return [];
+    const params = { athlete: athlete.id, lift: id, of: maxOf, behind: far.lift };
+    return [problem('audit/maximum-too-far', { params, span: far.span, athlete: athlete.id })];
+  });
+}
+
+/** The first maximum of the athlete behind a lift of which none is known, by the lifts that go by one another. */
+function maximumBehind(athlete: Athlete, from: string, { lifts }: Library): LiftMax | undefined {
+  const met = new Set([from]);
+  for (const id of met) {
+    const max = athlete.lifts.get(id);
+    if (max !== undefined) return max;
+    const next = lifts.get(id)?.maxOf;
+    if (next !== undefined) met.add(next);
+  }
+  return undefined;
+}
 
 /**
  * Kilos by hand are the coach's word; without a maximum nothing says how heavy they are. Told once of each lift. For who

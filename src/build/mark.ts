@@ -6,8 +6,8 @@ import type { Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 
 const LENGTH = 7;
-/** Says where something is written, not what it says. */
-const PLACES: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'endsOrigin', 'levelOrigin']);
+/** Says where something is written, not what it says; or follows from what is said elsewhere, as the kinds of a lift. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'endsOrigin', 'levelOrigin', 'kinds']);
 /** Says that besides: whoever wrote no last weeks counts as somebody new to jumping. */
 const ORIGIN = 'origin';
 
@@ -17,7 +17,7 @@ const ORIGIN = 'origin';
  */
 export function buildMark(plan: Plan, asOf?: Day, near?: object): string {
   const meaning = JSON.stringify(near === undefined ? plan : [plan, near], (key: string, value: unknown) => {
-    if (PLACES.has(key)) return undefined;
+    if (SAYS_NOTHING.has(key)) return undefined;
     if (key === ORIGIN) return kindUnlessWritten(value);
     if (value instanceof Map) return [...value];
     return value instanceof Set ? [...value] : value;

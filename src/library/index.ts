@@ -3,6 +3,7 @@
 
 import { DRILLS } from './drills.ts';
 import { LIFTS } from './lifts.ts';
+import { kindsOf } from './lift-facts.ts';
 import type { Drill, Lift } from './types.ts';
 
 export interface Library {
@@ -32,9 +33,14 @@ function makeLibrary(drills: readonly Drill[], lifts: readonly Lift[]): Library 
   const byId = new Map(drills.map((drill) => [drill.id, drill]));
   return {
     drills: byId,
-    lifts: new Map(lifts.map((lift) => [lift.id, lift])),
+    lifts: withKinds(new Map(lifts.map((lift) => [lift.id, lift]))),
     families: groupFamilies([...byId.values()]),
   };
+}
+
+/** What a lift is a kind of hangs on the rows of others, which a plan may put in their places. */
+function withKinds(lifts: ReadonlyMap<string, Lift>): ReadonlyMap<string, Lift> {
+  return new Map([...lifts].map(([id, lift]) => [id, Object.assign({}, lift, { kinds: kindsOf(lift, lifts) })]));
 }
 
 function groupFamilies(drills: readonly Drill[]): ReadonlyMap<string, readonly Drill[]> {

@@ -124,6 +124,8 @@ export interface Lift {
   readonly maxShare?: number;
   /** The lift it is a kind of, where its maximum isn't that lift's: who may not do that one may not do this one. */
   readonly kindOf?: string;
+  /** Ids of all lifts it is a kind of, through as many steps as there are; the library works them out. */
+  readonly kinds?: readonly string[];
   /** `main` lifts carry the phase's loads; `assistance` and `trunk` are dropped first when minutes run out. */
   readonly role: 'main' | 'assistance' | 'trunk';
   readonly eccentricSeconds: number;

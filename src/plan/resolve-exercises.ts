@@ -136,6 +136,7 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
   const maxShare = value['max-share'];
   const depth = value.depth ?? base?.depth;
   const fromPhase = value['from-phase'] ?? base?.fromPhase ?? latePhase(pattern, depth);
+  const kindOf = base?.kindOf ?? otherMaxOf(base);
   return {
     id,
     name: value.name,
@@ -150,7 +151,7 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
     eccentricSeconds: value['eccentric-seconds'] ?? usual.eccentricSeconds,
     ...((value.unstable ?? usual.unstable) === true && { unstable: true }),
     fromLevel: value['from-level'] ?? usual.fromLevel,
-    ...(base?.kindOf !== undefined && { kindOf: base.kindOf }),
+    ...(kindOf !== undefined && { kindOf }),
     ...(fromPhase !== undefined && { fromPhase }),
     ...((value.each ?? usual.each) === true && { each: true }),
     ...((value.held ?? usual.held) === true && { held: true }),
@@ -160,6 +161,10 @@ function resolveLift(id: string, item: LiftItem, authored: Authored, report: Rep
     stop: value.stop ?? usual.stop,
   };
 }
+
+/** What the library calls a kind of another lift stays one, whatever maximum the plan has it go by. */
+const otherMaxOf = (base: Lift | undefined): string | undefined =>
+  base === undefined || base.maxOf === base.id ? undefined : base.maxOf;
 
 /** Half and quarter squats and loaded jumps come in late in the path to a peak. */
 function latePhase(pattern: LiftPattern, depth: Lift['depth']): Lift['fromPhase'] {

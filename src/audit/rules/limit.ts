@@ -3,7 +3,9 @@
 
 import type { Avoid, Limit } from '../../plan/types.ts';
 import { isSingleLeg } from '../../library/drill-facts.ts';
-import type { Direction } from '../../library/types.ts';
+import { LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
+import { TIERS } from '../../library/types.ts';
+import type { Direction, Drill, Lift, Tier } from '../../library/types.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { holds } from '../../plan/applies.ts';
 import { isoDate } from '../../util/days.ts';
@@ -36,8 +38,9 @@ function checkSession(season: SeasonReading, session: SessionReading, inForce: L
       related,
     });
   }
+  const { lifts } = season.plan.library;
   for (const line of session.lines) {
-    if (!inForce.avoid.some((avoid) => bars(avoid, line))) continue;
+    if (!inForce.avoid.some((avoid) => bars(avoid, line, lifts))) continue;
     find(week, { params: { date, what: line.line.exercise, found: 0, most: 0 }, span: writtenPlace(line), related });
   }
 }
@@ -54,26 +57,53 @@ function checkWeek(season: SeasonReading, week: WeekReading, one: Limit, find: F
   });
 }
 
-function bars(avoid: Avoid, { line, drill, lift, dropCm }: LineReading): boolean {
+function bars(avoid: Avoid, reading: LineReading, lifts: ReadonlyMap<string, Lift>): boolean {
+  const { drill, lift } = reading;
   switch (avoid.kind) {
     case 'drops':
-      return dropCm !== undefined;
+      return reading.dropCm !== undefined;
     case 'single-leg':
-      return drill === undefined ? lift?.pattern === 'single-leg' : isSingleLeg(drill);
+      return drill === undefined ? lift !== undefined && isOneLegged(lift) : isSingleLeg(drill);
     case 'direction':
-      return drill !== undefined && drill.direction[avoid.id as Direction] > 0;
+      return (jumpOf(reading)?.direction[avoid.id as Direction] ?? 0) > 0;
     case 'cycle':
-      return drill?.cycle === avoid.id;
+      return jumpOf(reading)?.cycle === avoid.id;
     case 'tier':
-      return drill?.tier === avoid.id;
+      return isAsHard(jumpOf(reading)?.tier, avoid.id);
     case 'family':
       return drill?.family === avoid.id;
     case 'drill':
-      return line.exercise === avoid.id;
+      return drill?.id === avoid.id;
     case 'lift':
-      // Not the one that is named alone: a lift that goes by its maximum is a kind of it.
-      return [line.exercise, lift?.maxOf, lift?.kindOf].includes(avoid.id);
+      return lift !== undefined && goesBy(avoid.id, lift.id, lifts);
     case 'pattern':
       return lift?.pattern === avoid.id;
   }
+}
+
+const isOneLegged = ({ pattern, lower, each }: Lift): boolean => pattern === 'single-leg' || (lower && each === true);
+
+/** A jump under load is a jump as well. */
+const jumpOf = ({ drill, lift }: LineReading): Pick<Drill, 'direction' | 'cycle' | 'tier'> | undefined =>
+  drill ?? (lift?.pattern === 'loaded-jump' ? LOADED_JUMP_COUNTS_AS : undefined);
+
+/** Who may do no jumps of a tier may do none of a harder one. */
+const isAsHard = (tier: Tier | undefined, barred: string): boolean =>
+  tier !== undefined && TIERS.indexOf(tier) >= TIERS.indexOf(barred as Tier);
+
+/**
+ * Whether a lift is the one that is barred or a kind of it, by the lifts whose maxima stand behind one another or by what
+ * the library calls it: a pin squat that goes by a box squat, which goes by the back squat. A circle ends where it began.
+ */
+function goesBy(
+  barred: string,
+  id: string | undefined,
+  lifts: ReadonlyMap<string, Lift>,
+  met = new Set<string>(),
+): boolean {
+  if (id === undefined || met.has(id)) return false;
+  if (id === barred) return true;
+  met.add(id);
+  const lift = lifts.get(id);
+  return goesBy(barred, lift?.maxOf, lifts, met) || goesBy(barred, lift?.kindOf, lifts, met);
 }

@@ -46,7 +46,7 @@ const limitShape = group({
   ...weekKey,
   avoid: oneOrMore(nameOf('what to avoid', AVOID_WORDS))
     .describe(
-      'What is not done: drops, single-leg, a direction, fast, slow, a tier, a drill, a family, a lift with its kinds (of back-squat those with the bar on the back) or a pattern. A pin with leave-out: leaves out the one alone.',
+      'What is not done: drops, single-leg, a direction, fast, slow, a tier, a drill, a family, a lift with its kinds and theirs (of back-squat those with the bar on the back) or a pattern. A pin with leave-out: leaves out the one alone.',
     )
     .optional(),
   'contacts-a-session': contactsASession.describe('At most so many contacts in a session.').optional(),

@@ -43,6 +43,13 @@ export const ruleSettings = {
     also: ['rule/fast-cycle-share'],
   },
   'audit/maximum-unused': { home: 'lifts of an athlete' },
+  'audit/maximum-too-far': {
+    home: 'lifts',
+    plan: {
+      ...withLine('{ lift: pin-squat, sets: 3, reps: 8, percent: 60 % }'),
+      ...athlete('mira: { squad: seniors, lifts: { back-squat: { max: 80 kg, on: 2027-02-12 } } }'),
+    },
+  },
   'audit/plates-too-coarse': {
     home: 'place',
     also: ['rule/test-stale'],

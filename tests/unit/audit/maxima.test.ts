@@ -2,6 +2,7 @@
 
 import { describe, expect, it, test } from 'vitest';
 import { auditAthlete } from '../../../src/audit/audit.ts';
+import { BUILT_IN, extendLibrary } from '../../../src/library/index.ts';
 import type { BuiltLine } from '../../../src/build/types.ts';
 import type { Diagnostic } from '../../../src/diagnostics/types.ts';
 import type { Athlete, LiftMax } from '../../../src/plan/types.ts';
@@ -68,6 +69,40 @@ describe('a maximum that no lift of the season goes by', () => {
     const athlete = having(maxOf('back-squat'), maxOf('box-squat'));
     const found = told(UNUSED, { athlete, weeks: [week(lift('box-squat', 3, 5))] });
     expect(found.map(({ params }) => params['lift'])).toEqual(['back-squat']);
+  });
+});
+
+describe('a maximum two steps behind a lift', () => {
+  const squat = BUILT_IN.lifts.get('back-squat');
+  if (squat === undefined) throw new Error('no back squat');
+  const chain = [
+    { ...squat, id: 'chain-squat', maxOf: 'back-squat' },
+    { ...squat, id: 'pin-squat', maxOf: 'chain-squat' },
+    { ...squat, id: 'low-bar', maxOf: 'high-bar' },
+    { ...squat, id: 'high-bar', maxOf: 'low-bar' },
+  ];
+  const plan = { library: extendLibrary(BUILT_IN, [], chain) };
+  const of = (exercise: string): BuiltLine => ({ ...lift('back-squat', 3, 5, { percent: 60 }), exercise });
+
+  it('serves it not, and says so once', () => {
+    const weeks = [week(of('pin-squat'), of('chain-squat')), week(of('pin-squat'))];
+    const found = told('audit/maximum-too-far', { plan, athlete: having(maxOf('back-squat')), weeks });
+    expect(found.map(({ message }) => message)).toEqual([
+      'ada: pin-squat goes by the maximum of chain-squat, which is not known; that of back-squat does not serve it',
+    ]);
+    expect(found[0]).toMatchObject({ severity: 'notice', athlete: 'ada', span: place(9) });
+    expect(found[0]?.help).toContain('`max-of: back-squat`');
+  });
+
+  test.each<{ name: string; maxima: readonly string[]; exercise: string }>([
+    { name: 'that between is known', maxima: ['back-squat', 'chain-squat'], exercise: 'pin-squat' },
+    { name: 'its own is', maxima: ['back-squat', 'pin-squat'], exercise: 'pin-squat' },
+    { name: 'none of them is', maxima: ['deadlift'], exercise: 'pin-squat' },
+    { name: 'they stand in a circle', maxima: ['deadlift'], exercise: 'low-bar' },
+    { name: 'it goes by feel', maxima: ['back-squat'], exercise: 'goblet-squat' },
+  ])('is not told where $name', ({ maxima, exercise }) => {
+    const athlete = having(...maxima.map((id) => maxOf(id)));
+    expect(told('audit/maximum-too-far', { plan, athlete, weeks: [week(of(exercise))] })).toEqual([]);
   });
 });
 

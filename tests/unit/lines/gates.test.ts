@@ -1,7 +1,8 @@
 // Each gate just inside and just outside. Drops of every height are made here, so that the edges can be met exactly.
 
 import { describe, expect, test } from 'vitest';
-import type { Drill } from '../../../src/library/types.ts';
+import { BUILT_IN, extendLibrary } from '../../../src/library/index.ts';
+import type { Drill, Lift } from '../../../src/library/types.ts';
 import type { Athlete, Avoid } from '../../../src/plan/types.ts';
 import {
   drillPlaceRefusal,
@@ -248,6 +249,37 @@ describe('limits', () => {
     const held = standing(athlete('advanced', { limits: [limit([avoid])] }));
     expect(liftRefusal(getLift(barred), held, 'power')?.by).toBe('limit');
     expect(liftRefusal(getLift(free), held, 'power')).toBeUndefined();
+  });
+
+  describe('a lift with the kinds of its kinds', () => {
+    const own = (id: string, maxOf: string): Lift => ({ ...getLift('back-squat'), id, maxOf });
+    const { lifts } = extendLibrary(
+      BUILT_IN,
+      [],
+      [
+        own('pin-squat', 'chain-squat'),
+        own('chain-squat', 'back-squat'),
+        own('box-half', 'half-squat'),
+        own('low-bar', 'high-bar'),
+        own('high-bar', 'low-bar'),
+      ],
+    );
+    const heldBy = (avoid: string, id: string): string | undefined => {
+      const held = standing(athlete('advanced', { limits: [limit([{ kind: 'lift', id: avoid }])] }));
+      return liftRefusal(lifts.get(id) ?? getLift(id), held, 'power')?.by;
+    };
+
+    test.each([
+      ['back-squat', 'pin-squat', 'limit'],
+      ['back-squat', 'box-half', 'limit'],
+      ['chain-squat', 'pin-squat', 'limit'],
+      ['low-bar', 'high-bar', 'limit'],
+      ['high-bar', 'low-bar', 'limit'],
+      ['pin-squat', 'chain-squat', undefined],
+      ['back-squat', 'low-bar', undefined],
+    ])('%s and %s', (avoid, id, by) => {
+      expect(heldBy(avoid, id)).toBe(by);
+    });
   });
 
   test('hold on their first and last day and not beyond', () => {

@@ -345,6 +345,8 @@ drills:
 lifts:
   half-squat: { name: Our half squat, pattern: squat, depth: half, kit: [racks, bars], max-of: half-squat }
   bench-lunge: { name: Bench lunge, pattern: single-leg, kit: [dumbbells] }
+  box-squat: { name: Our box squat, pattern: squat, kit: [racks, bars] }
+  high-box: { name: High box squat, pattern: squat, kit: [racks, bars], max-of: box-squat }
 `);
   expect(plan.library.drills.get('squat-hop')).toMatchObject({
     direction: { vertical: 70, horizontal: 30, lateral: 0 },
@@ -360,6 +362,7 @@ lifts:
     maxOf: 'half-squat',
     kindOf: 'back-squat',
   });
+  expect(plan.library.lifts.get('high-box')?.kinds).toEqual(['box-squat', 'back-squat']);
   expect(plan.library.lifts.get('bench-lunge')).toMatchObject({
     loading: 'dumbbells',
     lower: true,

@@ -226,6 +226,19 @@ export const volumeFindings = {
         ? 'take it out, or look whether it was meant for another lift'
         : `take it out, or look whether it was meant for another lift: by this one go ${lifts.join(', ')}`,
   },
+  'audit/maximum-too-far': {
+    severity: 'notice',
+    summary: 'a maximum that serves the lift behind and not this one',
+    explanation:
+      'A lift goes by its own maximum or by that of the lift which its `max-of:` names, and by no other: of shares one behind the other nobody has seen the kilos, and loads are never carried over between squat depths. Here neither is known, so that the lift goes by reps in reserve, or by the share that is written without kilos. What a limit bars is another matter: who may do no back squat does no kind of it either, through however many steps.',
+    bad: 'chain-squat: { name: Chain squat, pattern: squat, max-of: back-squat }\npin-squat: { name: Pin squat, pattern: squat, max-of: chain-squat }',
+    good: 'chain-squat: { name: Chain squat, pattern: squat, max-of: back-squat }\npin-squat: { name: Pin squat, pattern: squat, max-of: back-squat, max-share: 80 % }',
+    message: ({ athlete, lift, of, behind }: MaximumTooFar) =>
+      `${athlete}: ${lift} goes by the maximum of ${of}, which is not known; that of ${behind} does not serve it`,
+    label: () => 'it serves what names it, and nothing further',
+    help: ({ lift, of, behind }: MaximumTooFar) =>
+      `write the maximum of ${of} under \`lifts:\`, or give ${lift} \`max-of: ${behind}\` with a \`max-share:\``,
+  },
   'audit/plates-too-coarse': {
     severity: 'notice',
     summary: 'kilos far under the share that was asked for',
@@ -250,6 +263,15 @@ export const volumeFindings = {
       `write the maximum of ${lift} under \`lifts:\`, or leave the kilos out, and it goes by reps in reserve`,
   },
 } as const satisfies Entries;
+
+type MaximumTooFar = {
+  readonly athlete: string;
+  readonly lift: string;
+  /** The lift whose maximum it goes by. */
+  readonly of: string;
+  /** The lift behind that one, whose maximum is known. */
+  readonly behind: string;
+};
 
 type PlatesTooCoarse = {
   readonly athlete: string;
