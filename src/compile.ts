@@ -6,6 +6,7 @@ import { buildMark } from './build/mark.ts';
 import type { Build, BuildWeek, BuiltAthlete } from './build/types.ts';
 import { hasErrors } from './diagnostics/collector.ts';
 import type { Diagnostic, Staged } from './diagnostics/types.ts';
+import { knownOn } from './plan/known-on.ts';
 import { loadPlan } from './plan/load-plan.ts';
 import type { Athlete, Plan, Waiver } from './plan/types.ts';
 import type { Documents } from './read/types.ts';
@@ -71,13 +72,6 @@ export function scheduleContext(
   const asOf = day ?? dayAfterRecord(plan);
   const context = { plan, groups, firstStages: firstStages(plan, { published, asOf }) };
   return asOf === undefined ? context : { ...context, asOf };
-}
-
-/** The plan with what was recorded before a day. */
-function knownOn(plan: Plan, day: Day): Plan {
-  const before = <T extends { readonly day: Day }>(rows: readonly T[]): readonly T[] =>
-    rows.filter((row) => row.day < day);
-  return { ...plan, record: { done: before(plan.record.done), tests: before(plan.record.tests) } };
 }
 
 /** The day a plan is planned on where none is named: behind the last row of what was done. Undefined without rows. */

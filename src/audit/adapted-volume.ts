@@ -56,7 +56,8 @@ function weekOf(
   ladders: Ladders,
 ): AdaptedWeek {
   const { athlete, waivers } = season;
-  const open = week.built.done;
+  // What of a week under way the record lets an athlete get used to isn't worked out anew here.
+  const open = week.built.done || week.built.underWay !== undefined;
   const earned = earnedBy(season, week, adapted);
   const after = (kept: number): number => Math.max(earned, kept);
   if (run !== undefined) {

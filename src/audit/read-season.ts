@@ -84,7 +84,7 @@ function readWeeks(plan: Plan, built: BuiltAthlete, parameters: Parameters): rea
       jumpSessions,
       contacts,
       ordinary: contacts - sumOfContacts(sessions.filter((session) => session.primer)),
-      mix: mixOf(jumpSessions),
+      mix: mixOf(jumpSessions, week.underWay?.planned),
       otherJumps: otherJumps[index] ?? 0,
       usualOtherJumps: Math.min(otherJumps[index] ?? 0, plannedJumps[index] ?? 0),
       level: levelOn(built.athlete, jumpSessions[0]?.day ?? week.starts),

@@ -16,10 +16,13 @@ export function contactsUnderWay(plan: Plan, athlete: Athlete, week: BuiltWeek, 
   if (underWay === undefined) return planned;
   const over = doneUpTo(plan, athlete, week, underWay.from) - writtenUpTo(week, underWay.from);
   const contacts = planned + Math.max(0, Math.floor(over / VOLUME.step) * VOLUME.step);
-  const isLeft = week.sessions.some(({ day, contacts: jumps }) => day >= underWay.from && jumps > 0);
-  if (isLeft) return contacts;
+  if (areJumpsLeft(week)) return contacts;
   return contacts + VOLUME.leastSession > underWay.planned ? Math.max(planned, underWay.planned) : contacts;
 }
+
+/** Whether there are jumps to come in a week, all of them unless it is under way and was cut. */
+export const areJumpsLeft = ({ sessions, underWay }: BuiltWeek): boolean =>
+  sessions.some(({ day, contacts }) => contacts > 0 && (underWay === undefined || day >= underWay.from));
 
 function writtenUpTo({ sessions }: BuiltWeek, from: Day): number {
   let sum = 0;

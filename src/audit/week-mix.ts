@@ -9,6 +9,8 @@ import type { SessionReading } from './session-reading.ts';
 /** In contacts. */
 export interface WeekMix {
   readonly contacts: number;
+  /** What the most of a part is a share of: the contacts, or of a week under way that was cut those it was planned at. */
+  readonly whole: number;
   readonly high: number;
   readonly fast: number;
   readonly standing: number;
@@ -22,9 +24,19 @@ export interface WeekMix {
 
 type Sum = { -readonly [Part in keyof WeekMix]: WeekMix[Part] };
 
-/** The mixture of a week's jump sessions. */
-export function mixOf(jumpSessions: readonly SessionReading[]): WeekMix {
-  const sum: Sum = { contacts: 0, high: 0, fast: 0, standing: 0, vertical: 0, horizontal: 0, lateral: 0, sessions: 0 };
+/** The mixture of a week's jump sessions; `planned` is what a week under way had before it was cut. */
+export function mixOf(jumpSessions: readonly SessionReading[], planned = 0): WeekMix {
+  const sum: Sum = {
+    contacts: 0,
+    whole: 0,
+    high: 0,
+    fast: 0,
+    standing: 0,
+    vertical: 0,
+    horizontal: 0,
+    lateral: 0,
+    sessions: 0,
+  };
   for (const session of jumpSessions) {
     if (session.primer) continue;
     sum.sessions += 1;
@@ -32,6 +44,7 @@ export function mixOf(jumpSessions: readonly SessionReading[]): WeekMix {
       if (contacts > 0) addTo(sum, contacts, drill, drill !== undefined && dropCm === undefined && isStatic(drill));
     }
   }
+  sum.whole = Math.max(sum.contacts, planned);
   return sum;
 }
 

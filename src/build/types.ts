@@ -122,6 +122,8 @@ export interface UnderWay {
   readonly from: Day;
   /** Contacts the week was planned at. */
   readonly planned: number;
+  /** Contacts its sheets had for the days still to come. */
+  readonly wereLeft: number;
 }
 
 export interface BuiltWeek {

@@ -48,8 +48,10 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   programme: () => 'written by hand',
   record: (week) => (week.done ? 'as it was done' : (underWayWords(week) ?? 'no rise while nothing is recorded')),
   'returning-stage': () => 'the stage that is open allows no more',
-  'pain-hold': ({ contacts }) =>
-    contacts === 0 ? 'no jumps after strong pain' : 'no rise after pain the next morning',
+  'pain-hold': ({ bounds }) =>
+    bounds.some(({ by, most }) => by === 'pain-hold' && most === 0)
+      ? 'no jumps after strong pain'
+      : 'no rise after pain the next morning',
   'last-week': () => 'a primer, so that the week is not empty',
   transition: () => 'rest from jumping',
   empty: () => 'no day for jumps',

@@ -7,6 +7,7 @@ import { SEASON_SHAPE } from '../library/phases.ts';
 import { RULES } from '../library/rules.ts';
 import { ageOn, ageThrough } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
+import { knownOn } from '../plan/known-on.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
@@ -19,7 +20,7 @@ import type { Published } from './days.ts';
 import type { ExplainDays } from './days/day-problems.ts';
 import { weekStart } from './grid.ts';
 import { findingsOnRecord } from './record-findings.ts';
-import { holdWhatIsLeft } from './running-week.ts';
+import { holdWhatIsLeft, isReplanned, runningWeek } from './running-week.ts';
 import { NONE_UNWRITTEN, seasonTerms } from './season-terms.ts';
 import type { AthleteSchedule } from './types.ts';
 import { weekReasons } from './week-reasons.ts';
@@ -49,17 +50,18 @@ export function firstStages(
   { published, asOf }: Standing,
 ): (athlete: Athlete, unwritten?: ReadonlySet<Day>) => FirstStages {
   const shared = new Map<AthleteItems, Map<string, FirstStages>>();
+  const before = asBefore(plan, published);
   const alone = published !== undefined || asOf !== undefined || plan.record.done.length > 0;
   return (athlete, unwritten = NONE_UNWRITTEN) => {
     if (alone || unwritten.size > 0 || !isLikeOthers(athlete))
-      return runStages(plan, { published, asOf }, athlete, unwritten);
+      return runStages(plan, { published, asOf }, athlete, unwritten, before);
     const items = itemsOf(plan, athlete);
     const alike = shared.get(items) ?? new Map<string, FirstStages>();
     shared.set(items, alike);
     const key = keyOf(plan, athlete);
     const known = alike.get(key);
     if (known !== undefined) return withAthlete(known, athlete);
-    const made = runStages(plan, { published, asOf }, athlete, unwritten);
+    const made = runStages(plan, { published, asOf }, athlete, unwritten, before);
     // What is found names the athlete, so that only a season without findings is anybody's.
     if (made.diagnostics.length + made.onRecord.length === 0) alike.set(key, made);
     return made;
@@ -96,18 +98,37 @@ function withAthlete(first: FirstStages, athlete: Athlete): FirstStages {
   return { schedule: { grid: theirs, phases, kinds, contacts, days }, over, weekReasons, diagnostics, onRecord };
 }
 
+/** These stages as they were on an earlier day. */
+type StagesOn = (day: Day) => ReturnType<typeof firstStages>;
+
+/** What was known then is sorted out once for all athletes. */
+function asBefore(plan: Plan, published: Published | undefined): StagesOn {
+  const known = new Map<Day, ReturnType<typeof firstStages>>();
+  return (day) => {
+    const stages = known.get(day) ?? firstStages(knownOn(plan, day), { published, asOf: day });
+    known.set(day, stages);
+    return stages;
+  };
+}
+
 function runStages(
   plan: Plan,
   { published, asOf }: Standing,
   athlete: Athlete,
   unwritten: ReadonlySet<Day>,
+  stagesOn: StagesOn,
 ): FirstStages {
   const season = seasonTerms(plan, athlete, asOf, unwritten);
   const { calendar, grid, phases, kinds, past } = season;
   const contacts = planContacts(plan, season, asOf);
   const before = { grid, phases, kinds: kinds.value, contacts: contacts.value };
   const days = scheduleDays(plan, before, published, explainDays({ plan, athlete, asOf, unwritten }));
-  const held = holdWhatIsLeft(plan, season, asOf, { contacts: contacts.value, days: days.value });
+  const running = runningWeek(grid.weeks, asOf);
+  const sheets =
+    running !== undefined && isReplanned(season, running)
+      ? stagesOn(running.starts)(athlete, unwritten).schedule
+      : undefined;
+  const held = holdWhatIsLeft(plan, season, asOf, { contacts: contacts.value, days: days.value, sheets });
   return {
     schedule: { ...before, contacts: held.contacts, days: held.days },
     over: past.recorded.length,

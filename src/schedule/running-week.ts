@@ -1,7 +1,7 @@
-// The week that is under way on the day a season is planned: what of it was done over what was written for its days so far
-// is taken from the sessions that are left, so that the whole of it stays what it was planned at. What was done less is
-// not made up for. Called by first-stages.ts once the days are chosen; A stays that of the week as it was planned, and is
-// settled when the week is over (contacts/settle-record.ts).
+// The week that is under way on the day a season is planned. Its days so far stay as their sheets had them, and so do the
+// days of what is left: what of it was done over what was written, and what the record lets the week have less, is taken
+// from the sessions that are left. What was done less is not made up for. Called by first-stages.ts once the days are
+// chosen; A stays that of the week as it is planned now, and is settled when it is over (contacts/settle-record.ts).
 
 import type { Bound, Reason } from '../build/types.ts';
 import { problem } from '../diagnostics/problem.ts';
@@ -38,6 +38,11 @@ interface SoFar {
   readonly rows: readonly DoneRow[];
 }
 
+interface Running extends Pick<AthleteSchedule, 'contacts' | 'days'> {
+  /** The season as it was on the week's first day, where the record of the week plans it otherwise. */
+  readonly sheets: Pick<AthleteSchedule, 'contacts' | 'days'> | undefined;
+}
+
 export interface HeldSeason extends Pick<AthleteSchedule, 'contacts' | 'days'> {
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -47,17 +52,22 @@ export function holdWhatIsLeft(
   plan: Plan,
   { grid, terms }: SeasonTerms,
   asOf: Day | undefined,
-  { contacts, days }: Pick<AthleteSchedule, 'contacts' | 'days'>,
+  { contacts, days, sheets }: Running,
 ): HeldSeason {
   const { athlete, weeks } = grid;
-  const running = runningWeek(plan, athlete, weeks, asOf);
+  const running = runningWeek(weeks, asOf);
   const of = terms[running?.index ?? -1];
-  const planned = plannedWeek(contacts, days, running?.index ?? -1);
-  if (running === undefined || asOf === undefined || of === undefined || planned === undefined)
+  const now = plannedWeek({ contacts, days }, running?.index ?? -1);
+  const rows = running === undefined || asOf === undefined ? [] : rowsOf(plan, athlete, running.starts, asOf);
+  const isQuiet = rows.length === 0 && sheets === undefined;
+  if (running === undefined || asOf === undefined || of === undefined || now === undefined || isQuiet)
     return { contacts, days, diagnostics: [] };
   const { index, starts } = running;
-  const far = soFar(planned, rowsOf(plan, athlete, starts, asOf), asOf);
-  const held = holdRunningWeek(planned, far);
+  const written = sheets === undefined ? now : (plannedWeek(sheets, index) ?? now);
+  // What is written by hand stands as it is, whatever the record says of it.
+  const planned = written.contacts.boundBy === 'programme' ? now : written;
+  const far = soFar(planned, rows, asOf);
+  const held = holdRunningWeek(planned, now.contacts, far);
   const book = ruleBook(plan, athlete);
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
   const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
@@ -65,55 +75,78 @@ export function holdWhatIsLeft(
     contacts: contacts.with(index, held.contacts),
     days: days.with(index, held.days),
     diagnostics: [
-      ...findingsOnRunningWeek(athlete, starts, far, { planned, held, leapFrom: leap }),
+      ...findingsOnRunningWeek(athlete, starts, far, { planned, now: now.contacts, held, leapFrom: leap }),
       ...nearDone(athlete, book, { starts, asOf, days: held.days, rows: far.rows }),
     ],
   };
 }
 
 function plannedWeek(
-  contacts: AthleteSchedule['contacts'],
-  days: AthleteSchedule['days'],
+  { contacts, days }: Pick<AthleteSchedule, 'contacts' | 'days'>,
   index: number,
 ): PlannedWeek | undefined {
   const [ofWeek, daysOfWeek] = [contacts[index], days[index]];
   return ofWeek === undefined || daysOfWeek === undefined ? undefined : { contacts: ofWeek, days: daysOfWeek };
 }
 
-/** The week that a day falls into behind its first day; undefined where there is none, or nothing is recorded of it. */
-function runningWeek(
-  plan: Plan,
-  athlete: Athlete,
-  weeks: readonly WeekCells[],
-  asOf: Day | undefined,
-): WeekCells | undefined {
-  if (asOf === undefined) return undefined;
-  const running = weeks.find(({ starts }) => starts < asOf && asOf < starts + DAYS_A_WEEK);
-  if (running === undefined) return undefined;
-  return rowsOf(plan, athlete, running.starts, asOf).length === 0 ? undefined : running;
+/** The week that a day falls into behind its first day. */
+export function runningWeek(weeks: readonly WeekCells[], asOf: Day | undefined): WeekCells | undefined {
+  return asOf === undefined ? undefined : weeks.find(({ starts }) => starts < asOf && asOf < starts + DAYS_A_WEEK);
+}
+
+/** Whether what is on record of the week itself changes what it may have: a morning that hurt, or more other jumps. */
+export function isReplanned({ past }: SeasonTerms, { index, starts, cells }: WeekCells): boolean {
+  const pain = past.painful.get(index);
+  if (pain !== undefined && pain.day >= starts) return true;
+  return cells.some(
+    ({ practiceJumps, matchJumps, testContacts, plannedJumps }) =>
+      plannedJumps !== undefined && practiceJumps + matchJumps + testContacts > plannedJumps,
+  );
 }
 
 const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): readonly DoneRow[] =>
   doneBy(record, id).filter(({ kind, day }) => kind === 'session' && starts <= day && day < until);
 
 /**
- * The week with its sessions to come cut by what was done over, in whole steps: nobody counts jumps more exactly than
- * that (common practice, no source). What is written by hand stays, and a week that pain stops has nothing to cut.
+ * The week with its sessions to come cut by what was done over, in whole steps, as nobody counts jumps more exactly than
+ * that (common practice, no source), and by what it may have less `now`. What is written by hand stays, and a week that
+ * pain stopped before it began has nothing to cut.
  */
-function holdRunningWeek(planned: PlannedWeek, far: SoFar): PlannedWeek {
-  const over = overOf(far);
+function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): PlannedWeek {
+  const [over, less] = [overOf(far), Math.max(0, planned.contacts.contacts - now.contacts)];
   const left = jumpsLeft(planned.days, far.from);
   const { boundBy, contacts } = planned.contacts;
-  if (over === 0 || left.length === 0 || contacts === 0 || boundBy === 'programme') return planned;
-  const sizes = sizesLeft(left, over, planned.contacts);
-  const because = reasonOf(far, planned.contacts);
+  if (boundBy === 'programme') return planned;
+  const hurts = isHurt(now) && !isHurt(planned.contacts) ? { hurtsFrom: far.from } : {};
+  if (over + less === 0 || left.length === 0 || contacts === 0)
+    return { ...planned, contacts: { ...asPlanned(planned.contacts, now, far), ...hurts } };
+  const sizes = sizesLeft(left, over + less, planned.contacts);
+  // What leaves the week nothing weighs more than what was done over.
+  const because = over > 0 && now.contacts > 0 ? reasonOf(far, planned.contacts) : lessBecause(planned.contacts, now);
   return {
-    contacts: heldContacts(planned.contacts, far, sizes, because),
+    contacts: { ...heldContacts(planned.contacts, now, far, sizes, because), ...hurts },
     days: {
       ...planned.days,
       sessions: planned.days.sessions.flatMap((one) => heldSession(one, far.from, sizes, because)),
     },
   };
+}
+
+const isHurt = ({ bounds }: ContactsWeek): boolean => bounds.some(({ by }) => by === 'pain-hold');
+
+/** With nothing to cut the week has what its sheets had; where they had more than it may have now, that is still said. */
+function asPlanned(planned: ContactsWeek, now: ContactsWeek, { from }: SoFar): ContactsWeek {
+  const { contacts, boundBy, reasons } = planned;
+  if (planned === now || contacts <= now.contacts) return { ...now, contacts };
+  return { ...now, contacts, boundBy, reasons, underWay: { from, planned: contacts, wereLeft: 0 } };
+}
+
+interface FoundRunning {
+  /** As its sheets had it. */
+  readonly planned: PlannedWeek;
+  readonly now: ContactsWeek;
+  readonly held: PlannedWeek;
+  readonly leapFrom: number;
 }
 
 /**
@@ -124,12 +157,12 @@ function findingsOnRunningWeek(
   athlete: Athlete,
   starts: Day,
   far: SoFar,
-  { planned, held, leapFrom }: { readonly planned: PlannedWeek; readonly held: PlannedWeek; readonly leapFrom: number },
+  { planned, now, held, leapFrom }: FoundRunning,
 ): readonly Diagnostic[] {
   const largest = largestOf(far.rows);
   const { boundBy, contacts: wanted } = planned.contacts;
   // What stops the week came with what was done of it, or beside it.
-  const isStopped = wanted === 0 && (boundBy === 'pain-hold' || boundBy === 'budget');
+  const isStopped = now.contacts === 0 && (now.boundBy === 'pain-hold' || now.boundBy === 'budget');
   if (overOf(far) === 0 || largest === undefined || isStopped) return [];
   const params = {
     athlete: athlete.name,
@@ -199,11 +232,11 @@ function soFar({ contacts, days }: PlannedWeek, rows: readonly DoneRow[], from: 
  */
 function sizesLeft(
   left: readonly ScheduledSession[],
-  over: number,
+  cut: number,
   { sessionCeiling }: ContactsWeek,
 ): ReadonlyMap<ScheduledSession, number> {
   const sizes = left.map(({ contacts }) => contacts);
-  const keep = Math.max(0, sumOf(left) - over);
+  const keep = Math.max(0, sumOf(left) - cut);
   const worthwhile = Math.min(
     VOLUME.leastSession,
     Math.max(VOLUME.smallestSession, Math.floor(Math.max(...sizes) / 2)),
@@ -218,30 +251,38 @@ function reasonOf({ done, written, rows }: SoFar, { contacts }: ContactsWeek): R
   return { about: 'contacts', by: 'record', params, spans: rows.map((row) => atMost(row).span) };
 }
 
+/** What lets the week have less than its sheets had. */
+function lessBecause({ contacts: planned }: ContactsWeek, { boundBy, bounds }: ContactsWeek): Reason {
+  const spans = bounds.find(({ by }) => by === boundBy)?.spans ?? [];
+  return { about: 'contacts', by: boundBy, params: { planned }, spans };
+}
+
 function heldContacts(
-  week: ContactsWeek,
+  { contacts: planned }: ContactsWeek,
+  now: ContactsWeek,
   { from, written }: SoFar,
   sizes: ReadonlyMap<ScheduledSession, number>,
   because: Reason,
 ): ContactsWeek {
   const contacts = [...sizes.values()].reduce((sum, size) => sum + size, written);
-  const { done = 0, planned = 0 } = because.params;
-  const bound: Bound = {
-    by: 'record',
-    most: contacts,
-    params: { done: Number(done), written, planned: Number(planned) },
-    spans: because.spans,
-  };
-  const told = { ...because, params: { ...because.params, contacts, most: week.most } };
+  const wereLeft = [...sizes.keys()].reduce((sum, session) => sum + session.contacts, 0);
+  const told = { ...because, params: { ...because.params, contacts, most: now.most } };
   return {
-    ...week,
+    ...now,
     contacts,
-    boundBy: 'record',
-    underWay: { from, planned: week.contacts },
-    bounds: [...week.bounds, bound],
-    reasons: week.reasons.map((reason) => (reason.about === 'contacts' ? told : reason)),
+    boundBy: because.by === 'record' ? 'record' : now.boundBy,
+    underWay: { from, planned, wereLeft },
+    bounds: because.by === 'record' ? [...now.bounds, boundOf(because, contacts)] : now.bounds,
+    reasons: now.reasons.map((reason) => (reason.about === 'contacts' ? told : reason)),
   };
 }
+
+const boundOf = ({ params: { done, written, planned }, spans }: Reason, most: number): Bound => ({
+  by: 'record',
+  most,
+  params: { done: Number(done), written: Number(written), planned: Number(planned) },
+  spans,
+});
 
 /** Without its jumps a session still lifts, or is none. */
 function heldSession(

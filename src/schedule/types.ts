@@ -132,6 +132,8 @@ export interface ContactsWeek {
   readonly unwritten?: boolean;
   /** Of a week under way whose sessions to come were cut by what was done: what it was planned at, and their first day. */
   readonly underWay?: UnderWay;
+  /** Of a week under way in which it began to hurt: the first session that goes by that morning is on this day or later. */
+  readonly hurtsFrom?: Day;
   readonly reasons: readonly Reason[];
 }
 

@@ -4,6 +4,7 @@
 import { limitedIn, returnStageOn } from '../../plan/athlete-facts.ts';
 import { ruleChangePlaces, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
+import { areJumpsLeft } from '../under-way.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
 
 export const budget = auditRule('budget', (season, find) => {
@@ -21,6 +22,8 @@ export const budget = auditRule('budget', (season, find) => {
   }
 });
 
-function isFragile({ athlete }: SeasonReading, { range }: WeekReading): boolean {
+function isFragile({ athlete }: SeasonReading, { range, built }: WeekReading): boolean {
+  // Of a week under way of which no jumps are left there is nothing to keep from being written.
+  if (built.underWay !== undefined && !areJumpsLeft(built)) return false;
   return limitedIn(athlete, range) || returnStageOn(athlete, range.from) !== undefined;
 }

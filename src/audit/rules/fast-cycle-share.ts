@@ -16,13 +16,14 @@ export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
   for (const week of season.weeks) {
     const least = changedLeast(week) ?? week.phase.fastShare?.from;
     const most = changedMost(week) ?? week.phase.fastShare?.to;
-    const { fast, contacts } = week.mix;
+    const { fast, contacts, whole } = week.mix;
     if (least === undefined || most === undefined || contacts === 0) continue;
-    const over = fast * 100 > most * contacts;
+    const over = fast * 100 > most * whole;
     const under = fast * 100 < least * contacts;
     if (!over && !under) continue;
     const early = novice && firstJumpWeeks(season, firstWeeks(week)).has(week.index);
-    if (under && (early || isHeldBack(season, week))) continue;
+    // What was cut of a week under way is not left to add to.
+    if (under && (early || whole > contacts || isHeldBack(season, week))) continue;
     const found = over ? Math.ceil((fast * 100) / contacts) : Math.floor((fast * 100) / contacts);
     find(week, { params: { phase: week.phase.id, found, least, most }, span: weekPlace(season, week) });
   }

@@ -7,8 +7,8 @@ export const highTierShare = auditRule('high-tier-share', (season, find) => {
   const changed = season.openParameter('high-tier-share', 'most');
   for (const week of season.weeks) {
     const most = changed(week) ?? week.phase.highShareMost;
-    const { high, contacts } = week.mix;
-    if (most === undefined || high * 100 <= most * contacts) continue;
+    const { high, contacts, whole } = week.mix;
+    if (most === undefined || high * 100 <= most * whole) continue;
     find(week, {
       params: { phase: week.phase.id, found: Math.ceil((high * 100) / contacts), most, high, contacts },
       span: weekPlace(season, week),

@@ -6,8 +6,8 @@ import { weekPlace } from '../places.ts';
 export const staticShare = auditRule('static-share', (season, find) => {
   const most = season.parameter('static-share', 'most');
   for (const week of season.weeks) {
-    const { standing, contacts } = week.mix;
-    if (standing * 100 <= most(week) * contacts) continue;
+    const { standing, contacts, whole } = week.mix;
+    if (standing * 100 <= most(week) * whole) continue;
     find(week, {
       params: { found: Math.ceil((standing * 100) / contacts), most: most(week) },
       span: weekPlace(season, week),

@@ -123,10 +123,10 @@ const otherRows = ({ plan, athlete }: Subject, { starts }: WeekDone): readonly D
       kind !== 'session' && contacts !== undefined && starts <= day && day < starts + DAYS_A_WEEK,
   );
 
-/** What is left of the week where more of it was done than written. */
+/** What is left of the week where more of it was done than written, or the record lets it have less. */
 function cutUnderWay(subject: Subject, week: BuiltWeek, { from }: UnderWay): ToldItem {
   const left = week.sessions.reduce((sum, { day, contacts }) => (day < from ? sum : sum + contacts), 0);
-  const rows = week.bounds.find(({ by }) => by === 'record')?.spans ?? [];
+  const rows = week.bounds.find(({ by }) => by === week.boundBy)?.spans ?? [];
   return {
     kind: 'this week',
     ...whoOf(subject),
@@ -138,7 +138,7 @@ function cutUnderWay(subject: Subject, week: BuiltWeek, { from }: UnderWay): Tol
 /** This week's contacts where they aren't those that last week's sheets had ahead. */
 function follows(subject: Subject): readonly ToldItem[] {
   const { week, expected } = subject;
-  if (week?.underWay !== undefined) return [cutUnderWay(subject, week, week.underWay)];
+  if (week?.underWay !== undefined && week.underWay.wereLeft > 0) return [cutUnderWay(subject, week, week.underWay)];
   if (week === undefined || expected === undefined || week.done) return [];
   if (Math.abs(week.contacts - expected) < REVIEW.toldContacts) return [];
   return [

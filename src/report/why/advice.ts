@@ -42,7 +42,7 @@ export function adviceOf(plan: Plan, athlete: Athlete, week: BuiltWeek, places: 
   if (week.done) return [correctRecord(asked)];
   if (week.kind === 'empty') return [openAgain(asked)];
   if (week.kind === 'transition') return [endTransition(asked)];
-  if (week.underWay !== undefined) return [correctRunning(asked)];
+  if (week.underWay !== undefined) return [...holdingNow(asked), correctRunning(asked)];
   const fixed = week.reasons.find(({ about }) => about === 'contacts')?.params['fixed'];
   if (fixed !== undefined) return fixedAdvice(asked, fixed === 'programme');
   if (week.boundBy === 'pain-hold' && week.contacts === 0) return freeing(asked);
@@ -182,6 +182,13 @@ function otherKind({ athlete, week }: Asked): readonly Advice[] {
   return [{ words: 'a pin of the phase ends the hold', places: [], adds: [pin('phase: maintenance, kind: load')] }];
 }
 
+/** What holds the rest of a week under way other than what was done over; what follows from it hangs on the days so far. */
+const holdingNow = (asked: Asked): readonly Advice[] =>
+  asked.week.bounds
+    .filter(({ by }) => by === asked.week.boundBy && by !== 'record')
+    .map((bound) => ownAdvice(asked, bound, bound.rule ?? bound.by))
+    .filter(isFirstOfItsWords);
+
 /** Where nothing gives more: less can always be had. */
 function fewer(asked: Asked): Advice {
   const contacts = roundDown(asked.week.contacts / 2);
@@ -216,7 +223,7 @@ function correctRecord({ week, places }: Asked): Advice {
 /** What was done stays done; only a slip can be mended. */
 function correctRunning({ week, places }: Asked): Advice {
   const rows = placesOf(week.reasons.find(({ about }) => about === 'contacts')?.spans ?? [], places);
-  const words = 'the week has had its contacts: put the rows right if they are wrong';
+  const words = `the week ${week.boundBy === 'record' ? 'has had its contacts' : 'goes by its record'}: put the rows right if they are wrong`;
   return { words, places: rows, adds: [] };
 }
 

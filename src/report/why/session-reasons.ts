@@ -28,7 +28,9 @@ export function sessionReasonWords(
     case 'minutes':
       return `${numberOf(params, 'minutes')} of ${slotMinutes} minutes, after ${cutWords(params)}`;
     case 'contacts':
-      return `cut, as ${numberOf(params, 'done')} contacts of the ${numberOf(params, 'planned')} of the week are on record already`;
+      return params['done'] === undefined
+        ? `cut, as the week is held: ${CUT[by] ?? by}`
+        : `cut, as ${numberOf(params, 'done')} contacts of the ${numberOf(params, 'planned')} of the week are on record already`;
     case 'line':
       return params['left'] === undefined
         ? `a line of the coach's: ${by}`
@@ -42,6 +44,12 @@ function dateOf({ on }: Params): string {
   const day = parseIsoDate(String(on));
   return day === undefined ? String(on) : dayWords(day);
 }
+
+const CUT: Readonly<Record<string, string>> = {
+  budget: "other jumps on record leave less of the coach's budget",
+  'pain-hold': 'pain the next morning',
+  'all-jumps-rise': 'other jumps on record rose',
+};
 
 const NEXT: Readonly<Record<string, string>> = {
   session: 'the next jump session is',

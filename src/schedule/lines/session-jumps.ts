@@ -9,6 +9,7 @@ import type { DayPins } from './day-pins.ts';
 import { NO_PINS } from './day-pins.ts';
 import { reportBarred } from './barred-wishes.ts';
 import type { Draft } from './draft.ts';
+import { hurtsOn } from './hurts.ts';
 import type { JumpLines, JumpRequest } from './jump-lines.ts';
 import { jumpLines } from './jump-lines.ts';
 import type { Ladder } from './ladders.ts';
@@ -158,9 +159,11 @@ function makeLines(task: JumpTask, picked: Picked, request: () => PickRequest): 
 function sessionGates({ week, session, ladder, tally }: JumpTask): SessionGates {
   const { rules, contacts, row, kind } = week;
   const { level, values } = ladder.standing;
-  const pain = contacts.bounds.some((bound) => bound.by === 'pain-hold');
+  const pain = hurtsOn(contacts, session.day);
   const firstReturn = kind.kind === 'return' && kind.step === 1;
-  const total = contacts.contacts;
+  const { underWay } = contacts;
+  // What is cut of a week under way leaves the sheets of its days so far as they were.
+  const total = underWay !== undefined && session.day < underWay.from ? underWay.planned : contacts.contacts;
   const left = (percent: number, used: number): number =>
     Math.max(0, Math.min(ALLOTTING.mostOfOne, Math.floor((total * percent) / PERCENT) - used));
   const highMost = Math.min(row.highShareMost ?? 0, rules.highMost ?? PERCENT);

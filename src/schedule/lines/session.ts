@@ -17,6 +17,7 @@ import type { Draft, Tried } from './draft.ts';
 import { lineAt } from './draft.ts';
 import { fitSession, sessionSeconds, shortOnTime } from './fit.ts';
 import type { Fitted } from './fit.ts';
+import { hurtsOn } from './hurts.ts';
 import type { Ladder } from './ladders.ts';
 import { liftDrafts, sharePlaces } from './lift-lines.ts';
 import type { SharedPlace } from './lift-lines.ts';
@@ -242,7 +243,7 @@ const NONE_THERE: ReadonlySet<string> = new Set();
 
 /** Loaded jumps take a part of a session that has jumps enough, on a day that may be heavy, and never while coming back. */
 function mostLoaded(week: TrainingWeek, session: ScheduledSession, contacts: number): number {
-  const hurt = week.kind.kind === 'return' || week.contacts.bounds.some((bound) => bound.by === 'pain-hold');
+  const hurt = week.kind.kind === 'return' || hurtsOn(week.contacts, session.day);
   if (hurt || session.primer || !session.heavyAllowed || contacts < LIFTING.loadedJumpFromContacts) return 0;
   return Math.floor((contacts * LIFTING.loadedJumpShare) / PERCENT);
 }

@@ -215,8 +215,77 @@ describe('a week under way is not held', () => {
 
   it('nor told where pain stops it', () => {
     const { week, told } = found(season([on('2027-01-05', 60, { pain: 8 })]));
-    expect(week).toMatchObject({ contacts: 0, boundBy: 'pain-hold' });
+    expect(week).toMatchObject({ contacts: 60, boundBy: 'pain-hold' });
+    expect(jumpsOf(week)).toEqual([TUESDAY]);
     expect(told).toEqual([]);
+  });
+});
+
+describe('a week under way that its own record plans otherwise', () => {
+  const MONDAY = '2027-01-04';
+  const practice: Plan['practice'] = [{ day: 0, jumps: 60, range: PINNED.range, who: EVERYBODY, span: HERE }];
+  const budget = (jumps: number): Partial<Plan> => ({
+    pins: [],
+    practice,
+    ruleChanges: [
+      {
+        rule: 'budget',
+        parameters: new Map([['jumps-a-week', jumps]]),
+        range: PINNED.range,
+        who: EVERYBODY,
+        because: 'so',
+        span: HERE,
+      },
+    ],
+  });
+  const before = (week: BuiltWeek): BuiltWeek['sessions'] =>
+    week.sessions.filter(({ day: at }) => at < day('2027-01-07'));
+  const codes = ({ built }: Found): readonly string[] =>
+    built.diagnostics.flatMap(({ code, severity }) => (severity === 'error' || code === 'rule/budget' ? [code] : []));
+
+  it.each([
+    { name: 'practice leaves less of a budget', row: on(MONDAY, 90, { kind: 'practice' }), cut: 30, by: 'budget' },
+    { name: 'practice leaves next to nothing', row: on(MONDAY, 115, { kind: 'practice' }), cut: 60, by: 'budget' },
+    { name: 'practice uses a budget up', row: on(MONDAY, 300, { kind: 'practice' }), cut: 60, by: 'budget' },
+    { name: 'pain stops the jumps', row: on('2027-01-05', 60, { pain: 8 }), cut: 60, by: 'pain-hold' },
+  ])('keeps its days so far, lines and all, and cuts $cut of what is left where $name', ({ row, cut, by }) => {
+    const change = budget(180);
+    const sheets = found(season([], change), MONDAY);
+    expect(jumpsOf(sheets.week)).toEqual([TUESDAY, ['2027-01-07', 60]]);
+    const now = found(season([row], change));
+    const left = 60 - cut;
+    expect(jumpsOf(now.week)).toEqual(left === 0 ? [TUESDAY] : [TUESDAY, ['2027-01-07', left]]);
+    expect(before(now.week)).toEqual(before(sheets.week));
+    expect(now.week).toMatchObject({ contacts: 60 + left, boundBy: by, underWay: { planned: 120, wereLeft: 60 } });
+    expect(now.week.sessions.map((one) => [one.day, one.lifts])).toEqual(
+      sheets.week.sessions.map((one) => [one.day, one.lifts]),
+    );
+    expect(codes(now)).toEqual(row.contacts === undefined || row.contacts <= 120 ? [] : ['rule/budget']);
+  });
+
+  it('takes off what was done over as well', () => {
+    const rows = [on(MONDAY, 75, { kind: 'practice' }), on('2027-01-05', 75)];
+    const { week, told } = found(season(rows, budget(180)));
+    expect(jumpsOf(week)).toEqual([TUESDAY, ['2027-01-07', 30]]);
+    expect(week).toMatchObject({ boundBy: 'record' });
+    expect(told[0]?.params).toMatchObject({ done: 75, written: 60, before: 60, left: 30 });
+  });
+
+  it('is no week to keep from being written where no jumps are left, also of somebody with a limit', () => {
+    const limits = [{ range: PINNED.range, avoid: [], because: 'knee', span: HERE }];
+    const athletes = [{ ...athlete('intermediate', 60), limits }];
+    const now = found(season([on(MONDAY, 300, { kind: 'practice' })], { ...budget(180), athletes }));
+    expect(now.built.diagnostics.find(({ code }) => code === 'rule/budget')?.severity).toBe('warning');
+    expect(now.built.blocked.size).toBe(0);
+  });
+
+  it('rises no more than a pain that holds allows, its days so far among it', () => {
+    const change = { pins: [] };
+    const sheets = found(season([], change), MONDAY);
+    const now = found(season([on('2027-01-05', undefined, { pain: 4 })], change));
+    expect(sheets.week.contacts).toBeGreaterThan(120);
+    expect(now.week.contacts).toBe(120);
+    expect(before(now.week)).toEqual(before(sheets.week));
   });
 });
 
