@@ -16,14 +16,14 @@ import type { BuildRequest } from './requests.ts';
 import type { Session } from './session.ts';
 import { createFindings, walkAthletes } from './walk.ts';
 import { createKeptRows, writeTables } from './write-tables.ts';
-import type { AthleteRows } from './write-tables.ts';
+import type { KeptRows } from './write-tables.ts';
 
 /** What a watch keeps of a compiled athlete. */
 export interface KeptSheets {
   /** The weeks that are asked for. */
   readonly weeks: readonly SheetWeek[];
   /** Only where tables are written. */
-  readonly rows?: AthleteRows;
+  readonly rows?: KeptRows;
 }
 
 /** Whether a request has its tables, and nothing else, written into a folder. */
@@ -99,7 +99,7 @@ function seldom(breathe: BuildHooks['breathe']): () => Promise<void> {
   };
 }
 
-function rowsIn({ rows }: KeptSheets): AthleteRows {
+function rowsIn({ rows }: KeptSheets): KeptRows {
   if (rows === undefined) throw new Error('the rows of a table were not made');
   return rows;
 }

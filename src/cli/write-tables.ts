@@ -3,6 +3,8 @@
 // build-kept.ts; write-build.ts writes its tables the same way.
 
 import type { BuiltAthlete } from '../build/types.ts';
+import { lastingBytes } from '../host/growing-files.ts';
+import type { Piece } from '../host/growing-files.ts';
 import type { OutputFolder } from '../host/output-folder.ts';
 import type { Progress } from '../host/progress.ts';
 import { renderCsv } from '../render/csv/csv.ts';
@@ -10,10 +12,13 @@ import type { AthleteTable, TableContext } from '../report/athlete-table.ts';
 import { TABLE_NAMES } from '../report/table-names.ts';
 import type { TableName } from '../report/table-names.ts';
 import { TABLES } from '../report/tables.ts';
-import { tableRows } from './table-rows.ts';
+import { tablePieces } from './table-rows.ts';
 
 /** An athlete's rows of each table, as they stand in its file. */
-export type AthleteRows = Readonly<Record<TableName, string | Uint8Array>>;
+export type AthleteRows = Readonly<Record<TableName, Piece>>;
+
+/** The same as bytes that stay, for who writes them more than once. */
+export type KeptRows = Readonly<Record<TableName, Uint8Array>>;
 
 export interface TablesToWrite {
   /** Of those who are asked for, to be walked once. */
@@ -42,21 +47,24 @@ export async function writeTables(folder: OutputFolder, job: TablesToWrite): Pro
 
 /** What makes an athlete's rows of every table. */
 export function createRows(context: TableContext): (built: BuiltAthlete) => AthleteRows {
-  const season = tableRows(TABLES.season, context);
-  const weeks = tableRows(TABLES.weeks, context);
-  const sessions = tableRows(TABLES.sessions, context);
-  const lines = tableRows(TABLES.lines, context);
+  const season = tablePieces(TABLES.season, context);
+  const weeks = tablePieces(TABLES.weeks, context);
+  const sessions = tablePieces(TABLES.sessions, context);
+  const lines = tablePieces(TABLES.lines, context);
   return (built) => ({ season: season(built), weeks: weeks(built), sessions: sessions(built), lines: lines(built) });
 }
 
-/** The same as bytes, for who writes them more than once: text would be made bytes each time. */
-export function createKeptRows(context: TableContext): (built: BuiltAthlete) => AthleteRows {
+/** What makes an athlete's rows of every table for who keeps them. */
+export function createKeptRows(context: TableContext): (built: BuiltAthlete) => KeptRows {
   const rowsOf = createRows(context);
-  const bytes = (text: string | Uint8Array): Uint8Array =>
-    typeof text === 'string' ? Buffer.from(text, 'utf8') : text;
   return (built) => {
     const { season, weeks, sessions, lines } = rowsOf(built);
-    return { season: bytes(season), weeks: bytes(weeks), sessions: bytes(sessions), lines: bytes(lines) };
+    return {
+      season: lastingBytes(season),
+      weeks: lastingBytes(weeks),
+      sessions: lastingBytes(sessions),
+      lines: lastingBytes(lines),
+    };
   };
 }
 
@@ -66,7 +74,7 @@ export function tableWriter(
   context: TableContext,
   table: AthleteTable,
 ): (built: BuiltAthlete) => void {
-  const rowsOf = tableRows(table, context);
+  const rowsOf = tablePieces(table, context);
   beginTable(folder, table, true);
   return (built) => {
     folder.append(pathOf(table.name), rowsOf(built));

@@ -7,8 +7,16 @@ import type { Hash } from 'node:crypto';
 import { closeSync, mkdirSync, openSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-/** Text, or text as it stands in a file: bytes that nobody changes. */
-export type Piece = string | Uint8Array;
+/** Bytes that are made when they are written. */
+export interface LateBytes {
+  /** How many they are. */
+  readonly length: number;
+  /** They stand until any others are made. */
+  readonly make: () => Uint8Array;
+}
+
+/** Text, or text as it stands in a file: bytes that nobody changes, or late ones. */
+export type Piece = string | Uint8Array | LateBytes;
 
 export interface FilesToWrite {
   /** `name` is below the folder, with forward slashes; folders on it are made. Throws what the system says. */
@@ -100,12 +108,23 @@ function* encoded(pieces: readonly Piece[]): Iterable<Uint8Array> {
       yield scratch.subarray(0, filled);
       filled = 0;
     }
-    if (most > scratch.length) yield typeof piece === 'string' ? Buffer.from(piece, 'utf8') : piece;
+    if (most > scratch.length) yield bytesOf(piece);
     else if (typeof piece === 'string') filled += scratch.write(piece, filled, 'utf8');
     else {
-      scratch.set(piece, filled);
+      scratch.set(bytesOf(piece), filled);
       filled += piece.length;
     }
   }
   if (filled > 0) yield scratch.subarray(0, filled);
+}
+
+/** Of a late piece they stand until any others are made. */
+function bytesOf(piece: Piece): Uint8Array {
+  if (typeof piece === 'string') return Buffer.from(piece, 'utf8');
+  return piece instanceof Uint8Array ? piece : piece.make();
+}
+
+/** The bytes of a piece as they stay, whatever is made later. */
+export function lastingBytes(piece: Piece): Uint8Array {
+  return typeof piece === 'string' || piece instanceof Uint8Array ? bytesOf(piece) : Buffer.from(piece.make());
 }

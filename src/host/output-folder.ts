@@ -7,7 +7,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { findForeign, LIST_NAME, listLine } from './folder-contents.ts';
 import type { Foreign } from './folder-contents.ts';
 import { growingFiles } from './growing-files.ts';
-import type { FilesToWrite } from './growing-files.ts';
+import type { FilesToWrite, Piece } from './growing-files.ts';
 import { OutputFailed } from './output.ts';
 import { repeatedFiles } from './repeated-files.ts';
 import type { WrittenFiles } from './repeated-files.ts';
@@ -18,10 +18,10 @@ export interface OutputFolder {
   /** What a file of the last build held; undefined when there was none. `path` as in `append`. */
   readonly readLast: (path: string) => string | undefined;
   /**
-   * Adds to the end of a file; bytes are those of text in UTF-8, and stay as they are until everything is written. `path`
-   * is below the folder, with forward slashes; folders on it are made.
+   * Adds to the end of a file; bytes are those of text in UTF-8, and stay as they are until everything is written, but for
+   * those that are made late. `path` is below the folder, with forward slashes; folders on it are made.
    */
-  readonly append: (path: string, text: string | Uint8Array) => void;
+  readonly append: (path: string, piece: Piece) => void;
 }
 
 export interface Filling {

@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
 import { closeSync, mkdirSync, openSync, writevSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { lastingBytes } from './growing-files.ts';
 import type { FilesToWrite } from './growing-files.ts';
 
 /** A file as it was written: bytes that nobody changes, one behind the other. */
@@ -37,7 +38,7 @@ export function repeatedFiles(folder: string, last: WrittenFiles): RepeatedFiles
   const append: FilesToWrite['append'] = (name, piece) => {
     const pieces = files.get(name) ?? [];
     files.set(name, pieces);
-    pieces.push(typeof piece === 'string' ? Buffer.from(piece, 'utf8') : piece);
+    pieces.push(lastingBytes(piece));
   };
   const writeFile = (name: string, pieces: readonly Uint8Array[]): Written => {
     const path = join(folder, name);

@@ -1,6 +1,6 @@
 // The table `season`: one row per athlete over the weeks that are asked for. Sums are those of the table `weeks`.
 
-import type { BuiltWeek } from '../build/types.ts';
+import type { BuiltAthlete, BuiltWeek } from '../build/types.ts';
 import type { PhaseId } from '../library/types.ts';
 import { appliesTo, overlap } from '../plan/applies.ts';
 import type { Athlete, Competition, Plan } from '../plan/types.ts';
@@ -8,6 +8,7 @@ import { levelOn } from '../plan/athlete-facts.ts';
 import { isoDate } from '../util/days.ts';
 import type { AthleteTable } from './athlete-table.ts';
 import { selectedWeeks } from './selection.ts';
+import type { Selection } from './selection.ts';
 import { columns } from './table.ts';
 import { jumpSessions } from './weeks-table.ts';
 
@@ -23,25 +24,56 @@ export const seasonTable: AthleteTable = {
   ],
   *rowsOf(built, { plan, selection }) {
     const { athlete } = built;
-    const weeks = selectedWeeks(selection, built);
+    const { weeks, sessions, contacts, peak, phases } = sumsOf(selection, built);
     const major = firstMajor(plan, athlete);
     yield [
       athlete.id,
       athlete.squad,
       levelOn(athlete, plan.season.starts),
-      weeks.length,
-      sum(weeks, ({ sessions }) => jumpSessions(sessions)),
-      sum(weeks, ({ contacts }) => contacts),
-      peakSession(weeks),
+      weeks,
+      sessions,
+      contacts,
+      peak,
       major === undefined ? undefined : isoDate(major.range.from),
-      phaseRuns(weeks)
-        .map(({ phase, weeks: length }) => `${phase} ${length}`)
-        .join('; '),
+      phases,
       built.diagnostics.filter(({ severity }) => severity === 'warning').length,
       waiversOf(plan, athlete),
     ];
   },
 };
+
+/** What is read from the weeks alone. */
+interface Sums {
+  readonly weeks: number;
+  readonly sessions: number;
+  readonly contacts: number;
+  readonly peak: number;
+  readonly phases: string;
+}
+
+const known = new WeakMap<Selection, WeakMap<BuiltAthlete['weeks'], Sums>>();
+
+/** Once for all who have the very same weeks; which are blocked goes by findings, and they are an athlete's own. */
+function sumsOf(selection: Selection, built: BuiltAthlete): Sums {
+  if (built.blocked.size > 0) return addUp(selectedWeeks(selection, built));
+  const ofSelection = known.get(selection) ?? new WeakMap<BuiltAthlete['weeks'], Sums>();
+  known.set(selection, ofSelection);
+  const sums = ofSelection.get(built.weeks) ?? addUp(selectedWeeks(selection, built));
+  ofSelection.set(built.weeks, sums);
+  return sums;
+}
+
+function addUp(weeks: readonly BuiltWeek[]): Sums {
+  return {
+    weeks: weeks.length,
+    sessions: sum(weeks, ({ sessions }) => jumpSessions(sessions)),
+    contacts: sum(weeks, ({ contacts }) => contacts),
+    peak: peakSession(weeks),
+    phases: phaseRuns(weeks)
+      .map(({ phase, weeks: length }) => `${phase} ${length}`)
+      .join('; '),
+  };
+}
 
 /** The first competition the athlete is to peak for. */
 export function firstMajor(plan: Plan, athlete: Athlete): Competition | undefined {

@@ -56,8 +56,22 @@ export function dayOf({ year, month, day }: CalendarDate): Day {
   return Math.round(shifted) - 146_097;
 }
 
+/** Dates of a few seasons are asked for again and again: remembered up to here, then from anew. */
+const MOST_REMEMBERED = 4_096;
+
+const dates = new Map<Day, CalendarDate>();
+
 /** The calendar date of a day. */
 export function calendarDateOf(day: Day): CalendarDate {
+  const known = dates.get(day);
+  if (known !== undefined) return known;
+  const date = dateOf(day);
+  if (dates.size >= MOST_REMEMBERED) dates.clear();
+  dates.set(day, date);
+  return date;
+}
+
+function dateOf(day: Day): CalendarDate {
   const date = new Date(day * MILLISECONDS_A_DAY);
   return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
 }
@@ -71,8 +85,19 @@ export function parseIsoDate(text: string): Day | undefined {
   return date.day > daysInMonth(date.year, date.month) ? undefined : dayOf(date);
 }
 
+const isoDates = new Map<Day, string>();
+
 /** `YYYY-MM-DD`; years 0 to 9999. */
 export function isoDate(day: Day): string {
+  const known = isoDates.get(day);
+  if (known !== undefined) return known;
+  const text = isoText(day);
+  if (isoDates.size >= MOST_REMEMBERED) isoDates.clear();
+  isoDates.set(day, text);
+  return text;
+}
+
+function isoText(day: Day): string {
   const { year, month, day: dayOfMonth } = calendarDateOf(day);
   return `${padded(year, 4)}-${padded(month, 2)}-${padded(dayOfMonth, 2)}`;
 }

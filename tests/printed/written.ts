@@ -5,6 +5,8 @@ import { dirname, join } from 'node:path';
 import { compileAt } from '../../src/cli/open-plan.ts';
 import { writeBuild } from '../../src/cli/write-build.ts';
 import type { Build } from '../../src/build/types.ts';
+import { lastingBytes } from '../../src/host/growing-files.ts';
+import type { Piece } from '../../src/host/growing-files.ts';
 import { fileSystem } from '../../src/host/files.ts';
 import type { Paper } from '../../src/render/html/paper.ts';
 import { EVERYTHING } from '../../src/report/selection.ts';
@@ -26,8 +28,8 @@ export async function writtenFiles(
   const files = new Map<string, string>();
   const folder = {
     readLast: (path: string) => last.get(path),
-    append: (path: string, text: string | Uint8Array) => {
-      files.set(path, (files.get(path) ?? '') + (typeof text === 'string' ? text : new TextDecoder().decode(text)));
+    append: (path: string, piece: Piece) => {
+      files.set(path, (files.get(path) ?? '') + new TextDecoder().decode(lastingBytes(piece)));
     },
   };
   await writeBuild(folder, { build, selection: EVERYTHING, paper, findings: () => [], progress: SILENT });

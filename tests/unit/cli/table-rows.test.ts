@@ -1,7 +1,8 @@
 // An athlete's rows of a table are what the table alone gives, also for who has the weeks of somebody else.
 
 import { expect, test } from 'vitest';
-import { tableRows } from '../../../src/cli/table-rows.ts';
+import { tablePieces, tableRows } from '../../../src/cli/table-rows.ts';
+import { lastingBytes } from '../../../src/host/growing-files.ts';
 import { renderCsv } from '../../../src/render/csv/csv.ts';
 import { EVERYTHING } from '../../../src/report/selection.ts';
 import { TABLES } from '../../../src/report/tables.ts';
@@ -29,7 +30,24 @@ test.each(Object.values(TABLES))('rows of $name begin with the own id', (table) 
   }
 });
 
+test.each(Object.values(TABLES))('pieces of $name are its rows, in whatever order they are made', (table) => {
+  const rowsOf = tableRows(table, context);
+  const piecesOf = tablePieces(table, context);
+  const all = ['ada', 'bea', 'é', 'longer', 'leo', '→', ''].map((id) => {
+    const built = { ...builtAthlete(weeks), athlete: { ...athlete('advanced', 100), id }, weeks };
+    return { text: rowsOf(built), piece: piecesOf(built) };
+  });
+  for (const { text, piece } of [...all.toReversed(), ...all]) {
+    expect(new TextDecoder().decode(lastingBytes(piece))).toBe(text);
+    expect(piece.length).toBe(typeof piece === 'string' ? text.length : new TextEncoder().encode(text).length);
+  }
+});
+
 test('who has no weeks to show has no rows', () => {
   const built = builtAthlete([]);
-  expect(tableRows(TABLES.lines, context)({ ...built, weeks: [] })).toBe('');
+  const piecesOf = tablePieces(TABLES.lines, context);
+  for (const _ of [1, 2]) {
+    expect(tableRows(TABLES.lines, context)({ ...built, weeks: [] })).toBe('');
+    expect(piecesOf({ ...built, weeks: [] })).toBe('');
+  }
 });

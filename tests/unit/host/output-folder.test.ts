@@ -60,6 +60,22 @@ test('holds pieces of any length in their order, letters of several bytes among 
   }
 });
 
+test('writes bytes that are made late between other pieces, each time as they are then', async () => {
+  const shared = new Uint8Array(300_000);
+  const late = (value: number, length: number): { length: number; make: () => Uint8Array } => ({
+    length,
+    make: () => shared.subarray(0, length).fill(value),
+  });
+  const lengths = [10, 99_999, 300_000, 100_000, 100_000, 70_000];
+  await writeOutputFolder(folder, async ({ append }) => {
+    for (const [index, length] of lengths.entries()) {
+      append('late.csv', late(97 + index, length));
+      append('late.csv', '|');
+    }
+  });
+  expect(read('late.csv')).toBe(lengths.map((length, index) => `${'abcdef'[index]?.repeat(length)}|`).join(''));
+});
+
 test('takes the place of the last one, whose files that are no more are gone', async () => {
   await writeOutputFolder(folder, async ({ append }) => {
     append('old.html', 'old');
