@@ -62,9 +62,11 @@ function youthCeiling({ athlete, week, book, range }: WeekFacts, jumpedBefore: n
   if (age === undefined || age > getRuleValue(book, 'youth-ceiling', 'to', range)) return undefined;
   const young = age < getRuleValue(book, 'youth-ceiling', 'under', range);
   const first = young && jumpedBefore < getRuleValue(book, 'youth-ceiling', 'first-weeks', range);
+  const most = getRuleValue(book, 'youth-ceiling', 'most', range);
   return {
     by: 'youth-ceiling',
-    most: getRuleValue(book, 'youth-ceiling', first ? 'first' : 'most', range),
+    // A plan may set the later ceiling under that of the first weeks.
+    most: first ? Math.min(most, getRuleValue(book, 'youth-ceiling', 'first', range)) : most,
     params: { age, to: getRuleValue(book, 'youth-ceiling', 'to', range) },
     spans: changedBy(book, 'youth-ceiling', range),
   };

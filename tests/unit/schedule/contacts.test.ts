@@ -3,7 +3,7 @@ import { planOf } from '../plan/loaded.ts';
 import { describe, expect, it } from 'vitest';
 import type { Athlete, Pin, Plan } from '../../../src/plan/types.ts';
 import { day } from '../date.ts';
-import { athlete, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
+import { ALWAYS, athlete, EVERYBODY, HERE, peak, plan, slot } from './make-plan.ts';
 import { stages } from './stages.ts';
 
 const FOUR_MONTHS = { starts: '2027-01-04', ends: '2027-04-25' };
@@ -228,11 +228,17 @@ describe('pins', () => {
 
 describe('a child', () => {
   const child = athlete('beginner', 45, { born: { earliest: day('2014-06-01'), latest: day('2014-06-30') } });
-  const ceilings = (who = child): readonly number[] =>
-    stages(season({ slots: [slot(2)] }), who).contacts.map((week) => week.sessionCeiling);
+  const ceilings = (who = child, change: Partial<Plan> = {}): readonly number[] =>
+    stages(season({ slots: [slot(2)], ...change }), who).contacts.map((week) => week.sessionCeiling);
 
   it('has sixty a session for four weeks, then a hundred', () => {
     expect(ceilings().slice(0, 6)).toEqual([60, 60, 60, 60, 100, 100]);
+  });
+
+  it('has no more in the first weeks than a plan allows later', () => {
+    const parameters = new Map([['most', 50]]);
+    const change = { rule: 'youth-ceiling' as const, parameters, range: ALWAYS, who: EVERYBODY, because: 'so', span: HERE };
+    expect(ceilings(child, { ruleChanges: [change] }).slice(0, 6)).toEqual([50, 50, 50, 50, 50, 50]);
   });
 
   it('has no first weeks of jumping while away', () => {
