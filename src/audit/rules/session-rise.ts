@@ -3,6 +3,9 @@
 // fewer that the loading weeks of its block have room for.
 
 import { returnStageOn } from '../../plan/athlete-facts.ts';
+import { overlap } from '../../plan/applies.ts';
+import type { RuleId } from '../../library/rules.ts';
+import type { WeekKind } from '../../library/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { isoDate } from '../../util/days.ts';
 import { isEasy } from '../phases.ts';
@@ -19,7 +22,7 @@ export const sessionRise = auditRule('session-rise', (season, find) => {
     const loading = Math.max(Math.floor(((100 + percent(week)) * usual) / 100), usual + always(week));
     // The little that is left of a small session need not be shared among smaller ones.
     const easy = Math.max(Math.floor((VOLUME.easySession * usual) / 100), Math.min(VOLUME.smallestSession, loading));
-    const most = isEasy(week) ? easy : loading;
+    const most = isEasy(week) && !isFreed(season, week) ? easy : loading;
     for (const session of week.jumpSessions) {
       if (session.primer || session.contacts <= most) continue;
       find(week, {
@@ -29,6 +32,14 @@ export const sessionRise = auditRule('session-rise', (season, find) => {
     }
   }
 });
+
+/** Who waives how far a deload or a taper is cut frees its sessions as well: they are held like those of a loading week. */
+function isFreed({ waivers }: SeasonReading, { built, range }: WeekReading): boolean {
+  const rule = CUT_BY[built.kind];
+  return waivers.some((waiver) => waiver.rule === rule && overlap(waiver.range, range));
+}
+
+const CUT_BY: Partial<Record<WeekKind, RuleId>> = { deload: 'deload-depth', taper: 'taper-cut' };
 
 /** Undefined in phases that plan no sessions, and where a signed stage sets the sessions instead. */
 function usualSession(season: SeasonReading, week: WeekReading): number | undefined {

@@ -1,6 +1,6 @@
 import { describe, it } from 'vitest';
 import { expectFinding, expectSilent } from './found.ts';
-import { jumps, loading, place } from './make-build.ts';
+import { jumps, loading, place, waiver } from './make-build.ts';
 import type { WeekSpec } from './make-build.ts';
 
 const RULE = 'session-rise';
@@ -30,6 +30,17 @@ describe('session-rise', () => {
     expectFinding(RULE, { now: [10, 2], ...week(16, { kind: 'deload' }) }, 1);
     expectSilent(RULE, { now: [24, 2], ...week(18, { kind: 'deload' }) });
     expectFinding(RULE, { now: [24, 2], ...week(19, { kind: 'deload' }) }, 1);
+  });
+
+  it.each([
+    ['deload', 'deload-depth'],
+    ['taper', 'taper-cut'],
+  ] as const)('holds the sessions of a %s like those of a loading week where %s is waived', (kind, rule) => {
+    const plan = { waivers: [waiver(rule, 1)] };
+    expectSilent(RULE, { plan, ...week(130, { kind }) });
+    expectFinding(RULE, { plan, ...week(131, { kind }) }, 1);
+    expectFinding(RULE, { plan: { waivers: [waiver(rule, 2)] }, ...week(76, { kind }) }, 1);
+    expectFinding(RULE, { plan, ...week(76, { kind: 'hold' }) }, 1);
   });
 
   it('shares the usual week over the sessions that the phase has for the level', () => {
