@@ -110,7 +110,9 @@ function loadedDraft(sketch: Sketch, lifter: Lifter, loading: Loading): Draft | 
   if (max === undefined || load === undefined) return undefined;
   const prescription = withPins(lift, wanted, session);
   const reasons = [...before, ...loadReasons(lift, prescription, max, load), ...pinReasons(lift, session)];
-  if (!session.pins.loads.has(lift.id)) lifter.history.note(lift.id, load.loadGrams);
+  // A pin for one week makes the next no heavier than it would be, and lighter where what is pinned is lighter.
+  const pinned = session.pins.loads.get(lift.id)?.value ?? load.loadGrams;
+  lifter.history.note(lift.id, Math.min(pinned, load.loadGrams));
   return layDraft(sketch, { prescription, load, max, reasons }, loading);
 }
 
@@ -124,8 +126,8 @@ function prescribe(lift: Lift, place: PatternPlace, session: LiftSession, known:
     if (row === undefined) return undefined;
     return known ? loadedPrescription(lift, row, liftDay, standing) : reservePrescription(lift, row, liftDay, standing);
   }
-  const plain = assistancePrescription(lift, liftDay.scheme.assistance, liftDay, standing);
-  return known ? sharePrescription(lift, plain, liftDay, standing) : plain;
+  const { assistance } = liftDay.scheme;
+  return (known ? sharePrescription : assistancePrescription)(lift, assistance, liftDay, standing);
 }
 
 /** As many sets of loaded jumps as the session's contacts have room for. */

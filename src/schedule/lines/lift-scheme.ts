@@ -91,21 +91,49 @@ function youthMost(standing: Standing): number {
   return cleared.has('loads') ? values.youthClearedPercent : values.youthMostPercent;
 }
 
-/** A main lift without a known maximum: the same reps, with as much in reserve as the row's share would leave, or more. */
-export function reservePrescription(lift: Lift, row: LoadStep, day: LiftDay, standing: Standing): Prescription {
-  if (lift.loading === 'body' || lift.loading === 'band') return bodyPrescription(lift, row, day, standing);
-  const light = lift.lower && !day.heavyAllowed;
-  const most = Math.min(levelMost(standing.level), youthMost(standing));
+/**
+ * A main lift without a known maximum: the same reps, with as much in reserve as the row's share would leave, or more.
+ * Undefined where no number of reps is as light as it has to be.
+ */
+export function reservePrescription(
+  lift: Lift,
+  row: LoadStep,
+  day: LiftDay,
+  standing: Standing,
+): Prescription | undefined {
+  if (isWeightless(lift)) return bodyPrescription(lift, row, day, standing);
+  const light = isLight(lift, day);
   const reps = clamp(lift, light || standing.youngLifter ? Math.max(row.reps, LIFTING.lightReps) : row.reps);
   const young = standing.youngLifter ? LIFTING.youthReserve : 0;
   const wanted = Math.max(LIFTING.unknownMaxReserve, day.leastReserve, repsAtPercent(row.percent) - reps) + young;
-  const fits = (reserve: number): boolean => {
+  const reserve = Math.min(wanted, LIFTING.mostReserve);
+  const most = Math.min(levelMost(standing.level), youthMost(standing));
+  const plain = { sets: easySets(row.sets, day), reps, reserve, ...(light ? { heldBy: 'not-heavy' } : {}) };
+  return asLight(lift, plain, most, light ? day.heavyFrom : undefined);
+}
+
+interface WithReserve extends Prescription {
+  readonly reserve: number;
+}
+
+/** Done with the body's own weight, or with a band. */
+const isWeightless = ({ loading }: Lift): boolean => loading === 'body' || loading === 'band';
+
+const isLight = (lift: Lift, day: LiftDay): boolean => lift.lower && !day.heavyAllowed;
+
+/**
+ * The reps with more in reserve, and then more of them, until by the load chart they are `most` per cent of the maximum
+ * or less, and under `under`. Undefined where neither is enough.
+ */
+function asLight(lift: Lift, plain: WithReserve, most: number, under: number | undefined): Prescription | undefined {
+  let { reps, reserve } = plain;
+  const fits = (): boolean => {
     const percent = percentForReps(reps + reserve) ?? LIFTING.beyondChart;
-    return percent <= most && (!light || percent < day.heavyFrom);
+    return percent <= most && (under === undefined || percent < under);
   };
-  let reserve = Math.min(wanted, LIFTING.mostReserve);
-  while (reserve < LIFTING.mostReserve && !fits(reserve)) reserve += 1;
-  return { sets: easySets(row.sets, day), reps, reserve, ...(light ? { heldBy: 'not-heavy' } : {}) };
+  while (reserve < LIFTING.mostReserve && !fits()) reserve += 1;
+  while (reps < lift.reps.to && !fits()) reps += 1;
+  return fits() ? { ...plain, reps, reserve } : undefined;
 }
 
 function bodyPrescription(lift: Lift, row: LoadStep, day: LiftDay, standing: Standing): Prescription {
@@ -114,21 +142,35 @@ function bodyPrescription(lift: Lift, row: LoadStep, day: LiftDay, standing: Sta
   return lift.held === true ? { sets, reps } : { sets, reps, reserve: day.scheme.assistance.reserve };
 }
 
-/** Assistance and trunk: reps with reserve, the reserve larger for the young. */
-export function assistancePrescription(lift: Lift, step: ReserveStep, day: LiftDay, standing: Standing): Prescription {
-  const sets = easySets(step.sets, day);
-  if (lift.held === true) return { sets, reps: holdSeconds(lift, standing) };
+/**
+ * Assistance and trunk without a known maximum: reps with reserve. Undefined where no number of reps is as light as it has
+ * to be.
+ */
+export function assistancePrescription(
+  lift: Lift,
+  step: ReserveStep,
+  day: LiftDay,
+  standing: Standing,
+): Prescription | undefined {
+  if (lift.held === true) return { sets: easySets(step.sets, day), reps: holdSeconds(lift, standing) };
+  const plain = plainAssistance(lift, step, day, standing);
+  if (isWeightless(lift)) return plain;
+  return asLight(lift, plain, youthMost(standing), isLight(lift, day) ? day.heavyFrom : undefined);
+}
+
+/** The reps of the phase, with a reserve that is larger for the young. */
+function plainAssistance(lift: Lift, step: ReserveStep, day: LiftDay, standing: Standing): WithReserve {
   const reserve = step.reserve + (standing.youngLifter ? LIFTING.youthReserve : 0);
-  return { sets, reps: clamp(lift, Math.max(step.reps, lightReps(lift))), reserve };
+  return { sets: easySets(step.sets, day), reps: clamp(lift, Math.max(step.reps, lightReps(lift))), reserve };
 }
 
 /** Lifts made for many reps get more of them than the phase's heavier assistance. */
 const lightReps = (lift: Clamped): number => (lift.reps.to >= LIFTING.manyReps ? LIFTING.bodyReps : 0);
 
-/** The share of a known maximum that stands for reps with so many in reserve. */
-export function sharePrescription(lift: Lift, plain: Prescription, day: LiftDay, standing: Standing): Prescription {
-  const reserve = Math.max(plain.reserve ?? 0, day.leastReserve);
-  const percent = percentForReps(plain.reps + reserve) ?? LIFTING.beyondChart;
+/** Assistance by a known maximum: the share of it that stands for the reps with so many in reserve. */
+export function sharePrescription(lift: Lift, step: ReserveStep, day: LiftDay, standing: Standing): Prescription {
+  const plain = plainAssistance(lift, step, day, standing);
+  const percent = percentForReps(plain.reps + Math.max(plain.reserve, day.leastReserve)) ?? LIFTING.beyondChart;
   return loadedPrescription(lift, { sets: plain.sets, reps: plain.reps, percent }, { ...day, easy: false }, standing);
 }
 

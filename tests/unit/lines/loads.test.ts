@@ -11,6 +11,7 @@ import type { BuiltLine } from '../../../src/build/types.ts';
 import { saidShare } from '../../../src/schedule/lines/maxima.ts';
 import { makeLoad, plateStep } from '../../../src/schedule/lines/plates.ts';
 import {
+  ALWAYS,
   athlete,
   bornOn,
   EVERYBODY,
@@ -167,6 +168,16 @@ describe('loads', () => {
     expect(loads[4]?.reasons.map((reason) => reason.by)).toContain('load-step');
   });
 
+  test('steps up from what a pin made light, and not from what one made heavy', () => {
+    const second = { from: START + 7, until: START + 13 };
+    const grams = (pinned: number): readonly (number | undefined)[] => {
+      const pins = [pin([{ kind: 'load', loadsGrams: new Map([['back-squat', pinned]]) }], { range: second })];
+      return squats(squatter(100), weeks('strength', 3), { pins }).map((line) => line?.loadGrams);
+    };
+    expect(grams(40_000)).toEqual([80_000, 40_000, 42_500]);
+    expect(grams(90_000)).toEqual([80_000, 90_000, 85_000]);
+  });
+
   test('stay under what counts as heavy where the session may not be', () => {
     const light = weeks('power', 2, { sessions: [{ ...lifting, heavyAllowed: false }] });
     const made = makeLines(squatter(), light).value.flat();
@@ -242,6 +253,37 @@ describe('young lifters', () => {
         expect(line.reps).toBeGreaterThan(1);
         if (line.reserve !== undefined) expect(line.reserve).toBeGreaterThanOrEqual(3);
       }
+    }
+  });
+});
+
+describe('without a maximum', () => {
+  const change = (rule: 'youth-load' | 'lift-spacing', parameter: string, value: number): Partial<Plan> => ({
+    ruleChanges: [
+      { rule, parameters: new Map([[parameter, value]]), range: ALWAYS, who: EVERYBODY, because: 'so', span: HERE },
+    ],
+  });
+  const weightless: ReadonlySet<string> = new Set(['body', 'band', 'medicine-ball']);
+  const shares = (who: Athlete, plan: Partial<Plan>): readonly number[] =>
+    LIFTING_PHASES.flatMap((phase) => makeLines(who, weeks(phase, 6), plan).value.flat())
+      .flatMap((session) => session.lines)
+      .filter(({ exercise, kind }) => kind === 'lift' && !weightless.has(getLift(exercise).loading))
+      .flatMap(({ reps, reserve }) => (reserve === undefined ? [] : [percentForReps(reps + reserve) ?? 0]));
+
+  test.each([75, 70, 60])('the young keep enough in reserve for a share of %i per cent, too', (most) => {
+    const child = athlete('beginner', { born: bornOn('2012-06-01') });
+    const found = shares(child, change('youth-load', 'most', most));
+    expect(found.length).toBeGreaterThan(0);
+    expect(Math.max(...found)).toBeLessThanOrEqual(most);
+  });
+
+  test.each([80, 75, 70])('a session that may not be heavy has nothing that is heavy from %i per cent on', (heavy) => {
+    const light: SessionSpec = { lifts: true, heavyAllowed: false };
+    const plan = change('lift-spacing', 'heavy', heavy);
+    for (const phase of LIFTING_PHASES) {
+      const made = makeLines(athlete('intermediate'), weeks(phase, 6, { sessions: [light] }), plan).value.flat();
+      expect(made.some((session) => session.lines.length > 0)).toBe(true);
+      expect(made.filter((session) => session.heavy)).toEqual([]);
     }
   });
 });

@@ -237,7 +237,14 @@ describe('a child', () => {
 
   it('has no more in the first weeks than a plan allows later', () => {
     const parameters = new Map([['most', 50]]);
-    const change = { rule: 'youth-ceiling' as const, parameters, range: ALWAYS, who: EVERYBODY, because: 'so', span: HERE };
+    const change = {
+      rule: 'youth-ceiling' as const,
+      parameters,
+      range: ALWAYS,
+      who: EVERYBODY,
+      because: 'so',
+      span: HERE,
+    };
     expect(ceilings(child, { ruleChanges: [change] }).slice(0, 6)).toEqual([50, 50, 50, 50, 50, 50]);
   });
 
