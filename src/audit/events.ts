@@ -1,6 +1,7 @@
 // How a day lies to an athlete's competitions, and which sessions lie too near before one. Called by the rules on days
 // before and after competitions; what is too near each says with parameters of its own.
 
+import { EVE_DAYS } from '../library/leg-sparing.ts';
 import type { Competition } from '../plan/types.ts';
 import type { RelatedPlace } from '../diagnostics/types.ts';
 import { isoDate } from '../util/days.ts';
@@ -17,20 +18,19 @@ interface Ahead {
   readonly wanted: number;
 }
 
-/** The competition whose days, or the free days before it, hold this day; the first in order of date. */
-function competitionAhead(
+/** The competitions whose days, or the free days before them, hold this day, in order of date. */
+function competitionsAhead(
   season: SeasonReading,
   week: WeekReading,
   day: Day,
   free: { readonly peak: Parameter<number>; readonly match: Parameter<number> },
-): Ahead | undefined {
-  for (const competition of season.competitions) {
+): readonly Ahead[] {
+  return season.competitions.flatMap((competition) => {
     const { from, until } = competition.range;
-    if (until < day) continue;
+    if (until < day) return [];
     const wanted = (competition.prepare === 'peak' ? free.peak : free.match)(week);
-    if (day >= from - wanted) return { competition, days: Math.max(0, from - day), wanted };
-  }
-  return undefined;
+    return day < from - wanted ? [] : { competition, days: Math.max(0, from - day), wanted };
+  });
 }
 
 export interface TooNear {
@@ -43,6 +43,8 @@ export interface TooNear {
     readonly wanted: number;
   };
   readonly related: readonly RelatedPlace[];
+  /** Whether it stands on the eve of a competition, which is then the one that is told of, or on one of its days. */
+  readonly eve: boolean;
 }
 
 /** Those of the sessions that stand on a day of a competition or on the days before it that the rule keeps free. */
@@ -55,7 +57,9 @@ export function sessionsTooNear(
   const free = { peak: season.parameter(rule, 'peak'), match: season.parameter(rule, 'match') };
   return sessions.flatMap((session) => {
     const week = season.weekOf(session);
-    const ahead = competitionAhead(season, week, session.day, free);
+    const all = competitionsAhead(season, week, session.day, free);
+    const onEve = all.find(({ competition: { prepare }, days }) => days <= EVE_DAYS[prepare]);
+    const ahead = onEve ?? all[0];
     if (ahead === undefined) return [];
     const { competition, days, wanted } = ahead;
     return {
@@ -63,6 +67,7 @@ export function sessionsTooNear(
       week,
       params: { date: isoDate(session.day), competition: competition.name, found: days, wanted },
       related: [{ span: competition.span, message: 'the competition' }],
+      eve: onEve !== undefined,
     };
   });
 }

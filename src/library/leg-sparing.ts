@@ -1,6 +1,6 @@
 // What lifting near a competition leaves out, so that nobody competes on sore legs: heavy and eccentric leg work stands
 // early in the week (S12). How many days count as the eve, and what goes then, is common practice, no source (C). Read by
-// the stages that place sessions and write their lines.
+// the stages that place sessions and write their lines; the audit reads the numbers and does its own sums.
 
 import type { PatternPlace } from './lifting.ts';
 import type { LiftPattern } from './types.ts';
@@ -12,7 +12,10 @@ import type { LiftPattern } from './types.ts';
 export type LegSparing = 'lowered' | 'eve';
 
 /** Days before a competition that count as its eve. Who trains through one as usual lifts on its eve too. */
-const EVE_DAYS = { peak: 2, freshen: 1, through: 0 } as const;
+export const EVE_DAYS = { peak: 2, freshen: 1, through: 0 } as const;
+
+/** A hinge lowered for so many seconds, as a Romanian deadlift, lengthens the hamstrings under load: not on an eve. C. */
+export const SLOW_HINGE_SECONDS = 3;
 
 /** Nothing but lowering under load, which leaves the most soreness behind. */
 const LOWERED: ReadonlySet<LiftPattern> = new Set(['hamstring-eccentric']);
@@ -28,9 +31,19 @@ export function legSparing(days: number, prepare: keyof typeof EVE_DAYS): LegSpa
   return days <= EVE_DAYS[prepare] ? 'eve' : 'lowered';
 }
 
-/** The places of a lift session that are left. A main lift stays, light: that is better than none (R7). */
+/**
+ * The places of a lift session that are left. A main lift stays, light: that is better than none (R7). On an eve it is
+ * one, and none that is lowered slowly by the hamstrings.
+ */
 export function sparePlaces(places: readonly PatternPlace[], sparing: LegSparing | undefined): readonly PatternPlace[] {
   if (sparing === undefined) return places;
-  const spared = sparing === 'eve' ? LEGS : LOWERED;
-  return places.filter((place) => place.part === 'main' || !spared.has(place.pattern));
+  if (sparing === 'lowered') return places.filter((place) => place.part === 'main' || !LOWERED.has(place.pattern));
+  return places.flatMap((place) => {
+    if (!LEGS.has(place.pattern)) return place;
+    // Half squats stand beside another main lift.
+    if (place.part !== 'main' || place.depth !== undefined) return [];
+    return place.pattern === 'hinge' ? BRISK_HINGE : place;
+  });
 }
+
+const BRISK_HINGE: PatternPlace = { pattern: 'hinge', part: 'main', brisk: true };

@@ -156,6 +156,8 @@ export interface PatternPlace {
   readonly part: 'main' | 'assistance' | 'trunk';
   /** Only by a lift of this depth. */
   readonly depth?: 'half';
+  /** Only by a lift that isn't lowered slowly. */
+  readonly brisk?: boolean;
   /** Only by a lift whose own maximum is known. */
   readonly withMax?: boolean;
 }

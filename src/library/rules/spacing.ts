@@ -68,7 +68,8 @@ export const SPACING_RULES: readonly RuleRow[] = [
   },
   {
     id: 'lift-event-gap',
-    holds: 'Heavy lifting for legs and hips stays away from the days before a competition.',
+    holds:
+      'Heavy lifting for legs and hips, and lowering for the hamstrings, stay away from the days before a competition; on its eve, two days before a peak and one before a competition to be fresh for, the legs have one light main lift and no more.',
     parameters: [
       parameter('match', 2, 'days', 'larger', 'days kept free before a match'),
       parameter('peak', 4, 'days', 'larger', 'days kept free before a peak'),

@@ -16,7 +16,7 @@ export type LightCause =
 
 /**
  * What keeps lower-body lifting light on a day, or undefined where it may be heavy. `days` from the one to the other. Of
- * several competitions the one whose eve it is, else the first of the plan.
+ * several competitions the one whose eve it is, else the first of the plan that is ahead, before a peak that has passed.
  */
 export function findLightCause(
   season: SeasonDays,
@@ -29,7 +29,10 @@ export function findLightCause(
   for (const competition of season.competitions) {
     const days = competition.range.from - cell.day;
     if (days >= 0 && days <= gapBefore(competition, rules)) return { by: 'lift-event-gap', competition, days };
-    if (isPassed(competition, week, cell)) return { by: 'after-peak', competition, days: -days };
+  }
+  for (const competition of season.competitions) {
+    if (!isPassed(competition, week, cell)) continue;
+    return { by: 'after-peak', competition, days: cell.day - competition.range.from };
   }
   return findTestBeside(season, rules, cell);
 }

@@ -2,6 +2,7 @@
 // phase and the kit allow; a main lift rather one whose maximum is known. Called for every lift session; what doesn't
 // depend on maxima is cached by ladder.
 
+import { SLOW_HINGE_SECONDS } from '../../library/leg-sparing.ts';
 import type { Lift, PhaseId } from '../../library/types.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { boundedCache } from './bounded-cache.ts';
@@ -20,7 +21,7 @@ export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSecond
   for (const lift of lifts.values()) patterns.set(lift.pattern, [...(patterns.get(lift.pattern) ?? []), lift]);
   const cache = boundedCache<readonly Lift[]>(CHOICES_KEPT);
   return (place, ladder, phase) =>
-    cache(`${ladder.number}|${phase}|${place.pattern}|${place.depth ?? ''}`, () =>
+    cache(`${ladder.number}|${phase}|${place.pattern}|${place.depth ?? ''}|${place.brisk ?? ''}`, () =>
       (patterns.get(place.pattern) ?? []).filter(
         (lift) =>
           suits(lift, place) &&
@@ -46,6 +47,7 @@ export const liftBars = (lift: Lift, ladder: Ladder, phase: PhaseId): readonly R
 
 /** Half and quarter squats stand only where they are asked for: no load carries over from one depth to another. */
 function suits(lift: Lift, place: PatternPlace): boolean {
+  if (place.brisk === true && lift.eccentricSeconds >= SLOW_HINGE_SECONDS) return false;
   if (place.depth !== undefined) return lift.depth === place.depth;
   return lift.depth !== 'half' && lift.depth !== 'quarter';
 }

@@ -233,8 +233,8 @@ function liftPlaces(
     `${lifting.ladder.number}|${people}|${day}|${liftSessions}|${turn}|${short}|${session.spares}`,
     () => {
       const all = sessionPatterns(phase, liftSessions, liftIndex, index);
-      const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : sparePlaces(all, session.spares);
-      return sharePlaces(patterns, groups.lifts, lifting);
+      const patterns = short ? all.filter((one) => one.part === 'main').slice(-1) : all;
+      return sharePlaces(sparePlaces(patterns, session.spares), groups.lifts, lifting);
     },
   );
 }

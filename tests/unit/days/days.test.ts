@@ -409,6 +409,12 @@ describe('matches', () => {
     expect(sparing('peak')).toEqual([undefined, 'lowered', 'lowered', 'eve', 'eve']);
   });
 
+  it('keep it off sore legs behind a peak of the same week too', () => {
+    const competitions = [{ ...match('2027-01-05'), prepare: 'peak' as const }, match('2027-01-09')];
+    const { value } = daysOfSeason({ weeks: [{ phase: 'maintenance' }], plan: { slots: [slot(4)], competitions } });
+    expect(value[0]?.sessions.find((session) => session.lifts)?.spares).toBe('lowered');
+  });
+
   it('leave their eve free of lifting that has another day, and say so', () => {
     const inWeek = (prepare: Competition['prepare']) =>
       daysOfSeason({

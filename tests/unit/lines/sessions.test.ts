@@ -698,6 +698,25 @@ describe('lifting near a competition', () => {
     expect(legs([{ heavyAllowed: false }]).length).toBeGreaterThan(1);
     expect(legs([{ heavyAllowed: false, spares: 'eve' }])).toEqual(['back-squat']);
   });
+
+  test('has no hinge on the eve that the hamstrings lower slowly', () => {
+    const light = { heavyAllowed: false } as const;
+    expect(legs([light, { ...light, spares: 'lowered' }])).toContain('romanian-deadlift');
+    expect(legs([light, { ...light, spares: 'eve' }])).toEqual(['single-leg-hip-bridge']);
+    expect(legs([light, { ...light, spares: 'eve', shortLift: true }])).toEqual(['single-leg-hip-bridge']);
+  });
+
+  test('has no half squats beside another main lift on the eve', () => {
+    const lifts = new Map([max('half-squat', 180)]);
+    const last = (spares: 'lowered' | 'eve'): readonly string[] => {
+      const sessions = [{}, { spares }].map((spec) => ({ lifts: true, heavyAllowed: false, ...spec }));
+      const made = makeLines(athlete('intermediate', { lifts }), [{ phase: 'power', sessions }]).value[0]?.at(-1);
+      return linesOf(made).map((one) => one.exercise);
+    };
+    expect(last('lowered')).toContain('half-squat');
+    expect(last('eve')).not.toContain('half-squat');
+    expect(last('eve')).toContain('single-leg-hip-bridge');
+  });
 });
 
 describe('a session that nothing fits', () => {

@@ -92,21 +92,21 @@ export const spacingFindings = {
   },
   'rule/lift-event-gap': {
     severity: 'warning',
-    summary: 'heavy leg work too close before a competition',
-    explanation: 'Heavy lifting for legs and hips belongs early in a week with a match, and days ahead of a peak.',
+    summary: 'leg work too close before a competition',
+    explanation:
+      'Heavy lifting for legs and hips belongs early in a week with a match, and days ahead of a peak; so does what the hamstrings lower, which leaves them sore for days (S12). On the eve, two days before a peak and one before a competition to be fresh for, the legs have one light main lift, a squat or a hinge that is not lowered slowly, and no more: no Romanian deadlifts, no split squats, no calf raises. Fast pulls are not counted. How many days count as the eve, and what stays, is common practice, no source.',
     bad: 'thursday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]     # a match on saturday',
     good: 'tuesday: [{ lift: back-squat, sets: 5, reps: 3, percent: 90 % }]',
-    message: ({
-      athlete,
-      date,
-      competition,
-      found,
-      wanted,
-    }: On & { competition: string; found: number; wanted: number }) =>
-      found <= 0
-        ? `${athlete}: heavy leg work on ${date}, a day of ${competition}`
-        : `${athlete}: heavy leg work on ${date}, ${days(found)} before ${competition}, and the ${wanted === 1 ? 'day' : `${wanted} days`} before it stay free of it`,
-    help: () => 'move it further ahead, or make it light',
+    message: ({ athlete, date, competition, found, wanted, what, lifts }: LiftEventGap) => {
+      const on = `${athlete}: ${what === 'heavy' ? 'heavy leg work' : lifts} on ${date}`;
+      if (found <= 0) return `${on}, a day of ${competition}`;
+      const before = `${on}, ${days(found)} before ${competition}`;
+      if (what === 'eve') return `${before}: on its eve the legs have one light main lift and no more`;
+      const free = wanted === 1 ? 'day' : `${wanted} days`;
+      return `${before}, and the ${free} before it stay free of ${what === 'heavy' ? 'it' : 'what the hamstrings lower'}`;
+    },
+    help: ({ what }: LiftEventGap) =>
+      what === 'heavy' ? 'move it further ahead, or make it light' : 'move it further ahead, or leave it out this week',
   },
   'rule/congested-week': {
     severity: 'warning',
@@ -158,3 +158,14 @@ export const spacingFindings = {
     help: () => 'keep one day free of training, practice and matches',
   },
 } as const satisfies Entries;
+
+type LiftEventGap = On & {
+  readonly competition: string;
+  /** Days from the session to it, and those that stay free. */
+  readonly found: number;
+  readonly wanted: number;
+  /** Which half of the rule: the load, what the hamstrings lower, or more than an eve has. */
+  readonly what: 'heavy' | 'lowered' | 'eve';
+  /** Ids of the lifts that are too much, with commas; empty where it is the load. */
+  readonly lifts: string;
+};
