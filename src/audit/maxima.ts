@@ -23,7 +23,7 @@ export function findingsOnMaxima(plan: Plan, built: BuiltAthlete): readonly Diag
     ...unusedMaxima(plan, built, loaded),
     ...maximaTooFar(plan, built.athlete, loaded),
     ...kilosOfNoMaximum(plan, built.athlete, loaded),
-    ...kilosFarUnder(built.athlete, loaded),
+    ...kilosFarUnder(plan, built.athlete, loaded),
   ];
 }
 
@@ -97,6 +97,7 @@ function kilosOfNoMaximum(plan: Plan, athlete: Athlete, { lifts, kilos }: Loaded
       athlete: athlete.id,
       lift,
       kilos: (line.loadGrams ?? 0) / GRAMS_A_KILO,
+      units: plan.season.units,
       date: isoDate(day),
       days: days.size,
     };
@@ -106,7 +107,7 @@ function kilosOfNoMaximum(plan: Plan, athlete: Athlete, { lifts, kilos }: Loaded
 }
 
 /** Told once of each lift and place: of the first day, with the number of the others. */
-function kilosFarUnder(athlete: Athlete, { lifts, coarse }: LoadedLines): readonly Diagnostic[] {
+function kilosFarUnder({ season }: Plan, athlete: Athlete, { lifts, coarse }: LoadedLines): readonly Diagnostic[] {
   return [...coarse.values()].map(({ line, session, days }) => {
     const lift = lifts.get(line.exercise);
     const { percent = 0, grams = 0 } = platesOf(line) ?? {};
@@ -119,6 +120,7 @@ function kilosFarUnder(athlete: Athlete, { lifts, coarse }: LoadedLines): readon
       asked: Number(percent),
       wanted: Math.floor(Number(grams) / HALF_KILO) / 2,
       kilos: (line.loadGrams ?? 0) / GRAMS_A_KILO,
+      units: season.units,
     };
     const max = lift === undefined ? undefined : maxBehind(athlete, lift);
     const related = max === undefined ? [] : [{ span: max.span, message: 'the maximum is here' }];

@@ -4,6 +4,7 @@ import type { Span } from '../source/types.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import type { DirectionShares, KitId } from '../library/types.ts';
 import type { DayRange, Origin, Who } from './common-types.ts';
+import type { Units } from '../util/quantities.ts';
 
 export interface Season {
   readonly title: string;
@@ -13,7 +14,7 @@ export interface Season {
   readonly ends: Day;
   readonly endsOrigin: Origin;
   readonly weekStarts: Weekday;
-  readonly units: 'metric' | 'imperial';
+  readonly units: Units;
   /** IANA name; absent: times are floating. */
   readonly timeZone?: string;
   /** Ordered, not overlapping. */

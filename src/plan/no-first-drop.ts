@@ -14,7 +14,7 @@ export function noFirstDrop(plan: Plan): readonly Diagnostic[] {
   const barred = plan.athletes.filter((athlete) => isCleared(plan, athlete) && !hasFirstBox(plan, athlete));
   const [first] = barred;
   if (first === undefined) return [];
-  const params = { athletes: idsOf(barred), cm: ALLOTTING.firstDropCm };
+  const params = { athletes: idsOf(barred), cm: ALLOTTING.firstDropCm, units: plan.season.units };
   return [problem('plan/no-first-drop', { span: first.span, path: `athletes.${first.id}`, params })];
 }
 

@@ -215,7 +215,13 @@ function areMaximaPossible(scope: Scope, athlete: string, { lifts, massGrams }: 
     const most = inMachine ? MOST_MAXIMUM.inMachineGrams : free;
     if (grams <= most) continue;
     isFine = false;
-    const params = { athlete, lift, kilos: Math.ceil(grams / GRAMS_A_KILO), most: most / GRAMS_A_KILO };
+    const params = {
+      athlete,
+      lift,
+      kilos: Math.ceil(grams / GRAMS_A_KILO),
+      most: most / GRAMS_A_KILO,
+      units: scope.units,
+    };
     scope.report(problem('plan/impossible-max', { params, span, path: `athletes.${athlete}.lifts.${lift}`, athlete }));
   }
   return isFine;

@@ -13,6 +13,7 @@ import type { Day, Weekday } from '../util/days.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { reportEndBeforeStart } from './scope.ts';
 import type { DayRange, Origin, Season } from './types.ts';
+import type { Units } from '../util/quantities.ts';
 
 /** Longer seasons are two plans. */
 const MOST_WEEKS = 104;
@@ -28,6 +29,7 @@ export interface SeasonFrame {
   readonly range?: DayRange;
   readonly weekStarts: Weekday;
   readonly sport: SportProfile;
+  readonly units: Units;
 }
 
 /**
@@ -38,14 +40,15 @@ export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const item = authored.season;
   if (item === undefined) {
     if (!authored.misshapen.has('season')) report(problem('plan/no-season', { span: authored.start }));
-    return { weekStarts: MONDAY, sport: getGeneral() };
+    return { weekStarts: MONDAY, sport: getGeneral(), units: 'metric' };
   }
   const sport = sportOf(item, report);
   const inSeason = inSeasonOf(item, report);
   const timeZone = timeZoneOf(item, report);
   const weekStarts = item.value['week-starts'] ?? MONDAY;
   const end = endOf(authored, item, weekStarts, report);
-  const frame = { weekStarts, sport };
+  const units = item.value.units ?? 'metric';
+  const frame = { weekStarts, sport, units };
   if (item.value.starts === undefined || end === undefined) return frame;
   const range = { from: item.value.starts, until: end.day };
   if (!isReasonable(item, range, weekStarts, report)) return frame;
@@ -57,7 +60,7 @@ export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
     ends: range.until,
     endsOrigin: end.origin,
     weekStarts,
-    units: item.value.units ?? 'metric',
+    units,
     ...(timeZone !== undefined && { timeZone }),
     inSeason,
     ...(sport.directions !== undefined && { directions: sport.directions }),

@@ -14,6 +14,7 @@ import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { didYouMean } from '../language/words.ts';
 import type { DayRange, Who } from './types.ts';
+import type { Units } from '../util/quantities.ts';
 
 export interface Scope {
   readonly authored: Authored;
@@ -26,6 +27,7 @@ export interface Scope {
   readonly isFramed: boolean;
   readonly weekStarts: Weekday;
   readonly sport: SportProfile;
+  readonly units: Units;
   readonly report: (diagnostic: Diagnostic) => void;
   /** `did you mean …?` for a name that isn't known; asked for the first few only, as each is a search through all. */
   readonly guess: (name: string, known: Iterable<string>) => string | undefined;

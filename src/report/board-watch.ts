@@ -9,7 +9,7 @@ import type { Day } from '../util/days.ts';
 import type { Attendance } from './attendance.ts';
 import { exerciseName } from './exercise-words.ts';
 import { limitWords } from './limit-words.ts';
-import { heightWords } from './quantities.ts';
+import { heightWords } from '../util/quantities.ts';
 
 export interface Cue {
   readonly name: string;

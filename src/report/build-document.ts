@@ -20,7 +20,7 @@ import type { JsonObject } from './json-value.ts';
 import { planFacts } from './plan-facts.ts';
 import { createPlaces } from './places.ts';
 import type { Places } from './places.ts';
-import { exactKilos } from './quantities.ts';
+import { exactKilos } from '../util/quantities.ts';
 import { selectedSessions, selectedWeeks, selectsDay, selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 

@@ -6,7 +6,7 @@ import type { Athlete, DayRange, Pin, PinEffect, Plan, RuleChange, Waiver, Who }
 import { WEEKDAY_NAMES } from '../util/days.ts';
 import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
-import { loadWords } from './quantities.ts';
+import { loadWords } from '../util/quantities.ts';
 import { amountWords } from './rule-report.ts';
 import { kindWords } from './week-words.ts';
 
@@ -26,7 +26,7 @@ export type NameOf = (athlete: Athlete) => string;
 /** Pins, then changed rules, in the order of the plan. `nameOf` says what athletes are called on the page. */
 export const decisionsOf = (plan: Plan, nameOf: NameOf): readonly Decision[] => [
   ...plan.pins.map((pin) => decision(plan, pin, pinWords(plan, pin), nameOf)),
-  ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(change), nameOf)),
+  ...plan.ruleChanges.map((change) => decision(plan, change, ruleWords(plan, change), nameOf)),
 ];
 
 /** Waivers in the order of the plan, for the season as a whole; who only wants those in force picks by their days. */
@@ -61,10 +61,10 @@ const waiverWords = ({ rule, decided }: Waiver): string =>
   `${ruleName(rule)} waived${decided === undefined ? '' : `, decided by ${decided}`}`;
 
 /** `weekly rise: most rise over the adapted volume 8 %`. */
-function ruleWords({ rule, parameters }: RuleChange): string {
+function ruleWords({ season }: Plan, { rule, parameters }: RuleChange): string {
   const values = [...parameters].map(([name, value]) => {
     const known = findParameter(rule, name);
-    return known === undefined ? `${name} ${value}` : `${known.says} ${amountWords(value, known.unit)}`;
+    return known === undefined ? `${name} ${value}` : `${known.says} ${amountWords(value, known.unit, season.units)}`;
   });
   return `${ruleName(rule)}: ${values.join(', ')}`;
 }

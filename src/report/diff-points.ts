@@ -19,8 +19,8 @@ import type { Day } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
 import type { Exercises } from './exercise-words.ts';
-import { heightWords, loadWords, restWords } from './quantities.ts';
-import type { Units } from './quantities.ts';
+import { heightWords, loadWords, restWords } from '../util/quantities.ts';
+import type { Units } from '../util/quantities.ts';
 import { kindWords, LEFT_OUT } from './week-words.ts';
 
 /** `share`: how a week's contacts are shared out, told where the week's are the same. */

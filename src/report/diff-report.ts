@@ -13,6 +13,7 @@ import type { Point, PointKind, PointWords } from './diff-points.ts';
 import { editNotes } from './edit-words.ts';
 import type { EditNote } from './edit-words.ts';
 import { createPlaces } from './places.ts';
+import type { Units } from '../util/quantities.ts';
 
 export interface ReportedEdit {
   readonly words: string;
@@ -55,6 +56,8 @@ export interface DiffReport {
   readonly printAgain: readonly DiffSection[];
   readonly after: readonly DiffSection[];
   readonly totals: Pick<BuildDiff, 'before' | 'after' | 'underWay'>;
+  /** What loads and heights are told in. */
+  readonly units: Units;
 }
 
 export interface DiffFacts {
@@ -70,7 +73,7 @@ type Known = Pick<Side, 'plan' | 'units'>;
 
 /** Undefined where there is nothing to tell. */
 export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | undefined {
-  const notes = editNotes(diff.edits ?? []);
+  const notes = editNotes(diff.edits ?? [], facts.after.units);
   const words = wordsOf(facts);
   const { trials } = facts;
   const causes = { notes, words, ...(trials !== undefined && { trials }) };
@@ -86,6 +89,7 @@ export function reportDiff(diff: BuildDiff, facts: DiffFacts): DiffReport | unde
     printAgain: sectionsOf(told.filter(isOut)),
     after: sectionsOf(told.filter((one) => !isOut(one))),
     totals: { before: diff.before, after: diff.after, underWay: diff.underWay },
+    units: facts.after.units,
   };
 }
 

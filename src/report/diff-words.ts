@@ -4,7 +4,8 @@
 import type { SheetTotals } from '../diff/types.ts';
 import { NONE } from './diff-points.ts';
 import type { DiffGroup, DiffReport, DiffSection } from './diff-report.ts';
-import { GRAMS_A_KILO } from '../util/units.ts';
+import { loadNumber, loadUnit } from '../util/quantities.ts';
+import type { Units } from '../util/quantities.ts';
 import { counted } from '../util/counted.ts';
 import { inWords } from '../util/in-words.ts';
 
@@ -31,7 +32,7 @@ export const NOT_TOLD_APART =
   'The edits were too many to try one by one: changes stand under the edits nearest to them, and may have come of others.';
 
 /** `contacts 165 → 150`, `Back squat 72.5 kg → 75 kg`, `contacts -10 to -45`. */
-export function pointWords({ point, range }: DiffGroup): string {
+export function pointWords({ point, range }: DiffGroup, { units }: Pick<DiffReport, 'units'>): string {
   const { before, after } = point;
   const subject = point.subject === '' ? SUBJECTS[point.kind] : point.subject;
   if (point.kind === 'blocked' && before === NONE) return `${subject} ${after}`;
@@ -39,9 +40,13 @@ export function pointWords({ point, range }: DiffGroup): string {
   if (after === NONE) return `${subject} out: ${before}`;
   if (range === undefined) return `${subject} ${before} → ${after}`;
   const load = point.kind === 'load';
-  const moves = [range.least, range.most].map((moved) => signed(load ? moved / GRAMS_A_KILO : moved));
-  return `${subject} ${moves.join(' to ')}${load ? ' kg' : ''}`;
+  const moves = [range.least, range.most].map((moved) => signed(load ? movedLoad(moved, units) : moved));
+  return `${subject} ${moves.join(' to ')}${load ? ` ${loadUnit(units)}` : ''}`;
 }
+
+/** Rounded towards nothing: a step down of half a pound more would be none there is. */
+const movedLoad = (grams: number, units: Units): number =>
+  Math.sign(grams) * Number(loadNumber(Math.abs(grams), units));
 
 const SUBJECTS = {
   blocked: 'week',

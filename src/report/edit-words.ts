@@ -3,7 +3,9 @@
 
 import type { Edit, EditGroup, EditSection, FieldChange } from '../diff/types.ts';
 import { dateWithYear } from './calendar-words.ts';
-import { GRAMS_A_KILO } from '../util/units.ts';
+import { exactKilos, heightWords } from '../util/quantities.ts';
+import type { Units } from '../util/quantities.ts';
+import { GRAMS_A_POUND } from '../util/units.ts';
 import { counted } from '../util/counted.ts';
 
 const SECTIONS: Readonly<Record<EditSection, string>> = {
@@ -36,14 +38,14 @@ export interface EditNote {
 
 const RECORDS: ReadonlySet<EditSection> = new Set(['done', 'tested']);
 
-/** A note for each group. */
-export function editNotes(groups: readonly EditGroup[]): readonly EditNote[] {
+/** A note for each group, masses and heights in the units of the plan. */
+export function editNotes(groups: readonly EditGroup[], units: Units): readonly EditNote[] {
   return groups.flatMap((edits): readonly EditNote[] => {
     const [edit] = edits;
     if (edit === undefined) return [];
     if (RECORDS.has(edit.section)) return [{ words: recordWords(edits), name: SECTIONS[edit.section], edits }];
     const title = titleWords(edits);
-    return [{ words: editWords(title, edit), name: title + partWords(edits, groups), edits }];
+    return [{ words: editWords(title, edit, units), name: title + partWords(edits, groups), edits }];
   });
 }
 
@@ -77,13 +79,15 @@ function recordWords(edits: readonly Edit[]): string {
   return `${SECTIONS[section]}: ${[...count('added'), ...count('changed'), ...count('removed')].join(', ')}`;
 }
 
-function editWords(title: string, { what, fields }: Edit): string {
-  return what === 'changed' ? `${title}: ${fields.map(fieldWords).join('; ')}` : `${title} ${what}`;
+function editWords(title: string, { what, fields }: Edit, units: Units): string {
+  return what === 'changed'
+    ? `${title}: ${fields.map((field) => fieldWords(field, units)).join('; ')}`
+    : `${title} ${what}`;
 }
 
-function fieldWords({ name, before, after }: FieldChange): string {
-  const was = valueWords(name, before);
-  const is = valueWords(name, after);
+function fieldWords({ name, before, after }: FieldChange, units: Units): string {
+  const was = valueWords(name, before, units);
+  const is = valueWords(name, after, units);
   const title = titleOf(name);
   if (was !== undefined && is !== undefined) return `${title} ${was} → ${is}`;
   const keys = changedKeys(before, after);
@@ -96,12 +100,17 @@ const titleOf = (name: string): string =>
 
 const DAYS: ReadonlySet<string> = new Set(['from', 'until', 'day', 'on', 'since', 'starts', 'ends']);
 
+/** To the gram, as a smallest plate is told by it; in pounds to a hundredth. */
+const exactMass = (grams: number, units: Units): string =>
+  units === 'metric' ? `${exactKilos(grams)} kg` : `${Math.round((100 * grams) / GRAMS_A_POUND) / 100} lb`;
+
 /** Undefined where there is no short form. */
-function valueWords(name: string, value: unknown): string | undefined {
+function valueWords(name: string, value: unknown, units: Units): string | undefined {
   if (value === undefined) return 'none';
   if (typeof value === 'number') {
     if (DAYS.has(name)) return dateWithYear(value);
-    return name.endsWith('Grams') ? `${value / GRAMS_A_KILO} kg` : String(value);
+    if (name.endsWith('Cm')) return heightWords(value, units);
+    return name.endsWith('Grams') ? exactMass(value, units) : String(value);
   }
   if (typeof value === 'string') return value;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';

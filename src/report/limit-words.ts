@@ -41,7 +41,7 @@ const TIER_WORDS: Readonly<Record<string, string>> = {
 
 const SINGLE_LEG = 'single-leg work';
 
-function avoidWords({ library }: Plan, avoid: Avoid): string {
+function avoidWords({ library, season }: Plan, avoid: Avoid): string {
   switch (avoid.kind) {
     case 'drops':
       return 'drops from a box';
@@ -54,7 +54,7 @@ function avoidWords({ library }: Plan, avoid: Avoid): string {
     case 'tier':
       return TIER_WORDS[avoid.id] ?? avoid.id;
     case 'drill':
-      return exerciseName(library, avoid.id).toLowerCase();
+      return exerciseName(library, avoid.id, season.units).toLowerCase();
     case 'lift':
       return `${exerciseName(library, avoid.id).toLowerCase()}${hasKinds(library, avoid.id) ? ' of any kind' : ''}`;
     case 'family':

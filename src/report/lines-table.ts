@@ -9,6 +9,7 @@ import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { columns } from './table.ts';
 import type { Row } from './table.ts';
+import { kilos } from '../util/quantities.ts';
 
 export const linesTable: AthleteTable = {
   name: 'lines',
@@ -83,9 +84,4 @@ function cellsOf(line: BuiltLine): Row {
     line.tempo,
     line.note,
   ];
-}
-
-/** Kilos with at most two decimals, rounded down: a load is never more than was worked out. */
-export function kilos(grams: number): number {
-  return Math.floor(grams / 10) / 100;
 }

@@ -4,7 +4,7 @@
 import type { BuiltLine } from '../build/types.ts';
 import { isCluster } from '../library/pairs.ts';
 import { exerciseName } from './exercise-words.ts';
-import type { Exercises } from './exercise-words.ts';
+import type { Plan } from '../plan/types.ts';
 
 export interface Pair {
   /** Order of the other line, and its exercise: `back squat`. */
@@ -15,14 +15,18 @@ export interface Pair {
 }
 
 /** What a line of a session is paired with; undefined where it stands alone. */
-export function pairOf(exercises: Exercises, line: BuiltLine, lines: readonly BuiltLine[]): Pair | undefined {
+export function pairOf(
+  { library, season }: Pick<Plan, 'library' | 'season'>,
+  line: BuiltLine,
+  lines: readonly BuiltLine[],
+): Pair | undefined {
   const other = line.pairedWith === undefined ? undefined : lines.find(({ order }) => order === line.pairedWith);
   if (other === undefined) return undefined;
   const { order, exercise } = other;
   const words = isCluster(line.note) || isCluster(other.note) ? CLUSTER : APART;
   return {
     order,
-    name: exerciseName(exercises, exercise).toLowerCase(),
+    name: exerciseName(library, exercise, season.units).toLowerCase(),
     words: line.order < order ? words.first : words.second,
   };
 }

@@ -6,7 +6,7 @@ import type { Span } from '../source/types.ts';
 import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import type { JsonObject } from './json-value.ts';
 import type { Places } from './places.ts';
-import { exactKilos } from './quantities.ts';
+import { exactKilos } from '../util/quantities.ts';
 
 interface Dated {
   readonly range: { readonly from: number; readonly until: number };

@@ -7,7 +7,7 @@ import type { WeekDone } from './review/athlete-weeks.ts';
 import type { ToldItem } from './review/told-item.ts';
 import { isoDate } from '../util/days.ts';
 import { jumpTable } from './jump-report.ts';
-import { kilos } from './lines-table.ts';
+import { kilos } from '../util/quantities.ts';
 import type { Review } from './review.ts';
 import type { AthleteReview } from './review/athlete-review.ts';
 import type { ReviewTableName } from './review-table-names.ts';

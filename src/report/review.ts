@@ -25,10 +25,13 @@ import type { ToldItem } from './review/told-item.ts';
 import { selectsAthlete } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
+import type { Units } from '../util/quantities.ts';
 
 export interface Review {
   readonly title: string;
   readonly mark: string;
+  /** What heights are told in on the page; tables have centimetres. */
+  readonly units: Units;
   readonly day: Day;
   /** The week the day is in, from 1; absent behind the season. */
   readonly week?: number;
@@ -67,6 +70,7 @@ export function createReview(
   return {
     title: plan.season.title,
     mark: now.mark,
+    units: plan.season.units,
     day,
     ...(week !== undefined && { week }),
     weeks: common.weeks,

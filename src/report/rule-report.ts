@@ -6,6 +6,8 @@ import { getSource, MARK_WORDS } from '../library/sources.ts';
 import type { Mark, Rule, RuleParameter, Source, Unit } from '../library/types.ts';
 import type { DayRange, Plan, RuleChange, Waiver, Who } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
+import { heightWords, kiloWords } from '../util/quantities.ts';
+import type { Units } from '../util/quantities.ts';
 import { createPlaces } from './places.ts';
 import type { Places } from './places.ts';
 import { columns, rowOf } from './table.ts';
@@ -31,8 +33,10 @@ const UNIT_WORDS: Readonly<Record<Unit, readonly [one: string, many: string]>> =
   pain: [' of 10', ' of 10'],
 };
 
-/** `10 %`, `1 day`, `30 cm`, `120`. */
-export function amountWords(value: number, unit: Unit): string {
+/** `10 %`, `1 day`, `30 cm`, `120`; heights and masses as the rules have them, unless other units are asked for. */
+export function amountWords(value: number, unit: Unit, units: Units = 'metric'): string {
+  if (unit === 'cm') return heightWords(value, units);
+  if (unit === 'kg') return kiloWords(value, units);
   const [one, many] = UNIT_WORDS[unit];
   return `${value}${value === 1 ? one : many}`;
 }

@@ -11,7 +11,7 @@ import { doseWords, exerciseName } from './exercise-words.ts';
 import { pairOf } from './pair-words.ts';
 import type { Pair } from './pair-words.ts';
 import { percentWords } from './percent-of.ts';
-import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
+import { heightWords, loadNumber, loadWords, restWords } from '../util/quantities.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
 
@@ -132,7 +132,7 @@ const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetExercise[] {
   const byExercise = new Map<string, Entry[]>();
   const entries = there.flatMap(({ name, athlete, session: { lines } }) =>
-    lines.map((line) => ({ name, athlete, line, pair: pairOf(plan.library, line, lines) })),
+    lines.map((line) => ({ name, athlete, line, pair: pairOf(plan, line, lines) })),
   );
   for (const entry of entries) {
     const key = `${entry.line.part} ${entry.line.exercise}`;
@@ -178,7 +178,7 @@ function wordsOf(plan: Plan, { athlete, line, pair }: Entry): string {
     line.note ?? [],
     line.own ? 'apart from the group' : [],
   ].flat();
-  return [doseWords(library, line), ...details].join(', ');
+  return [doseWords(library, line, season.units), ...details].join(', ');
 }
 
 function lineLoad({ loadGrams, perSideGrams, estimated }: BuiltLine, units: Season['units']): string {

@@ -12,8 +12,8 @@ import { pairOf } from './pair-words.ts';
 import type { Pair } from './pair-words.ts';
 import { bestWords } from './percent-of.ts';
 import { plateWords } from './plates.ts';
-import { heightWords, loadNumber, loadWords, restWords } from './quantities.ts';
-import type { Units } from './quantities.ts';
+import { distanceWords, heightWords, loadNumber, loadWords, restWords } from '../util/quantities.ts';
+import type { Units } from '../util/quantities.ts';
 
 export interface SheetLine {
   /** With the height of a box, in the plan's units. */
@@ -55,10 +55,10 @@ export function sheetLine(setting: LineSetting, line: BuiltLine): SheetLine {
   const lift = library.lifts.get(line.exercise);
   const made = madeWords(line, lift, setting.place, season.units);
   const effort = effortWords(setting, line);
-  const pair = pairOf(library, line, setting.lines);
+  const pair = pairOf(setting.plan, line, setting.lines);
   return {
     name: nameInUnits(exerciseName(library, line.exercise), line.dropCm ?? drill?.dropCm ?? drill?.boxCm, season.units),
-    dose: doseOnPaper(line, drill, lift),
+    dose: doseOnPaper(line, drill, lift, season.units),
     sets: line.sets,
     ...(line.loadGrams !== undefined && { load: loadOnPaper(line.loadGrams, lift, season.units) }),
     ...(made !== undefined && { made }),
@@ -80,10 +80,15 @@ function nameInUnits(name: string, centimetres: number | undefined, units: Units
 }
 
 /** Sets and reps of a line. */
-export function doseOnPaper({ sets, reps }: BuiltLine, drill: Drill | undefined, lift: Lift | undefined): string {
+export function doseOnPaper(
+  { sets, reps }: BuiltLine,
+  drill: Drill | undefined,
+  lift: Lift | undefined,
+  units: Units,
+): string {
   const each = drill?.legs === 'each' || lift?.each === true ? ' each' : '';
   const metres = drill === undefined ? undefined : metresOfReps(drill, reps);
-  const distance = metres === undefined ? '' : ` (${Math.round(10 * metres) / 10} m)`;
+  const distance = metres === undefined ? '' : ` (${distanceWords(metres, units)})`;
   return `${sets} × ${reps}${lift?.held === true ? ' s' : ''}${each}${distance}`;
 }
 

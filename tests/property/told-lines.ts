@@ -44,7 +44,7 @@ export function toldOf(build: Build, athletes: readonly BuiltAthlete[]): readonl
 }
 
 const GRAMS_A_POUND = 453.592_37;
-const HEIGHT = /, \d+ (?:cm|in)$/u;
+const HEIGHT = /, [\d.]+ (?:cm|in)$/u;
 const DOSE = /^(\d+) [x×] (\d+)/u;
 const LOAD = /([\d.]+) (kg|lb)/u;
 const REST = /^(?:(\d+) s|(\d+)(?::(\d\d))? min)$/u;

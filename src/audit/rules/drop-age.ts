@@ -18,7 +18,7 @@ export const dropAge = auditRule('drop-age', (season, find) => {
     const most = never || !isClearedToDrop(season, drill) ? 0 : highest(week);
     if (cm <= most) continue;
     find(week, {
-      params: { date: isoDate(session.day), exercise: drill.id, age, cm, most, never },
+      params: { date: isoDate(session.day), exercise: drill.id, age, cm, most, never, units: season.plan.season.units },
       span: writtenPlace(line),
     });
   }

@@ -15,7 +15,7 @@ export const dropHeight = auditRule('drop-height', (season, find) => {
     const most = highest(week, level);
     if (cm <= most) continue;
     find(week, {
-      params: { date: isoDate(session.day), exercise: drill.id, cm, most, level },
+      params: { date: isoDate(session.day), exercise: drill.id, cm, most, level, units: season.plan.season.units },
       span: writtenPlace(line),
     });
   }

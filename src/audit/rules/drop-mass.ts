@@ -15,7 +15,14 @@ export const dropMass = auditRule('drop-mass', (season, find) => {
     const week = season.weekOf(session);
     if (massGrams === undefined || massGrams <= over(week) * GRAMS_A_KILO || cm <= most(week)) continue;
     find(week, {
-      params: { date: isoDate(session.day), exercise: drill.id, cm, most: most(week), kg: over(week) },
+      params: {
+        date: isoDate(session.day),
+        exercise: drill.id,
+        cm,
+        most: most(week),
+        kg: over(week),
+        units: season.plan.season.units,
+      },
       span: writtenPlace(line),
     });
   }

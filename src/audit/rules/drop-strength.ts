@@ -25,7 +25,14 @@ export const dropStrength = auditRule(
       const found = squatPercent(athlete, plan.library);
       if (found >= wanted) continue;
       find(week, {
-        params: { date: isoDate(session.day), exercise: drill.id, cm, found: Math.floor(found), wanted },
+        params: {
+          date: isoDate(session.day),
+          exercise: drill.id,
+          cm,
+          found: Math.floor(found),
+          wanted,
+          units: season.plan.season.units,
+        },
         severity: high ? 'error' : undefined,
         span: writtenPlace(line),
       });

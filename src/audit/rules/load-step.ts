@@ -44,6 +44,7 @@ export const loadStep = auditRule(
             found: now.grams / GRAMS_A_KILO,
             before: earlier.grams / GRAMS_A_KILO,
             most: most / GRAMS_A_KILO,
+            units: season.plan.season.units,
           },
           span: writtenPlace(now.line) ?? pinPlace(season, week, 'load'),
         });

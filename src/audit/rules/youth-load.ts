@@ -26,7 +26,7 @@ export const youthLoad = auditRule(
       if (age === undefined || age >= under(week)) continue;
       for (const line of session.lines) {
         const { reps, exercise } = line.line;
-        const shared = { date: isoDate(session.day), age, exercise, kilos: 0 };
+        const shared = { date: isoDate(session.day), age, exercise, kilos: 0, units: season.plan.season.units };
         const span = writtenPlace(line);
         if (isLoaded(line) && reps < leastReps(week)) {
           find(week, { params: { ...shared, single: true, found: reps, most: leastReps(week) }, span });

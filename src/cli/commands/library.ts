@@ -17,6 +17,7 @@ import { drillRefusal, liftRefusal } from '../../schedule/lines/gates.ts';
 import { gateValues, standingOn } from '../../schedule/lines/standing.ts';
 import type { Standing } from '../../schedule/lines/standing.ts';
 import type { Day } from '../../util/days.ts';
+import type { Units } from '../../util/quantities.ts';
 import { DONE } from '../exit-status.ts';
 import type { ExitStatus } from '../exit-status.ts';
 import { openPlan } from '../open-plan.ts';
@@ -43,7 +44,7 @@ export async function library(request: LibraryRequest, session: Session): Promis
   const wanted = reportLibrary(found, wishesOf(request), judgeOf(request, build)).filter((one) =>
     isNamed(one, request.name),
   );
-  await session.out.writeAll(rendered(request, wanted, session));
+  await session.out.writeAll(rendered(request, wanted, build?.plan.season.units, session));
   return DONE;
 }
 
@@ -97,7 +98,10 @@ function judgeOf({ athlete, name, on }: LibraryRequest, build: Build | undefined
         'drill' in exercise
           ? drillRefusal(exercise.drill, standing)
           : liftRefusal(exercise.lift, standing, phaseOf(person));
-      return { name: person.name, ...(refused !== undefined && { heldBack: refusalWords(refused, places) }) };
+      return {
+        name: person.name,
+        ...(refused !== undefined && { heldBack: refusalWords(refused, places, plan.season.units) }),
+      };
     });
 }
 
@@ -128,18 +132,19 @@ function* compiledPhases(
 function rendered(
   { format, name }: LibraryRequest,
   wanted: readonly ReportedExercise[],
+  units: Units | undefined,
   { outTerminal }: Session,
 ): Iterable<string> {
   const canvas = canvasOf(outTerminal);
   return tableOrLines(
     format,
     () => libraryTable(wanted),
-    () => (name === undefined ? renderLibrary(wanted, canvas) : pages(wanted, canvas)),
+    () => (name === undefined ? renderLibrary(wanted, canvas) : pages(wanted, canvas, units)),
   );
 }
 
 type Canvas = Parameters<typeof renderExercise>[1];
 
-function pages(wanted: readonly ReportedExercise[], canvas: Canvas): readonly string[] {
-  return wanted.flatMap((one, index) => [...(index === 0 ? [] : ['']), ...renderExercise(one, canvas)]);
+function pages(wanted: readonly ReportedExercise[], canvas: Canvas, units?: Units): readonly string[] {
+  return wanted.flatMap((one, index) => [...(index === 0 ? [] : ['']), ...renderExercise(one, canvas, units)]);
 }

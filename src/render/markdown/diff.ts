@@ -30,7 +30,7 @@ function titled(title: string, lines: readonly string[]): readonly string[] {
 
 function sectionLines(section: DiffSection, report: DiffReport): readonly string[] {
   const rows = section.groups.map(
-    (group) => `| ${isoDate(group.starts)} | ${plain(pointWords(group))} | ${plain(group.names.join(', '))} |`,
+    (group) => `| ${isoDate(group.starts)} | ${plain(pointWords(group, report))} | ${plain(group.names.join(', '))} |`,
   );
   return [`**${plain(causeWords(section, report))}**`, '', '| week of | change | who |', '|---|---|---|', ...rows, ''];
 }

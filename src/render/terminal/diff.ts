@@ -42,7 +42,11 @@ function sectionLines(section: DiffSection, report: DiffReport, { palette, width
   const groups = section.groups.flatMap((group) => {
     const head = group.starts === week ? '' : `week of ${dateWords(group.starts)}`;
     week = group.starts;
-    return hanging(`${INSET}${pad(head, WEEK_WIDTH, 'left')}  `, `${pointWords(group)}: ${whoWords(group)}`, width);
+    return hanging(
+      `${INSET}${pad(head, WEEK_WIDTH, 'left')}  `,
+      `${pointWords(group, report)}: ${whoWords(group)}`,
+      width,
+    );
   });
   return [...hanging(INSET, causeWords(section, report), width).map((line) => palette.accent(line)), ...groups];
 }

@@ -3,7 +3,9 @@
 import type { Drill, Lift } from '../../report/library-report.ts';
 import { directionWords, rangeWords } from '../../report/library-report.ts';
 import type { ReportedExercise, Verdict } from '../../report/library-report.ts';
-import { restWords } from '../../report/quantities.ts';
+import { nameIn } from '../../report/exercise-words.ts';
+import { distanceWords, heightWords, restWords } from '../../util/quantities.ts';
+import type { Units } from '../../util/quantities.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
@@ -65,11 +67,12 @@ function verdictColumn<T extends ReportedExercise>(): LayoutColumn<T> {
 
 const verdictWords = ({ heldBack }: Verdict): string => (heldBack === undefined ? 'yes' : `no: ${heldBack}`);
 
-/** One exercise: its facts, its cue and stop sign, and who may do it. */
-export function renderExercise(exercise: ReportedExercise, canvas: Canvas): readonly string[] {
+/** One exercise: its facts in the units of the plan that is given, its cue and stop sign, and who may do it. */
+export function renderExercise(exercise: ReportedExercise, canvas: Canvas, units: Units = 'metric'): readonly string[] {
   const { palette, width } = canvas;
-  const { id, name, cue, stop } = exercise.kind === 'drill' ? exercise.drill : exercise.lift;
-  const facts = exercise.kind === 'drill' ? drillFacts(exercise.drill) : liftFacts(exercise.lift);
+  const { id, name: written, cue, stop } = exercise.kind === 'drill' ? exercise.drill : exercise.lift;
+  const name = nameIn(units, written);
+  const facts = exercise.kind === 'drill' ? drillFacts(exercise.drill, units) : liftFacts(exercise.lift);
   return [
     `${palette.strong(name)} ${palette.quiet(id)}`,
     ...hanging('', facts.join(' · '), width),
@@ -79,7 +82,7 @@ export function renderExercise(exercise: ReportedExercise, canvas: Canvas): read
   ];
 }
 
-function drillFacts(drill: Drill): readonly string[] {
+function drillFacts(drill: Drill, units: Units): readonly string[] {
   return [
     `${drill.family}, rung ${drill.rung}`,
     `${drill.tier} tier`,
@@ -88,9 +91,9 @@ function drillFacts(drill: Drill): readonly string[] {
     `legs ${drill.legs}`,
     drill.metresPerContact === undefined
       ? `${counted(drill.contactsPerRep ?? 1, 'contact')} a rep${drill.legs === 'each' ? ' and leg' : ''}`
-      : `${drill.metresPerContact} m a contact`,
-    ...(drill.dropCm === undefined ? [] : [`from ${drill.dropCm} cm`]),
-    ...(drill.boxCm === undefined ? [] : [`height ${drill.boxCm} cm`]),
+      : `${distanceWords(drill.metresPerContact, units)} a contact`,
+    ...(drill.dropCm === undefined ? [] : [`from ${heightWords(drill.dropCm, units)}`]),
+    ...(drill.boxCm === undefined ? [] : [`height ${heightWords(drill.boxCm, units)}`]),
     `${rangeWords(drill.sets)} sets of ${rangeWords(drill.reps)}, rest ${restWords(drill.restSeconds)}`,
     `from ${drill.fromLevel}`,
     `return from stage ${drill.stage}`,

@@ -4,7 +4,8 @@ import type { Reason } from '../../build/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { exerciseName } from '../exercise-words.ts';
 import type { Places } from '../places.ts';
-import { loadWords } from '../quantities.ts';
+import { loadWords } from '../../util/quantities.ts';
+import type { Units } from '../../util/quantities.ts';
 import { refusalWords } from '../refusal-words.ts';
 import { numberOf } from './told.ts';
 import type { Params } from './told.ts';
@@ -20,7 +21,7 @@ export function lineReasonWords(plan: Plan, reason: Reason, places: Places): str
     exercise: (id) => exerciseName(plan.library, String(id), plan.season.units),
     load: (grams) => loadWords(grams, plan.season.units),
   };
-  if (reason.about === 'rung') return rungWords(reason, names, places);
+  if (reason.about === 'rung') return rungWords(reason, names, places, plan.season.units);
   const words = WORDS[`${reason.about} ${reason.by}`];
   if (words === undefined) throw new Error(`no words for ${reason.about} by ${reason.by}`);
   return words(reason.params, names);
@@ -42,9 +43,9 @@ const RUNG: Readonly<Record<string, string>> = {
   pin: 'the coach leaves it out',
 };
 
-function rungWords({ by, params, spans }: Reason, { exercise }: Names, places: Places): string {
+function rungWords({ by, params, spans }: Reason, { exercise }: Names, places: Places, units: Units): string {
   if (by === 'top') return 'the highest rung of its family';
-  const held = RUNG[by] ?? refusalWords({ by, params, spans: [] }, places);
+  const held = RUNG[by] ?? refusalWords({ by, params, spans: [] }, places, units);
   return `the highest rung allowed${spans.length === 0 ? '' : ' here'}; next is ${exercise(params['next'])}: ${held}`;
 }
 

@@ -6,7 +6,7 @@ import type { Plan } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
 import { doseWords, exerciseName } from '../exercise-words.ts';
 import type { Places } from '../places.ts';
-import { loadWords } from '../quantities.ts';
+import { loadWords } from '../../util/quantities.ts';
 import { lineReasonWords } from './line-reasons.ts';
 import { sessionReasonWords } from './session-reasons.ts';
 import { placesOf, ruleMark } from './told.ts';
@@ -63,7 +63,7 @@ function lineTold(plan: Plan, line: BuiltLine, places: Places): LineTold {
     order: line.order,
     exercise: line.exercise,
     name: exerciseName(plan.library, line.exercise, plan.season.units),
-    dose: doseWords(plan.library, line),
+    dose: doseWords(plan.library, line, plan.season.units),
     contacts: line.contacts,
     ...(line.loadGrams !== undefined && { load: loadWords(line.loadGrams, plan.season.units) }),
     reasons: line.reasons.map((reason) => ({

@@ -70,6 +70,37 @@ describe('the right example of', () => {
   });
 });
 
+/** Codes that tell of heights or masses that were worked out, not of words in the plan. */
+const MEASURED: readonly Code[] = [
+  'rule/drop-age',
+  'rule/drop-mass',
+  'rule/drop-height',
+  'rule/drop-strength',
+  'rule/kit',
+  'rule/load-step',
+  'audit/plates-too-coarse',
+  'audit/kilos-of-no-maximum',
+  'plan/impossible-max',
+  'plan/no-first-drop',
+];
+
+function inPounds(files: Files): Files {
+  const season = files['/plan/season.yaml'];
+  const text = typeof season === 'string' ? season : '';
+  return { ...files, '/plan/season.yaml': text.replace(/^season: \{/mu, 'season: { units: imperial,') };
+}
+
+describe('in a plan of pounds and inches, the wrong example of', () => {
+  it.each(MEASURED)('%s', (code) => {
+    const setting = settings[code] ?? {};
+    const messages = told(inPounds(wrongPlan(catalogue[code].bad, setting)), setting.today)
+      .filter((one) => one.code === code)
+      .map(({ message }) => message);
+    expect(messages.filter((message) => /\d (?:kg|cm)\b|\bkilos\b/u.test(message))).toEqual([]);
+    expect(messages.join('\n')).toMatch(/\d (?:lb|in)\b|\bracks\b/u);
+  });
+});
+
 test('an example that is not run has another test, and one that is run is not on the list', () => {
   for (const [code, { test: path }] of Object.entries(ELSEWHERE)) {
     const rule = code.startsWith('rule/') ? code.slice('rule/'.length) : code;

@@ -52,7 +52,7 @@ test('whatever holds an exercise back is said in words, with its numbers', () =>
     return [...drills, ...lifts].flatMap((refused) => {
       if (refused === undefined) return [];
       rules.add(refused.by);
-      return refusalWords(refused, places);
+      return [refusalWords(refused, places, 'metric'), refusalWords(refused, places, 'imperial')];
     });
   });
   expect(texts.filter((text) => /undefined|NaN|\[object/.test(text))).toEqual([]);
@@ -73,5 +73,5 @@ test('whatever holds an exercise back is said in words, with its numbers', () =>
 });
 
 test('words that are wanted and not there are a bug', () => {
-  expect(() => refusalWords({ by: 'whim', params: {}, spans: [] }, createPlaces([]))).toThrow('whim');
+  expect(() => refusalWords({ by: 'whim', params: {}, spans: [] }, createPlaces([]), 'metric')).toThrow('whim');
 });

@@ -230,7 +230,7 @@ describe('a line on paper', () => {
 
   test('has heights in the units of the plan', () => {
     expect(paper('drop-jump-40', { dropCm: 40 }).name).toBe('Drop jump, 40 cm');
-    expect(paper('drop-jump-40', { dropCm: 40 }, 'imperial').name).toBe('Drop jump, 16 in');
+    expect(paper('drop-jump-40', { dropCm: 40 }, 'imperial').name).toBe('Drop jump, 15.5 in');
   });
 });
 

@@ -2,6 +2,8 @@
 // ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
+import { heightWords, kiloWords } from '../../../util/quantities.ts';
+import type { Units } from '../../../util/quantities.ts';
 
 export const peopleEntries = {
   'plan/no-athletes': {
@@ -100,8 +102,8 @@ export const peopleEntries = {
       'All kilos of the season are shares of the maximum, and the height of drops hangs on it. Over 600 kg, or five times the body mass, mostly the decimal point is missing or the unit is another; machines may have up to 1000 kg.',
     bad: 'mass: 68 kg\nlifts: { back-squat: { max: 925 kg } }',
     good: 'mass: 68 kg\nlifts: { back-squat: { max: 92.5 kg } }',
-    message: ({ athlete, lift, kilos, most }: { athlete: string; lift: string; kilos: number; most: number }) =>
-      `${athlete}: ${String(kilos)} kg is no maximum of ${lift}: ${String(most)} kg are the most that is taken for one`,
+    message: ({ athlete, lift, kilos, most, units }: ImpossibleMax) =>
+      `${athlete}: ${kiloWords(kilos, units)} is no maximum of ${lift}: ${kiloWords(most, units)} are the most that is taken for one`,
     help: () => 'correct the maximum, its unit or the body mass',
   },
   'plan/limit-of-nothing': {
@@ -198,8 +200,8 @@ export const peopleEntries = {
       'Drops begin on a low box. Where an athlete trains there is none of about that height, so that no drops are planned although they are cleared. Get a lower box and write it; only who may begin on the lowest box that is there is cleared for its drop by name.',
     bad: 'athletes: { mira: { cleared: [drops] } }    # the hall has boxes of 30 and 45 cm',
     good: 'athletes: { mira: { cleared: [drops, drop-jump-30] } }',
-    message: ({ athletes, cm }: { athletes: string; cm: number }) =>
-      `cleared for drops, but no box of about ${cm} cm to begin on where they train: none are planned for ${athletes}`,
+    message: ({ athletes, cm, units }: { athletes: string; cm: number; units: Units }) =>
+      `cleared for drops, but no box of about ${heightWords(cm, units)} to begin on where they train: none are planned for ${athletes}`,
     help: () =>
       'get a lower box; only for who may begin higher clear that drop by its name, as in `cleared: [drops, drop-jump-30]`',
   },
@@ -224,3 +226,11 @@ export const peopleEntries = {
       `no last weeks (\`now\`) are written for ${athletes}: starting from ${String(contacts)} contacts a session, ${String(sessions)} sessions a week, as usual for ${level}`,
   },
 } as const satisfies Entries;
+
+type ImpossibleMax = {
+  readonly athlete: string;
+  readonly lift: string;
+  readonly kilos: number;
+  readonly most: number;
+  readonly units: Units;
+};

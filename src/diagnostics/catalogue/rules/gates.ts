@@ -3,6 +3,8 @@
 import type { Entries } from '../../entry.ts';
 import type { At, On } from './words.ts';
 import { counted } from '../../../util/counted.ts';
+import { heightWords, kiloWords } from '../../../util/quantities.ts';
+import type { Units } from '../../../util/quantities.ts';
 
 export const gateFindings = {
   'rule/youth-ceiling': {
@@ -38,10 +40,11 @@ export const gateFindings = {
       cm,
       most,
       never,
-    }: On & { exercise: string; age: number; cm: number; most: number; never: boolean }) =>
+      units,
+    }: On & { exercise: string; age: number; cm: number; most: number; never: boolean; units: Units }) =>
       most === 0
-        ? `${athlete}, ${age} years old: ${exercise} on ${date} drops ${cm} cm, and ${never ? 'nobody drops at that age' : 'the coach has not cleared it'}`
-        : `${athlete}, ${age} years old: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most at that age`,
+        ? `${athlete}, ${age} years old: ${exercise} on ${date} drops ${heightWords(cm, units)}, and ${never ? 'nobody drops at that age' : 'the coach has not cleared it'}`
+        : `${athlete}, ${age} years old: ${exercise} on ${date} drops ${heightWords(cm, units)}, and ${heightWords(most, units)} are the most at that age`,
     help: () => 'choose an easier drill of the family',
   },
   'rule/drop-mass': {
@@ -58,8 +61,9 @@ export const gateFindings = {
       cm,
       most,
       kg,
-    }: On & { exercise: string; cm: number; most: number; kg: number }) =>
-      `${athlete}: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most over ${kg} kg of body mass`,
+      units,
+    }: On & { exercise: string; cm: number; most: number; kg: number; units: Units }) =>
+      `${athlete}: ${exercise} on ${date} drops ${heightWords(cm, units)}, and ${heightWords(most, units)} are the most over ${kiloWords(kg, units)} of body mass`,
     help: () => 'choose a lower box',
   },
   'rule/drop-strength': {
@@ -76,8 +80,9 @@ export const gateFindings = {
       cm,
       found,
       wanted,
-    }: On & { exercise: string; cm: number; found: number; wanted: number }) =>
-      `${athlete}: ${exercise} on ${date} drops ${cm} cm, which asks for a squat of ${wanted} % of body mass, and ${found === 0 ? 'none is known' : `${found} % are known`}`,
+      units,
+    }: On & { exercise: string; cm: number; found: number; wanted: number; units: Units }) =>
+      `${athlete}: ${exercise} on ${date} drops ${heightWords(cm, units)}, which asks for a squat of ${wanted} % of body mass, and ${found === 0 ? 'none is known' : `${found} % are known`}`,
     help: () => 'choose a lower box, write the squat and the mass, or clear an equal with `cleared: [drop-strength]`',
   },
   'rule/drop-clearance': {
@@ -105,8 +110,9 @@ export const gateFindings = {
       cm,
       most,
       level,
-    }: On & { exercise: string; cm: number; most: number; level: string }) =>
-      `${athlete}: ${exercise} on ${date} drops ${cm} cm, and ${most} cm are the most for ${level} athletes`,
+      units,
+    }: On & { exercise: string; cm: number; most: number; level: string; units: Units }) =>
+      `${athlete}: ${exercise} on ${date} drops ${heightWords(cm, units)}, and ${heightWords(most, units)} are the most for ${level} athletes`,
     help: () => 'choose a lower box',
   },
   'rule/drop-count': {

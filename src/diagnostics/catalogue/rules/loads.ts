@@ -4,6 +4,8 @@
 import type { Entries } from '../../entry.ts';
 import type { On } from './words.ts';
 import { counted } from '../../../util/counted.ts';
+import { kiloWords } from '../../../util/quantities.ts';
+import type { Units } from '../../../util/quantities.ts';
 
 const reps = (count: number): string => counted(count, 'rep', 'reps');
 
@@ -76,8 +78,9 @@ export const loadFindings = {
       found,
       before,
       most,
-    }: On & { exercise: string; found: number; before: number; most: number }) =>
-      `${athlete}: ${exercise} on ${date} goes from ${before} to ${found} kg, and ${most} kg are the most`,
+      units,
+    }: On & { exercise: string; found: number; before: number; most: number; units: Units }) =>
+      `${athlete}: ${exercise} on ${date} goes from ${kiloWords(before, units)} to ${kiloWords(found, units)}, and ${kiloWords(most, units)} are the most`,
     help: () => 'go up over more weeks',
   },
   'rule/youth-load': {
@@ -96,6 +99,7 @@ export const loadFindings = {
       single,
       found,
       most,
+      units,
     }: On & {
       age: number;
       exercise: string;
@@ -104,17 +108,18 @@ export const loadFindings = {
       single: boolean;
       found: number;
       most: number;
+      units: Units;
     }) => {
       const who = `${athlete}, ${age} years old`;
       if (kilos > 0)
-        return `${who}: ${kilos} kg of ${exercise} on ${date}, and no maximum says that they are under ${most} %`;
+        return `${who}: ${kiloWords(kilos, units)} of ${exercise} on ${date}, and no maximum says that they are under ${most} %`;
       return single
         ? `${who}: sets of ${reps(found)} of ${exercise} on ${date}, and ${most} are the fewest at that age`
         : `${who}: ${exercise} on ${date} at ${found} %, and ${most} % are the most`;
     },
     help: ({ kilos }) =>
       kilos > 0
-        ? 'write what was lifted last, as in `lifts: { back-squat: { did: 30 kg x 8 } }`, or leave the kilos out'
+        ? 'write what was lifted last, as in `lifts: { back-squat: { did: 30 kg x 8 } }`, or leave the load out'
         : 'take weight off and do more reps',
   },
 } as const satisfies Entries;

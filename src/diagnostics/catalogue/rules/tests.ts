@@ -22,10 +22,10 @@ export const testFindings = {
       wanted,
     }: On & { lift: string; away: boolean; found: number; wanted: number }) =>
       away
-        ? `${athlete}: the kilos of ${lift} on ${date} count on ${found} % of the maximum after weeks away, and ${wanted} % are wanted until it is tested again`
+        ? `${athlete}: the load of ${lift} on ${date} counts on ${found} % of the maximum after weeks away, and ${wanted} % are wanted until it is tested again`
         : found === 0
-          ? `${athlete}: the maximum of ${lift} behind the kilos of ${date} has no date`
-          : `${athlete}: the maximum of ${lift} behind the kilos of ${date} is ${counted(found, 'week', 'weeks')} old, and it is stale from ${wanted}`,
+          ? `${athlete}: the maximum of ${lift} behind the load of ${date} has no date`
+          : `${athlete}: the maximum of ${lift} behind the load of ${date} is ${counted(found, 'week', 'weeks')} old, and it is stale from ${wanted}`,
     help: ({ away }: { away: boolean }) => (away ? 'take weight off' : 'test the lift, or write when it was tested'),
   },
   'rule/test-fresh': {

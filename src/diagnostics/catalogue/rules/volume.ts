@@ -4,6 +4,8 @@
 import type { Entries } from '../../entry.ts';
 import type { At, On } from './words.ts';
 import { counted } from '../../../util/counted.ts';
+import { kiloWords } from '../../../util/quantities.ts';
+import type { Units } from '../../../util/quantities.ts';
 
 const contacts = (count: number): string => counted(count, 'contact', 'contacts');
 
@@ -246,8 +248,8 @@ export const volumeFindings = {
       'Kilos are rounded down to what the bars and plates of the place make. Here that is far under the share of the maximum that the phase asks for, by more than 5 points of it and more than 2.5 kg (common practice, no source), so that the sheet says the share that the kilos are. Where the kit is written as it is, that is what there is. Else write the smallest plate and the bars that are really there.',
     bad: 'kit: { racks: 4, bars: [20 kg], smallest-plate: 25 kg }',
     good: 'kit: { racks: 4, bars: [20 kg], smallest-plate: 1.25 kg }',
-    message: ({ athlete, lift, place, date, days, asked, wanted, kilos }: PlatesTooCoarse) =>
-      `${athlete}: the kit of ${place} makes ${kilos} kg of ${lift} on ${date}, where ${asked} % are ${wanted} kg${days > 1 ? `, and is as far under on ${counted(days - 1, 'further day', 'further days')}` : ''}`,
+    message: ({ athlete, lift, place, date, days, asked, wanted, kilos, units }: PlatesTooCoarse) =>
+      `${athlete}: the kit of ${place} makes ${kiloWords(kilos, units)} of ${lift} on ${date}, where ${asked} % are ${kiloWords(wanted, units)}${days > 1 ? `, and is as far under on ${counted(days - 1, 'further day', 'further days')}` : ''}`,
     help: () => 'look whether `smallest-plate:` and `bars:` are those that are there',
   },
   'audit/kilos-of-no-maximum': {
@@ -257,10 +259,10 @@ export const volumeFindings = {
       'Kilos that are written stand as they are. Where no maximum of the lift is known, nothing says how heavy they are for this athlete: what share of it they are, whether the reps can be done with them, how they rise. The line counts as heavy as its reps can be, by the load chart (S). Of somebody known to be young it is an error of youth-load.',
     bad: '{ lift: romanian-deadlift, sets: 2, reps: 6, load: 60 kg }    # and no maximum of it under lifts:',
     good: '{ lift: romanian-deadlift, sets: 2, reps: 6, reserve: 3 }',
-    message: ({ athlete, lift, kilos, date, days }: KilosOfNoMaximum) =>
-      `${athlete}: ${kilos} kg are written for ${lift} on ${date}${days > 1 ? ` and ${counted(days - 1, 'further day', 'further days')}` : ''}, and no maximum is known that says how heavy they are`,
+    message: ({ athlete, lift, kilos, date, days, units }: KilosOfNoMaximum) =>
+      `${athlete}: ${kiloWords(kilos, units)} are written for ${lift} on ${date}${days > 1 ? ` and ${counted(days - 1, 'further day', 'further days')}` : ''}, and no maximum is known that says how heavy they are`,
     help: ({ lift }: KilosOfNoMaximum) =>
-      `write the maximum of ${lift} under \`lifts:\`, or leave the kilos out, and it goes by reps in reserve`,
+      `write the maximum of ${lift} under \`lifts:\`, or leave the load out, and it goes by reps in reserve`,
   },
 } as const satisfies Entries;
 
@@ -285,12 +287,14 @@ type PlatesTooCoarse = {
   readonly asked: number;
   readonly wanted: number;
   readonly kilos: number;
+  readonly units: Units;
 };
 
 type KilosOfNoMaximum = {
   readonly athlete: string;
   readonly lift: string;
   readonly kilos: number;
+  readonly units: Units;
   /** The first day. */
   readonly date: string;
   /** On so many days in all. */

@@ -6,7 +6,7 @@ import { REVIEW } from '../../../library/review.ts';
 import { DAYS_A_WEEK, isoDate } from '../../../util/days.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { exerciseName } from '../../exercise-words.ts';
-import { loadWords } from '../../quantities.ts';
+import { loadWords } from '../../../util/quantities.ts';
 import type { KiloChange, NewMaximum } from '../new-maxima.ts';
 import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
@@ -36,14 +36,14 @@ export function newMaximum(subject: Subject, found: NewMaximum): ToldItem {
 }
 
 function changesOf(subject: Subject, { next, lines }: NewMaximum): string {
-  if (lines === 0) return 'no kilos ahead rest on it';
+  if (lines === 0) return 'no load ahead rests on it';
   const told = next.map((one) => kiloWords(subject, one)).join('; ');
   return `${told}; ${counted(lines, 'line')} ahead in all`;
 }
 
 function kiloWords(subject: Subject, { name, day, before, after }: KiloChange): string {
   const { units } = subject.plan.season;
-  const load = (grams: number | undefined): string => (grams === undefined ? 'no kilos' : loadWords(grams, units));
+  const load = (grams: number | undefined): string => (grams === undefined ? 'no load' : loadWords(grams, units));
   return `${name.toLowerCase()} on ${dateWords(day)} ${load(before)} to ${load(after)}`;
 }
 
@@ -71,7 +71,7 @@ export function staleMaxima(subject: Subject, renewed: ReadonlySet<string>): rea
       kind: 'old maximum',
       ...whoOf(subject),
       words: `${nameOf(subject, lift)}: the maximum ${on === undefined ? 'has no date' : `is of ${dateWords(on)}, ${Math.floor((day - on) / DAYS_A_WEEK)} weeks old`}: test it again?`,
-      changes: `kilos go on from it until it is tested (${ruleWords('test-stale')})`,
+      changes: `loads go on from it until it is tested (${ruleWords('test-stale')})`,
       places: [places.words(span)],
     }));
 }

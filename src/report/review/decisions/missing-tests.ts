@@ -29,7 +29,7 @@ function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
       kind: 'test missing',
       ...whoOf(subject),
       ...inParts(`no result of the test on ${dayWords(test.day)}: `, testNames(plan, missing), ''),
-      changes: 'kilos and the jump trend stand on the test before it',
+      changes: 'loads and the jump trend stand on the test before it',
       places: [places.words(test.span)],
     },
   ];

@@ -9,19 +9,24 @@ import type { Review } from '../../review.ts';
 import type { JumpTrend } from '../jump-trends.ts';
 import { TEST_NOTES } from '../notes.ts';
 import type { ProgrammeForecast } from '../programme-forecast.ts';
-import { TREND_UNITS, trendNumber, verdictOf } from '../trend-words.ts';
+import type { Units } from '../../../util/quantities.ts';
+import { trendNumber, trendUnit, verdictOf } from '../trend-words.ts';
 import { linesSection, optional, sectionOf, signed } from './section.ts';
 import type { ReviewSection, Said } from './section.ts';
 
 interface Named<T> {
   readonly name: string;
+  readonly units: Units;
   readonly of: T;
 }
 
+type Told = Pick<Review, 'athletes' | 'units'>;
+
 const named = <T>(
-  { athletes }: Pick<Review, 'athletes'>,
+  { athletes, units }: Told,
   items: (athlete: Review['athletes'][number]) => readonly T[],
-): readonly Named<T>[] => athletes.flatMap((athlete) => items(athlete).map((of) => ({ name: athlete.name, of })));
+): readonly Named<T>[] =>
+  athletes.flatMap((athlete) => items(athlete).map((of) => ({ name: athlete.name, units, of })));
 
 const NAME: Said<{ readonly name: string }> = { title: 'athlete', align: 'left', text: ({ name }) => name };
 
@@ -32,20 +37,20 @@ const testWords = ({ test, measure }: Pick<TrialGroup, 'test' | 'measure'>): str
 const wayWords = ({ method, arms }: Pick<TrialGroup, 'method' | 'arms'>): string =>
   [method, arms === undefined ? undefined : arms ? 'arms' : 'no arms'].filter((part) => part !== undefined).join(', ');
 
-const number = (trend: JumpTrend, value: number | undefined): string =>
-  optional(value, (one) => trendNumber(trend.group.measure, one));
+const number = ({ of, units }: Named<JumpTrend>, value: number | undefined): string =>
+  optional(value, (one) => trendNumber(of.group.measure, one, units));
 
 const TREND_COLUMNS: readonly Said<Named<JumpTrend>>[] = [
   NAME,
   { title: 'test', align: 'left', text: ({ of }) => testWords(of.group) },
   { title: 'way', align: 'left', text: ({ of }) => wayWords(of.group), spare: 2 },
   { title: 'on', align: 'right', text: ({ of }) => optional(of.group.day, dateWords), spare: 3 },
-  { title: 'before', align: 'right', text: ({ of }) => number(of, of.before?.mean) },
-  { title: 'now', align: 'right', text: ({ of }) => number(of, of.mean) },
-  { title: 'unit', align: 'left', text: ({ of }) => TREND_UNITS[of.group.measure] },
-  { title: 'change', align: 'right', text: ({ of }) => optional(of.change, (by) => signed(by, number(of, by))) },
-  { title: 'error', align: 'right', text: ({ of }) => number(of, of.typicalError), spare: 1 },
-  { title: 'least', align: 'right', text: ({ of }) => number(of, of.worthwhile), spare: 1 },
+  { title: 'before', align: 'right', text: (one) => number(one, one.of.before?.mean) },
+  { title: 'now', align: 'right', text: (one) => number(one, one.of.mean) },
+  { title: 'unit', align: 'left', text: ({ of, units }) => trendUnit(of.group.measure, units) },
+  { title: 'change', align: 'right', text: (one) => optional(one.of.change, (by) => signed(by, number(one, by))) },
+  { title: 'error', align: 'right', text: (one) => number(one, one.of.typicalError), spare: 1 },
+  { title: 'least', align: 'right', text: (one) => number(one, one.of.worthwhile), spare: 1 },
   {
     title: 'which is',
     align: 'left',
@@ -57,7 +62,7 @@ const TREND_COLUMNS: readonly Said<Named<JumpTrend>>[] = [
 /**
  * A row for each athlete, test and way of measuring: the mean, its change and what the change is worth. J2, J11 to J13.
  */
-export const trendSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
+export const trendSection = (review: Told): readonly ReviewSection[] =>
   sectionOf(
     'Jump tests',
     named(review, ({ trends }) => trends),
@@ -70,17 +75,18 @@ const FORECAST_COLUMNS: readonly Said<Named<ProgrammeForecast>>[] = [
   { title: 'test', align: 'left', text: ({ of }) => testWords(of.group) },
   { title: 'way', align: 'left', text: ({ of }) => wayWords(of.group), spare: 2 },
   { title: 'on', align: 'right', text: ({ of }) => optional(of.group.day, dateWords), spare: 1 },
-  { title: 'from', align: 'right', text: ({ of }) => trendNumber('height', of.mean) },
+  { title: 'from', align: 'right', text: ({ of, units }) => trendNumber('height', of.mean, units) },
   {
     title: 'groups then stood at',
     align: 'right',
-    text: ({ of }) => `${trendNumber('height', of.after.low)} to ${trendNumber('height', of.after.high)} cm`,
+    text: ({ of: { after }, units }) =>
+      `${trendNumber('height', after.low, units)} to ${trendNumber('height', after.high, units)} ${trendUnit('height', units)}`,
   },
   { title: 'after', align: 'left', text: ({ of }) => `${of.weeks} weeks, ${of.contacts} contacts` },
 ];
 
-/** A row for each height a forecast is made from. Heights in cm; the gains are those of published groups, J15 (P). */
-export const forecastSection = (review: Pick<Review, 'athletes'>): readonly ReviewSection[] =>
+/** A row for each height a forecast is made from. Heights in the plan's units; the gains are those of published groups, J15 (P). */
+export const forecastSection = (review: Told): readonly ReviewSection[] =>
   sectionOf(
     'What groups gained, beside the programme as it stands',
     named(review, ({ forecasts }) => forecasts),
@@ -115,7 +121,7 @@ const figureName = ({ group: { test }, figure: { what } }: FigureOf): string =>
 const figuresIn = ({ group, figures }: JumpPage): readonly FigureOf[] => figures.map((figure) => ({ group, figure }));
 
 /** A row for each index or power worked out, with the sources of what was used below. J3 to J10. */
-export const figureSection = (review: Pick<Review, 'athletes' | 'sources'>): readonly ReviewSection[] =>
+export const figureSection = (review: Told & Pick<Review, 'sources'>): readonly ReviewSection[] =>
   sectionOf(
     'Worked out from them',
     named(review, ({ figures }) => figures.flatMap(figuresIn)),
