@@ -43,8 +43,9 @@ const diffHelp = `
 What is there as a file or folder is a plan, or the JSON or folder that a build wrote, whose edits
 aren't known; anything else is a revision of the repository the working directory is in. Nothing is
 checked out. With --near both plans are compiled near the sheets that are out, as build --near does:
-ask before those are written anew. Changes under 5 contacts or the smallest plate aren't told; where nothing is left to
-tell nothing is printed.
+ask before those are written anew, as both plans then stay on the new days and what moved isn't told.
+Changes under 5 contacts or the smallest plate aren't told; where nothing is left to tell nothing is
+printed.
 
   footfall diff --plan season
   footfall diff HEAD~1 HEAD --plan season --format markdown

@@ -31,11 +31,11 @@ export async function openBuilt(path: string, session: Session): Promise<OpenedB
   return { ok: false, status: await refuse(session, read.problems.map((words) => `${path}: ${words}`).join('\n')) };
 }
 
-/** The days of the sheets that are out, where a folder of them is named; refused where it holds none. */
+/** The sheets that are out, with their days, where a folder of them is named; refused where it holds none. */
 export async function openSheets(near: string | undefined, session: Session): Promise<OpenedSheets> {
   if (near === undefined) return { ok: true, sheets: {} };
   const opened = await openNear(near, session);
-  return opened.ok ? { ok: true, sheets: { published: opened.value.days } } : opened;
+  return opened.ok ? { ok: true, sheets: { published: opened.value.days }, out: opened.value } : opened;
 }
 
 /** Whether sheets that are out have a day of these athletes in a season, which is one that could be kept. */
@@ -62,7 +62,7 @@ export async function tellNoneKept(
 export type SheetsOut = Pick<CompileOptions, 'published'>;
 
 export type OpenedSheets =
-  | { readonly ok: true; readonly sheets: SheetsOut }
+  | { readonly ok: true; readonly sheets: SheetsOut; readonly out?: WrittenBuild }
   | { readonly ok: false; readonly status: ExitStatus };
 
 /** The build that the folder behind `--near` holds. */

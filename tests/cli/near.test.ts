@@ -186,6 +186,20 @@ test('`diff` tells what changes on the sheets that are out', async () => {
   expect(await footfall(['diff', at('first'), plan, '--near', at('nowhere')])).toMatchObject({ status: 2, out: '' });
 });
 
+test('`diff` says that sheets which were written anew hide what moved', async () => {
+  const plan = write('eve', (text) => text.replace('{ day: wednesday, jumps: 60 }', '{ day: sunday, jumps: 90 }'));
+  await footfall(['build', plan, '--out', at('anew')]);
+  const moves = async (near: string): Promise<readonly [moves: number, told: boolean]> => {
+    const { status, out, err } = await footfall(['diff', at('first'), plan, '--near', near]);
+    expect(status).toBe(0);
+    return [[...out.matchAll(/session \w{3} \d/gu)].length, err.includes('holds the sheets of the new side already')];
+  };
+  expect(await moves(at('anew'))).toEqual([0, true]);
+  const closed = 'closures: [{ from: 2027-05-14, until: 2027-05-14, because: a fair }]\n\npractice:';
+  writeFileSync(join(plan, 'season.yaml'), readFileSync(join(plan, 'season.yaml'), 'utf8').replace('practice:', closed));
+  expect(await moves(at('sheets'))).toEqual([expect.any(Number), false]);
+});
+
 test('a build of somebody else, or of another season, keeps nothing, and that is told', async () => {
   const told = 'nobody of this plan has a session of this season in';
   const near = async (from: string, to: string): Promise<string> => {

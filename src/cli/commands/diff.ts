@@ -1,8 +1,11 @@
 // `footfall diff [old] [new]`: two builds compared, each from a git revision, a plan, or what a build wrote. What is wrong
 // with either is told as for a build; the names of files are those of the plan.
 
+import { diffBuilds } from '../../diff/diff-builds.ts';
+import type { WrittenBuild } from '../../diff/read-built.ts';
 import { sideOf } from '../../diff/side.ts';
 import type { Side } from '../../diff/side.ts';
+import type { Build } from '../../build/types.ts';
 import { settleForLongRun } from '../../host/engine.ts';
 import { openRevision } from '../../host/git-files.ts';
 import { DONE, PLAN_HAS_ERRORS } from '../exit-status.ts';
@@ -37,10 +40,28 @@ export async function diff(request: DiffRequest, session: Session): Promise<Exit
   const differs = await tellDiff(sides, request.format, session);
   if (asOf === undefined) await tellTwoDays(old.value.plan, fresh.value.plan, session);
   if (near !== undefined && plan !== undefined) await tellNoneKept(near, plan, out.sheets, session);
+  if (differs && near !== undefined && old.build !== undefined)
+    await tellAlreadyNew(near, out.out, fresh.build, session);
   return differs && request.exitCode === true ? PLAN_HAS_ERRORS : DONE;
 }
 
-type OpenedSide = { readonly ok: true; readonly value: Side } | { readonly ok: false; readonly status: ExitStatus };
+/** The old plan stays on the days of the new one where its sheets are out: what moved between them can't be told. */
+async function tellAlreadyNew(
+  near: string,
+  out: WrittenBuild | undefined,
+  fresh: Build | undefined,
+  { err }: Session,
+): Promise<void> {
+  if (out === undefined || fresh === undefined || diffBuilds(out, sideOf(fresh)).athletes.length > 0) return;
+  await err.write(
+    `footfall: ${near} holds the sheets of the new side already, and both sides stay on their days: a session that moved ` +
+      'when they were written is not told; ask before they are written anew, or name a copy of those before\n',
+  );
+}
+
+type OpenedSide =
+  | { readonly ok: true; readonly value: Side; readonly build?: Build }
+  | { readonly ok: false; readonly status: ExitStatus };
 
 /** What is there as a file or a folder is a plan or what a build wrote, anything else a revision. */
 async function openSide(
@@ -65,5 +86,5 @@ async function openOld(revision: string, plan: string, standing: Standing, sessi
 
 async function compiled(plan: string, standing: Standing, session: Session): Promise<OpenedSide> {
   const opened = await openPlan(plan, session, standing);
-  return opened.ok ? { ok: true, value: sideOf(opened.build) } : opened;
+  return opened.ok ? { ok: true, value: sideOf(opened.build), build: opened.build } : opened;
 }
