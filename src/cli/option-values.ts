@@ -13,8 +13,12 @@ export function parseDate(text: string): Day {
   return day;
 }
 
-/** A folder that is named; of an empty variable in a script nothing is left, and that would be the folder one is in. */
+/**
+ * A folder that is named; of an empty variable in a script nothing is left, and that would be the folder one is in. Who
+ * writes - means a stream, and a folder of that name is hard to be rid of.
+ */
 export function parseFolder(text: string): string {
+  if (text === '-') throw new InvalidArgumentError('A folder is wanted, and - is none; ./- is one of that name.');
   if (text.trim() === '') throw new InvalidArgumentError('A folder has a name, or is . for the one you are in.');
   return text;
 }

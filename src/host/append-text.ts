@@ -1,8 +1,9 @@
 // Adds text to the end of a file, whole or not at all, and waits until it is on the disk. What is there is never written
 // again. Throws OutputFailed, in words for the person at the command line.
 
-import { closeSync, fstatSync, fsyncSync, ftruncateSync, mkdirSync, openSync, writeSync } from 'node:fs';
+import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
 
 /**
@@ -11,7 +12,7 @@ import { OutputFailed } from './output.ts';
  */
 export function appendText(path: string, text: string, bytesBefore: number): void {
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     const file = openSync(path, 'a');
     try {
       if (fstatSync(file).size !== bytesBefore) throw new OutputFailed('somebody has just changed it; try again');

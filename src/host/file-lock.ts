@@ -1,19 +1,10 @@
 // Lets one footfall at a time write to a file: a hidden file beside it says who does. Whoever comes second waits; what a
 // dead process left is taken over. Throws OutputFailed, in words for the person at the command line.
 
-import {
-  closeSync,
-  linkSync,
-  mkdirSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeSync,
-} from 'node:fs';
+import { closeSync, linkSync, openSync, readFileSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
 import { isAlive, THIS_MACHINE } from './running-process.ts';
 
@@ -55,7 +46,7 @@ const UNSIGNED = '';
 
 function isTaken(lock: string, ours: string, path: string): boolean {
   try {
-    mkdirSync(dirname(lock), { recursive: true });
+    makeFolders(dirname(lock));
     const file = openSync(lock, 'wx');
     writeSync(file, ours);
     closeSync(file);

@@ -4,8 +4,9 @@
 
 import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
-import { closeSync, mkdirSync, openSync, writeSync } from 'node:fs';
+import { closeSync, openSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { makeFolders } from './make-folders.ts';
 
 /** Bytes that are made when they are written. */
 export interface LateBytes {
@@ -70,7 +71,7 @@ export function growingFiles(folder: string): FilesToWrite {
 /** Makes a folder that isn't known as `made`. */
 function makeFolder(path: string, made: Set<string>): void {
   if (made.has(path)) return;
-  mkdirSync(path, { recursive: true });
+  makeFolders(path);
   made.add(path);
 }
 

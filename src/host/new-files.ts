@@ -1,8 +1,9 @@
 // Writes files that aren't there yet, all of them or none: what stands at a path already, even a link that leads nowhere,
 // is never touched. Throws OutputFailed, in words for the person at the command line.
 
-import { closeSync, lstatSync, mkdirSync, openSync, rmSync, statSync, writeSync } from 'node:fs';
+import { closeSync, lstatSync, openSync, rmSync, statSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
 
 export interface NewFile {
@@ -22,7 +23,7 @@ export function writeNewFiles(folder: string, files: readonly NewFile[]): void {
   try {
     for (const { path, text, isProgram } of files) {
       const target = join(folder, path);
-      mkdirSync(dirname(target), { recursive: true });
+      makeFolders(dirname(target));
       // "wx" fails where something has come up since we looked.
       const file = openSync(target, 'wx', isProgram === true ? PROGRAM : USUAL);
       written.push(target);

@@ -8,6 +8,7 @@ import { findForeign, LIST_NAME, listLine } from './folder-contents.ts';
 import type { Foreign } from './folder-contents.ts';
 import { growingFiles } from './growing-files.ts';
 import type { FilesToWrite, Piece } from './growing-files.ts';
+import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
 import { repeatedFiles } from './repeated-files.ts';
 import type { WrittenFiles } from './repeated-files.ts';
@@ -90,7 +91,7 @@ function openFolder(path: string, last: WrittenFiles | undefined): Opened {
 function finalPath(path: string): string {
   const absolute = resolve(path);
   if (existsSync(absolute)) return realpathSync(absolute);
-  mkdirSync(dirname(absolute), { recursive: true });
+  makeFolders(dirname(absolute));
   return join(realpathSync(dirname(absolute)), basename(absolute));
 }
 

@@ -4,9 +4,10 @@
 
 import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
-import { closeSync, mkdirSync, openSync, writevSync } from 'node:fs';
+import { closeSync, openSync, writevSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { lastingBytes } from './growing-files.ts';
+import { makeFolders } from './make-folders.ts';
 import type { FilesToWrite } from './growing-files.ts';
 
 /** A file as it was written: bytes that nobody changes, one behind the other. */
@@ -42,7 +43,7 @@ export function repeatedFiles(folder: string, last: WrittenFiles): RepeatedFiles
   };
   const writeFile = (name: string, pieces: readonly Uint8Array[]): Written => {
     const path = join(folder, name);
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     writePieces(path, pieces);
     const before = last.get(name);
     const same = before === undefined ? 0 : samePieces(before.pieces, pieces);

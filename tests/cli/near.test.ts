@@ -196,7 +196,10 @@ test('`diff` says that sheets which were written anew hide what moved', async ()
   };
   expect(await moves(at('anew'))).toEqual([0, true]);
   const closed = 'closures: [{ from: 2027-05-14, until: 2027-05-14, because: a fair }]\n\npractice:';
-  writeFileSync(join(plan, 'season.yaml'), readFileSync(join(plan, 'season.yaml'), 'utf8').replace('practice:', closed));
+  writeFileSync(
+    join(plan, 'season.yaml'),
+    readFileSync(join(plan, 'season.yaml'), 'utf8').replace('practice:', closed),
+  );
   expect(await moves(at('sheets'))).toEqual([expect.any(Number), false]);
 });
 

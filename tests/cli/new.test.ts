@@ -119,6 +119,24 @@ describe('git', () => {
   });
 });
 
+/** Node's own way to make folders never comes back from the first. */
+test.each(['/proc/x', '/proc/x/y', '/dev/null/x', 'loop/x', 'pipe', 'pipe/x', 'leads-nowhere', 'x'.repeat(300), '-'])(
+  'a place where no folder can be is told at once: %s',
+  async (place) => {
+    symlinkSync('loop', join(folder, 'loop'));
+    symlinkSync('nowhere', join(folder, 'leads-nowhere'));
+    execFileSync('mkfifo', [join(folder, 'pipe')]);
+    const before = readdirSync(folder);
+    const path = place.startsWith('/') || place === '-' ? place : join(folder, place);
+    const { status, out, err } = await footfall(['new', path, ...STARTS]);
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toMatch(/^footfall: .*(?:nothing was|is wanted)/u);
+    expect(readdirSync(folder)).toEqual(before);
+    const built = await footfall(['build', 'examples/four-weeks', '--out', path]);
+    expect([built.status, built.err.includes('bug in footfall')]).toEqual([2, false]);
+  },
+);
+
 describe('what is there already', () => {
   test.each(['season.yaml', 'record/tests.csv', 'hooks/pre-commit', 'plan.schema.json'])(
     '%s is named, and nothing is written',
