@@ -47,7 +47,9 @@ function leastTrained(plan: Plan, athlete: Athlete, slots: readonly Slot[], week
   const closures = plan.closures.filter((one) => overlap(one.range, range) && appliesTo(one.who, athlete));
   const away = athlete.away.filter((one) => overlap(one.range, range));
   if (isLimitAlone(athlete, slots, week, closures)) return 'none';
-  const concerned = closures.filter(({ places }) => slots.some((slot) => isClosed(places, slot)));
+  const concerned = closures.filter(
+    ({ places }) => places === undefined || slots.some((slot) => places.includes(slot.place.id)),
+  );
   const marks = new Set<Trained>([...away, ...concerned].map((one) => one.trained));
   return LEAST_FIRST.find((one) => marks.has(one)) ?? 'none';
 }

@@ -89,6 +89,14 @@ describe('return-ramp', () => {
     expectFinding(RULE, { plan: { closures: closed(['track']) }, weeks }, 3);
   });
 
+  it('takes what closes everything for somebody without a slot as well', () => {
+    const range = { from: day(1, 0), until: day(2, 6) };
+    const closures = [{ range, because: 'x', trained: 'some', who: EVERYBODY, span: place(0) }] as const;
+    const weeks = [empty, empty, loading(150)];
+    expectSilent(RULE, { plan: { closures, slots: [] }, weeks });
+    expectFinding(RULE, { plan: { slots: [] }, weeks }, 3);
+  });
+
   it('takes a week that a limit closes for not trained', () => {
     const closedUntil = (until: number) =>
       [{ range: { from: day(1, 0), until }, because: 'x', trained: 'some', who: EVERYBODY, span: place(0) }] as const;
