@@ -11,7 +11,9 @@ import { doneBy } from '../plan/done-by.ts';
 import type { Athlete, DoneRow, Plan } from '../plan/types.ts';
 import { DAYS_A_WEEK, isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
-import { ruleBook } from '../plan/rule-book.ts';
+import { weekFrom } from '../plan/applies.ts';
+import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
+import type { RuleBook } from '../plan/rule-book.ts';
 import { openingVolume, roundDown } from './contacts/bounds.ts';
 import { leapFrom } from './contacts/settle-record.ts';
 import { splitWeek } from './contacts/split.ts';
@@ -67,8 +69,8 @@ export function holdWhatIsLeft(
   // What is written by hand stands as it is, whatever the record says of it.
   const planned = written.contacts.boundBy === 'programme' ? now : written;
   const far = soFar(planned, rows, asOf);
-  const held = holdRunningWeek(planned, now.contacts, far);
   const book = ruleBook(plan, athlete);
+  const held = holdRunningWeek(planned, now.contacts, far, hurtFrom(plan, athlete, book, { starts, asOf }));
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
   const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
   return {
@@ -112,12 +114,14 @@ const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): rea
  * that (common practice, no source), and by what it may have less `now`. What is written by hand stays, and a week that
  * pain stopped before it began has nothing to cut.
  */
-function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): PlannedWeek {
-  const [over, less] = [overOf(far), Math.max(0, planned.contacts.contacts - now.contacts)];
-  const left = jumpsLeft(planned.days, far.from);
+function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, upToNow: SoFar, hurt: HurtFrom): PlannedWeek {
   const { boundBy, contacts } = planned.contacts;
   if (boundBy === 'programme') return planned;
-  const hurts = isHurt(now) && !isHurt(planned.contacts) ? { hurtsFrom: far.from } : {};
+  const stopped = now.contacts === 0 && now.boundBy === 'pain-hold';
+  const far = stopped ? startingAt(upToNow, hurt.stops, planned) : upToNow;
+  const [over, less] = [overOf(upToNow), Math.max(0, contacts - now.contacts)];
+  const left = jumpsLeft(planned.days, far.from);
+  const hurts = isHurt(now) && !isHurt(planned.contacts) ? { hurtsFrom: hurt.holds } : {};
   if (over + less === 0 || left.length === 0 || contacts === 0)
     return { ...planned, contacts: { ...asPlanned(planned.contacts, now, far), ...hurts } };
   const sizes = sizesLeft(left, over + less, planned.contacts);
@@ -131,6 +135,35 @@ function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): P
     },
   };
 }
+
+/** The days behind the first mornings of the week that hold or stop; what is planned on is the latest of either. */
+interface HurtFrom {
+  readonly holds: Day;
+  readonly stops: Day;
+}
+
+/** A sheet behind such a morning was made with it, however late in the week the season is planned again. */
+function hurtFrom(
+  { record }: Plan,
+  { id }: Athlete,
+  book: RuleBook,
+  { starts, asOf }: { readonly starts: Day; readonly asOf: Day },
+): HurtFrom {
+  const range = weekFrom(starts);
+  const rows = doneBy(record, id).filter(({ day }) => starts <= day && day < asOf);
+  const behind = (parameter: 'hold' | 'stop'): Day => {
+    const least = getRuleValue(book, 'pain-hold', parameter, range);
+    const first = rows.find(({ pain = 0 }) => pain >= least);
+    return first === undefined ? asOf : first.day + 1;
+  };
+  return { holds: behind('hold'), stops: behind('stop') };
+}
+
+const startingAt = (far: SoFar, from: Day, { days }: PlannedWeek): SoFar => ({
+  ...far,
+  from,
+  written: sumOf(days.sessions.filter(({ day }) => day < from)),
+});
 
 const isHurt = ({ bounds }: ContactsWeek): boolean => bounds.some(({ by }) => by === 'pain-hold');
 

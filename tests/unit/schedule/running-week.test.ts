@@ -279,6 +279,15 @@ describe('a week under way that its own record plans otherwise', () => {
     expect(now.built.blocked.size).toBe(0);
   });
 
+  it.each([4, 8])('has the days behind a morning of %i as they were then, later in the week as well', (pain) => {
+    const hurt = season([on('2027-01-05', 60, { pain })]);
+    const [thursday, saturday] = [found(hurt), found(hurt, '2027-01-09')];
+    expect(saturday.week.sessions).toEqual(thursday.week.sessions);
+    expect(saturday.week.contacts).toBe(pain === 8 ? 60 : 120);
+    expect(codes(saturday)).toEqual([]);
+    expect(saturday.built.blocked.size).toBe(0);
+  });
+
   it('rises no more than a pain that holds allows, its days so far among it', () => {
     const change = { pins: [] };
     const sheets = found(season([], change), MONDAY);
