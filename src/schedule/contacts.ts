@@ -9,6 +9,7 @@ import {
   boundsOf,
   holding,
   isLeap,
+  isOverPlan,
   loadingSessionBound,
   mostAllowed,
   nextVolume,
@@ -68,7 +69,9 @@ function describe(
     const found = contacts[index] ?? 0;
     const planned = one.week === 'deload' ? underRun(one, found, leastOfRun) : found;
     const run = planned < found ? leastOfRun : undefined;
-    leastOfRun = one.week === 'load' ? Math.min(leastOfRun, planned) : Infinity;
+    // Of a week on record what counts.
+    const counts = Math.min(planned, one.fixed?.earnsAtMost ?? Infinity);
+    leastOfRun = one.week === 'load' ? Math.min(leastOfRun, counts) : Infinity;
     const after = nextVolume(one, opening, planned);
     weeks.push(describeWeek(one, { planned, before: adapted, opening, after, ceiling: ceilingAt(most, index), run }));
     adapted = after;
@@ -175,9 +178,10 @@ function reasonsOf(
   return reasons;
 }
 
-function keptBy(terms: WeekTerms, { planned, opening }: WeekVolume): 'unwritten' | 'leap' | Keep['kind'] {
+function keptBy(terms: WeekTerms, { planned, opening }: WeekVolume): 'unwritten' | 'leap' | 'over' | Keep['kind'] {
   if (terms.fixed?.unwritten === true && planned > opening) return 'unwritten';
-  return isLeap(terms, planned) ? 'leap' : terms.keep.kind;
+  if (isLeap(terms, planned)) return 'leap';
+  return isOverPlan(terms, planned) ? 'over' : terms.keep.kind;
 }
 
 /** What holds the ceiling line in this week. */

@@ -68,18 +68,32 @@ function termsWith(plan: Plan, book: RuleBook, standing: Standing): SeasonTerms 
   const written = weekTerms(plan, book, grid, phases, kinds.value).map((terms, index) =>
     unwritten.has(grid.weeks[index]?.starts ?? NaN) ? asUnwritten(terms) : terms,
   );
-  const terms = settleRecord(withPast(written, past), start, past.recorded, (week) => leapIn(book, grid, week));
+  const terms = settleRecord({
+    terms: withPast(written, past),
+    sheets: withPast(written, { ...past, painful: painfulBefore(past, grid) }),
+    adapted: start,
+    recorded: past.recorded,
+    leapOf: (week) => leapIn(book, grid, week),
+  });
   const emptier = withTimeOff(grid, past.recorded, terms);
   return emptier === undefined ? { ...standing, kinds, terms } : termsWith(plan, book, { ...standing, grid: emptier });
+}
+
+/** Of each week the pain that was known when it began. */
+function painfulBefore({ painful }: Past, { weeks }: AthleteGrid): Past['painful'] {
+  if (painful.size === 0) return painful;
+  return new Map([...painful].filter(([week, { day }]) => day < (weeks[week]?.starts ?? day)));
 }
 
 /** The rise from which the audit calls a planned week an error. */
 export function leapIn(book: RuleBook, { weeks, range }: Pick<AthleteGrid, 'weeks' | 'range'>, week: number): Leap {
   const of = weekFrom(weeks[week]?.starts ?? range.from);
+  const rise = getRuleValue(book, 'weekly-rise', 'most', of);
   return {
     // A plan may allow more by itself than is severe.
-    percent: Math.max(getRuleValue(book, 'weekly-rise', 'severe', of), getRuleValue(book, 'weekly-rise', 'most', of)),
+    percent: Math.max(getRuleValue(book, 'weekly-rise', 'severe', of), rise),
     contacts: getRuleValue(book, 'weekly-rise', 'contacts', of),
+    rise,
   };
 }
 

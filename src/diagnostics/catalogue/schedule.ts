@@ -188,7 +188,7 @@ export const scheduleEntries = {
     severity: 'warning',
     summary: 'a week on record far above what is usual',
     explanation:
-      'What was done moves what an athlete is used to, up to the severe rise of the rule weekly-rise and no further: nobody is used to a leap for having made it once, and often it is a slip of a finger, 600 for 60. Look at the row, which is the largest of its week, and mend it if it is wrong. If the week was done like that, leave the row. A waiver of weekly-rise for that week says why, and it is not told any more; what counts stays the same.',
+      'What was done moves what an athlete is used to, up to what the week was planned at and no further: nobody is planned more for having done more. This is over the severe rise of the rule weekly-rise, and often such a number is a slip of a finger, 600 for 60. Look at the row, which is the largest of its week, and mend it if it is wrong. If the week was done like that, leave the row. A waiver of weekly-rise for that week says why, and it is not told any more; what counts stays the same.',
     bad: '2027-01-05,mira,session,800,,,,\n2027-01-12,mira,session,80,,,,',
     good: '2027-01-05,mira,session,80,,,,\n2027-01-12,mira,session,80,,,,',
     message: ({ athlete, week, contacts, usual, counts }: RecordLeap) =>

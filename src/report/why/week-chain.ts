@@ -171,7 +171,8 @@ const AFTER: Readonly<Record<string, string>> = {
   stay: 'kept through a week like this',
   fade: 'less for a week without jumps',
   unwritten: "a week that isn't written raises nothing",
-  leap: 'a leap counts up to a severe rise and no further, as nobody is used to it for having made it once',
+  leap: 'a leap counts for no more than was planned, as nobody is used to it for having made it once',
+  over: 'what was done over the plan counts for no more than was planned',
 };
 
 function afterTold(week: BuiltWeek): Told {

@@ -137,8 +137,13 @@ export function nextVolume(terms: WeekTerms, adapted: number, contacts: number):
   return Math.max(earned, Math.floor((adapted * keepOwn + earned * keepPlanned) / (keepOwn + keepPlanned)));
 }
 
-/** Whether a week on record is so far over A that less of it counts. Where A fades, what was done says nothing to it. */
+/** Whether a week on record is so far over A that it is hardly true. Where A fades, what was done says nothing to it. */
 export function isLeap({ fixed, keep }: WeekTerms, contacts: number): boolean {
+  return keep.kind !== 'fade' && contacts > (fixed?.leapsFrom ?? Infinity);
+}
+
+/** Whether more was done in a week on record than counts. */
+export function isOverPlan({ fixed, keep }: WeekTerms, contacts: number): boolean {
   return keep.kind !== 'fade' && contacts > (fixed?.earnsAtMost ?? Infinity);
 }
 

@@ -80,8 +80,9 @@ export interface WeekTerms {
         readonly blocked?: { readonly rise: Growth; readonly severe: number };
         /** Of a programme: something in the week bars it, so that it isn't written. */
         readonly unwritten?: boolean;
-        /** Of a record: the most that the athlete gets used to by it. */
+        /** Of a record: the most that the athlete gets used to by it, and the most that is no leap. */
         readonly earnsAtMost?: number;
+        readonly leapsFrom?: number;
         readonly span?: Span;
       }
     | undefined;
