@@ -4,6 +4,7 @@
 
 import type { Athlete, DoneRow, Plan, Slot, TestRow } from '../plan/types.ts';
 import { appliesTo } from '../plan/applies.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
 export interface PlanIndex {
   /** What was done, in order of day. */
@@ -28,10 +29,10 @@ export function planIndex(plan: Plan): PlanIndex {
 }
 
 function makeIndex(plan: Plan): PlanIndex {
-  const done = groupByAthlete(plan.record.done);
-  const tests = groupByAthlete(plan.record.tests);
+  const done = groupsByKey(plan.record.done, ({ athlete }) => athlete);
+  const tests = groupsByKey(plan.record.tests, ({ athlete }) => athlete);
   const alike = new Map<Slot, ReadonlyMap<string, number>>();
-  const bySquad = groupBySquad(plan.athletes);
+  const bySquad = groupsByKey(plan.athletes, ({ squad }) => squad);
   return {
     doneBy: (athlete) => done.get(athlete) ?? [],
     testsBy: (athlete) => tests.get(athlete) ?? [],
@@ -43,27 +44,7 @@ function makeIndex(plan: Plan): PlanIndex {
   };
 }
 
-function groupByAthlete<T extends { readonly athlete: string }>(rows: readonly T[]): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const row of rows) {
-    const group = groups.get(row.athlete);
-    if (group === undefined) groups.set(row.athlete, [row]);
-    else group.push(row);
-  }
-  return groups;
-}
-
 type Squads = ReadonlyMap<string | undefined, readonly Athlete[]>;
-
-function groupBySquad(athletes: readonly Athlete[]): Squads {
-  const groups = new Map<string | undefined, Athlete[]>();
-  for (const athlete of athletes) {
-    const group = groups.get(athlete.squad);
-    if (group === undefined) groups.set(athlete.squad, [athlete]);
-    else group.push(athlete);
-  }
-  return groups;
-}
 
 /** Everybody a slot is for is among them. Of a slot for one squad of hundreds only its members are looked at. */
 function mayBeMeant({ athletes }: Plan, squads: Squads, { who }: Slot): readonly Athlete[] {

@@ -18,6 +18,7 @@ import { contactsUnderWay } from './under-way.ts';
 import { runsAway } from './time-away.ts';
 import { mixOf } from './week-mix.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
 /**
  * Takes a built athlete apart. Weeks must follow one another without gaps, as a build's do. Nobody gets used to the weeks
@@ -124,7 +125,7 @@ function readDays(
     for (let day = match.range.from; day <= match.range.until; day++) if (!matches.has(day)) matches.set(day, match);
   }
   const others = new Map<Day, BuiltDay>(built.days.map((day) => [day.day, day]));
-  const held = groupByDay(sessions);
+  const held = groupsByKey(sessions, ({ day }) => day);
   const days = new Set<Day>([...others.keys(), ...matches.keys(), ...held.keys()]);
   return [...days]
     .sort((a, b) => a - b)
@@ -132,16 +133,6 @@ function readDays(
 }
 
 const NO_SESSIONS: readonly SessionReading[] = [];
-
-function groupByDay(sessions: readonly SessionReading[]): ReadonlyMap<Day, readonly SessionReading[]> {
-  const groups = new Map<Day, SessionReading[]>();
-  for (const session of sessions) {
-    const group = groups.get(session.day);
-    if (group === undefined) groups.set(session.day, [session]);
-    else group.push(session);
-  }
-  return groups;
-}
 
 function readDay(
   day: Day,

@@ -11,6 +11,7 @@ import { planItems } from './plan-items.ts';
 import type { PlanItem } from './plan-items.ts';
 import { openText } from './open-ranges.ts';
 import type { Edit, EditGroup, EditSection, FieldChange } from './types.ts';
+import { grouped, groupsByKey } from '../util/grouped.ts';
 
 /**
  * In the order of the new plan, what was removed behind, the record last. An athlete has one id in both plans. What
@@ -36,7 +37,7 @@ export function diffPlans(before: Plan, after: Plan): readonly EditGroup[] {
     edits.push(...were.slice(are.length).map((item) => whole('removed', item)));
   }
   const removed = [...old.values()].flat().map((item) => whole('removed', item));
-  return grouped([...edits, ...added.map((item) => whole('added', item)), ...removed]);
+  return editGroups([...edits, ...added.map((item) => whole('added', item)), ...removed]);
 }
 
 /** Ids of those of whom both plans say the same: of a big squad nearly all, when a line was edited. */
@@ -55,20 +56,14 @@ type Same = (was: unknown, is: unknown) => boolean;
 const RECORDS: readonly EditSection[] = ['done', 'tested'];
 
 /** Rows of one record together, and what one line says of several athletes. */
-function grouped(edits: readonly Edit[]): readonly EditGroup[] {
-  const groups = new Map<string, Edit[]>();
+function editGroups(edits: readonly Edit[]): readonly EditGroup[] {
   const isRecord = ({ section }: Edit): boolean => RECORDS.includes(section);
   const sorted = [
     ...edits.filter((edit) => !isRecord(edit)),
     ...RECORDS.flatMap((name) => edits.filter(({ section }) => section === name)),
   ];
-  for (const [index, edit] of sorted.entries()) {
-    const key = isRecord(edit) ? edit.section : (lineKey(edit) ?? String(index));
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [edit]);
-    else group.push(edit);
-  }
-  return [...groups.values()];
+  const keyOf = (edit: Edit): unknown => (isRecord(edit) ? edit.section : (lineKey(edit) ?? edit));
+  return grouped(sorted, keyOf);
 }
 
 function lineKey({ section, fields: [field], span }: Edit): string | undefined {
@@ -78,14 +73,7 @@ function lineKey({ section, fields: [field], span }: Edit): string | undefined {
 }
 
 function byKey(items: readonly PlanItem[]): Map<string, readonly PlanItem[]> {
-  const groups = new Map<string, PlanItem[]>();
-  for (const item of items) {
-    const key = `${item.section} ${item.key}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [item]);
-    else group.push(item);
-  }
-  return groups;
+  return groupsByKey(items, ({ section, key }) => `${section} ${key}`);
 }
 
 /** What is left on both sides when equal items are taken out. */

@@ -8,7 +8,7 @@ import { leaf, refuse } from './reading.ts';
 import type { Reading } from './reading.ts';
 import type { Shape } from './shape.ts';
 import { dateHint } from './date-hints.ts';
-import { didYouMean } from './words.ts';
+import { meantHelp } from './words.ts';
 
 const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
 const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
@@ -59,7 +59,7 @@ export function findWeekday(name: string): Weekday | undefined {
 function dayHelp(text: string): { readonly help?: string } {
   const days = text.toLowerCase().split(/\s*(?:[/,&+]|\band\b)\s*/u);
   const isSeveral = days.length > 1 && days.every((day) => findWeekday(day) !== undefined);
-  return isSeveral ? { help: 'write an item for each day' } : didYouMean(text, WEEKDAY_NAMES);
+  return isSeveral ? { help: 'write an item for each day' } : meantHelp(text, WEEKDAY_NAMES);
 }
 
 const WEEKDAY = leaf(

@@ -1,4 +1,4 @@
-// Documents → Authored: puts the files of a plan together and reads every item by its shape. Called by plan/load. Lists
+// Documents → Authored: puts the files of a plan together and reads every item by its shape. Called by plan/load-plan.ts. Lists
 // of all files are appended, groups put together key by key; a key in two files keeps the first and names both places.
 
 import { problem } from '../diagnostics/problem.ts';
@@ -7,12 +7,12 @@ import type { Document, Documents, MapEntry, MapNode, Node } from '../read/types
 import type { Span } from '../source/types.ts';
 import type { Authored, Item, Located, RuleItem } from './authored.ts';
 import { decodeItem } from './decode-item.ts';
-import { didYouMean } from './words.ts';
+import { meantHelp } from './words.ts';
 import { gatherSections } from './gather.ts';
 import type { Sections } from './gather.ts';
 import { keysOf } from './groups.ts';
 import { kindOf, unknownKeyProblem, whereOf } from './issues.ts';
-import { suggestedId } from './meant.ts';
+import { isId, suggestedId } from './ids.ts';
 import { EXAMPLES, entriesOfList, itemsOfGroup } from './peek.ts';
 import { groupShapes, LIST_KEYS, listShapes, MAP_KEYS, mapShapes } from './sections.ts';
 import type { ListKey, MapKey } from './sections.ts';
@@ -178,12 +178,6 @@ function badId(section: string, found: string, at: At): Diagnostic {
   });
 }
 
-/** Asked first, as most ids are such and the letters of all scripts are a pattern that takes long to make. */
-const PLAIN_ID = /^[A-Za-z\d][\w-]{0,63}$/;
-const ID = /^[\p{L}\p{N}][\p{L}\p{N}\p{M}_-]{0,63}$/u;
-
-const isId = (text: string): boolean => PLAIN_ID.test(text) || ID.test(text);
-
 function reportSameIds(section: string, items: ReadonlyMap<string, Located>, diagnostics: Diagnostic[]): void {
   const seen = new Map<string, string>();
   for (const [id, { span, path }] of items) {
@@ -254,7 +248,7 @@ function decodeRule({ key, keySpan, value }: MapEntry, diagnostics: Diagnostic[]
         params: { found: key },
         span: keySpan,
         path,
-        ...didYouMean(key, RULE_IDS),
+        ...meantHelp(key, RULE_IDS),
       }),
     );
     return [];

@@ -12,6 +12,7 @@ import { follow, markOf, pathText } from './nodes.ts';
 import type { Found, Step } from './nodes.ts';
 import { inWords } from '../util/in-words.ts';
 import type { At, Issue, UnknownKeys, WrongKind } from './shape.ts';
+import { shortened } from '../util/printable.ts';
 
 /** The problems of one item, in the order of its shape, each mistake once. */
 export function diagnose(item: Located, issues: readonly Issue[]): readonly Diagnostic[] {
@@ -227,9 +228,7 @@ const HOW = {
 export function kindOf(node: Node): string {
   if (node.kind === 'map') return 'a group of keys';
   if (node.kind === 'sequence') return 'a list';
-  return node.value === null ? 'empty' : `"${shortened(node.text)}"`;
+  return node.value === null ? 'empty' : `"${shortened(node.text, MOST_SHOWN)}"`;
 }
 
 const MOST_SHOWN = 40;
-
-const shortened = (text: string): string => (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text);

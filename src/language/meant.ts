@@ -102,15 +102,3 @@ export const INSTEAD: ReadonlyMap<string, string> = new Map([
 export const ELSEWHERE: ReadonlyMap<string, string> = new Map([
   ['sport', 'a plan has one sport: squads of another one have a plan of their own'],
 ]);
-
-const MOST_ID = 64;
-
-/** An id made of a text that can't be one; undefined where nothing is left of it. */
-export function suggestedId(text: string): string | undefined {
-  const id = text
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}\p{M}_-]+/gu, '-')
-    .replaceAll(/^[^\p{L}\p{N}]+|-+$/gu, '')
-    .slice(0, MOST_ID);
-  return id === '' ? undefined : id;
-}

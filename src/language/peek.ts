@@ -3,7 +3,7 @@
 
 import type { MapEntry, MapNode, Node } from '../read/types.ts';
 import { keysOf } from './groups.ts';
-import { suggestedId } from './meant.ts';
+import { suggestedId } from './ids.ts';
 import type { Shape } from './shape.ts';
 
 /** How one item of each section is written. */

@@ -2,6 +2,7 @@
 // checks what the tool reads. Called by the script that writes schemas/. One schema fits every file of a plan, so no key
 // at the left edge is required.
 
+import { ID_PATTERN } from './ids.ts';
 import type { Keys } from './groups.ts';
 import { drillName, exerciseName, liftName } from './known-names.ts';
 import { listShapes, mapShapes } from './sections.ts';
@@ -81,8 +82,6 @@ function rulesJson(shared: Shared): JsonShape {
   });
   return groupJson(Object.fromEntries(rules));
 }
-
-const ID_PATTERN = '^[\\p{L}\\p{N}][\\p{L}\\p{N}\\p{M}_-]{0,63}$';
 
 /** The schema as JSON. Its order is that of the shapes, so that the same shapes give the same bytes. */
 export function planSchema(): JsonShape {

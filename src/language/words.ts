@@ -1,6 +1,7 @@
-// Texts, words of a fixed choice, names of things, yes or no. Called by the shapes. A text that
-// other readers of YAML would take for a yes, a no or nothing must be quoted, so that everybody reads the same word.
+// Texts, words of a fixed choice, names of things, yes or no. Called by the shapes. A text that other readers of YAML would
+// take for a yes, a no or nothing must be quoted, so that everybody reads the same word.
 
+import { findControl } from '../read/hidden-characters.ts';
 import type { ScalarNode } from '../read/types.ts';
 import { nearest } from '../util/did-you-mean.ts';
 import { inWords } from '../util/in-words.ts';
@@ -9,8 +10,6 @@ import type { Reading } from './reading.ts';
 import type { JsonShape, Shape } from './shape.ts';
 
 const MOST_LETTERS = 1000;
-/** Written as an escape: such as turn a terminal's colours on, or the text behind them around. */
-const CONTROL = /[\u202D\u202E\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F]/u;
 const LINE_BREAKS = /\s*[\n\r\u0085\u2028\u2029]\s*/gu;
 const AMBIGUOUS = new Set(['yes', 'no', 'on', 'off', 'true', 'false', 'null', '~']);
 
@@ -21,9 +20,8 @@ function isAmbiguous({ text: found, quoted, span }: ScalarNode): boolean {
 
 function readText(scalar: ScalarNode, wanted: string): Reading<string> {
   if (isAmbiguous(scalar)) return refuse('language/no-word', { params: { found: scalar.text } });
-  const control = CONTROL.exec(scalar.text);
-  if (control !== null) {
-    const character = `U+${control[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+  const character = findControl(scalar.text);
+  if (character !== undefined) {
     return refuse('source/control-character', {
       params: { character },
       label: 'written as an escape',
@@ -91,11 +89,11 @@ const WRITTEN: Readonly<Record<string, string>> = {
 
 function meantWord(found: string, choice: readonly string[]): { readonly help?: string } {
   const written = WRITTEN[found.toLowerCase()];
-  return written !== undefined && choice.includes(written) ? { help: `write ${written}` } : didYouMean(found, choice);
+  return written !== undefined && choice.includes(written) ? { help: `write ${written}` } : meantHelp(found, choice);
 }
 
 /** `help` for a word that is near known ones, or nothing. */
-export function didYouMean(found: string, known: Iterable<string>): { readonly help?: string } {
+export function meantHelp(found: string, known: Iterable<string>): { readonly help?: string } {
   const all = [...known];
   const near = nearest(found, all);
   const meant = near === undefined ? partly(found, all) : [near];

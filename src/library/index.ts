@@ -5,6 +5,7 @@ import { DRILLS } from './drills.ts';
 import { LIFTS } from './lifts.ts';
 import { kindsOf } from './lift-facts.ts';
 import type { Drill, Lift } from './types.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
 export interface Library {
   /** In the library's order, a plan's own behind. */
@@ -44,12 +45,7 @@ function withKinds(lifts: ReadonlyMap<string, Lift>): ReadonlyMap<string, Lift> 
 }
 
 function groupFamilies(drills: readonly Drill[]): ReadonlyMap<string, readonly Drill[]> {
-  const families = new Map<string, Drill[]>();
-  for (const drill of drills) {
-    const family = families.get(drill.family);
-    if (family === undefined) families.set(drill.family, [drill]);
-    else family.push(drill);
-  }
+  const families = groupsByKey(drills, ({ family }) => family);
   for (const family of families.values()) family.sort(byRung);
   return families;
 }

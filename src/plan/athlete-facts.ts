@@ -5,7 +5,7 @@ import type { Athlete, DayRange, Limit, ReturnStage } from './types.ts';
 import type { Day } from '../util/days.ts';
 import type { Level } from '../library/types.ts';
 import { calendarDateOf } from '../util/days.ts';
-import { holds } from './applies.ts';
+import { holds, overlap } from './applies.ts';
 
 /** The level the coach has signed off by that day. */
 export function levelOn(athlete: Pick<Athlete, 'levels'>, day: Day): Level {
@@ -42,7 +42,7 @@ export function limitsOn(athlete: Athlete, day: Day): readonly Limit[] {
 
 /** Whether any limit is in force within a range. */
 export function limitedIn(athlete: Athlete, range: DayRange): boolean {
-  return athlete.limits.some((limit) => limit.range.from <= range.until && range.from <= limit.range.until);
+  return athlete.limits.some((limit) => overlap(limit.range, range));
 }
 
 /**

@@ -5,6 +5,7 @@
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import { overlap, shareAthlete } from './applies.ts';
+import { byWhom, namedIn } from './by-whom.ts';
 import type { Scope } from './scope.ts';
 import type { Athlete, Competition, Slot } from './types.ts';
 
@@ -46,51 +47,28 @@ export function reportPeakClashes(
   competitions: readonly Competition[],
   athletes: readonly Athlete[],
 ): void {
-  const peaks = peaksByName(competitions.filter(({ prepare }) => prepare === 'peak'));
+  const peaks = competitions.filter(({ prepare }) => prepare === 'peak');
+  const peaksOf = byWhom(peaks);
+  const named = new Set(peaks.flatMap(({ who }) => namedIn(who)));
   const seen = new Set<string>();
   const reported = new Set<Competition>();
   for (const athlete of athletes) {
-    const own = peaks.athletes.get(athlete.id) ?? [];
     // Athletes of one squad without a peak of their own have the same peaks: one of them stands for all.
-    const alike = own.length === 0 ? (athlete.squad ?? '') : `${athlete.squad ?? ''} ${athlete.id}`;
+    const alike = named.has(athlete.id) ? `${athlete.squad ?? ''} ${athlete.id}` : (athlete.squad ?? '');
     if (seen.has(alike)) continue;
     seen.add(alike);
-    const squads = athlete.squad === undefined ? [] : (peaks.squads.get(athlete.squad) ?? []);
-    const all = new Set([...peaks.everybody, ...squads, ...own]);
-    reportOverlaps(scope, athlete.id, all, reported);
+    reportOverlaps(scope, athlete.id, peaksOf(athlete), reported);
   }
-}
-
-interface PeaksByName {
-  readonly everybody: readonly Competition[];
-  readonly squads: ReadonlyMap<string, readonly Competition[]>;
-  readonly athletes: ReadonlyMap<string, readonly Competition[]>;
-}
-
-function peaksByName(peaks: readonly Competition[]): PeaksByName {
-  const squads = new Map<string, Competition[]>();
-  const athletes = new Map<string, Competition[]>();
-  const add = (map: Map<string, Competition[]>, name: string, peak: Competition): void => {
-    const list = map.get(name);
-    if (list === undefined) map.set(name, [peak]);
-    else list.push(peak);
-  };
-  for (const peak of peaks) {
-    if (peak.who.kind === 'everybody') continue;
-    for (const squad of peak.who.squads) add(squads, squad, peak);
-    for (const athlete of peak.who.athletes) add(athletes, athlete, peak);
-  }
-  return { everybody: peaks.filter(({ who }) => who.kind === 'everybody'), squads, athletes };
 }
 
 function reportOverlaps(
   scope: Scope,
   athlete: string,
-  peaks: ReadonlySet<Competition>,
+  peaks: readonly Competition[],
   reported: Set<Competition>,
 ): void {
   let last: Competition | undefined;
-  for (const peak of [...peaks].toSorted((a, b) => a.range.from - b.range.from)) {
+  for (const peak of peaks.toSorted((a, b) => a.range.from - b.range.from)) {
     if (last !== undefined && peak.range.from <= last.range.until && !reported.has(peak)) {
       reported.add(peak);
       const params = { name: peak.name, other: last.name, athlete, date: isoDate(peak.range.from) };

@@ -3,24 +3,20 @@
 
 import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
-import type { DoneRow, Record } from './types.ts';
+import type { DoneRow, SeasonRecord } from './types.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
-const indexes = new WeakMap<Record, ReadonlyMap<string, readonly DoneRow[]>>();
+const indexes = new WeakMap<SeasonRecord, ReadonlyMap<string, readonly DoneRow[]>>();
 const NO_ROWS: readonly DoneRow[] = [];
 
 /** In order of day. */
-export function doneBy(record: Record, athlete: string): readonly DoneRow[] {
+export function doneBy(record: SeasonRecord, athlete: string): readonly DoneRow[] {
   if (record.done.length === 0) return NO_ROWS;
   return (indexes.get(record) ?? indexOf(record)).get(athlete) ?? NO_ROWS;
 }
 
-function indexOf(record: Record): ReadonlyMap<string, readonly DoneRow[]> {
-  const rows = new Map<string, DoneRow[]>();
-  for (const row of record.done) {
-    const mine = rows.get(row.athlete);
-    if (mine === undefined) rows.set(row.athlete, [row]);
-    else mine.push(row);
-  }
+function indexOf(record: SeasonRecord): ReadonlyMap<string, readonly DoneRow[]> {
+  const rows = groupsByKey(record.done, ({ athlete }) => athlete);
   indexes.set(record, rows);
   return rows;
 }

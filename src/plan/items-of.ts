@@ -1,7 +1,7 @@
 // The plan's items that are for one athlete. Squads of a big plan have items of their own, so what a squad shares is
 // sorted out once and kept with the plan; only athletes who are named themselves are looked up one by one.
 
-import { byWhom } from './by-whom.ts';
+import { byWhom, namedIn } from './by-whom.ts';
 import type { Athlete, Plan, Who } from './types.ts';
 
 const LISTS = [
@@ -69,10 +69,6 @@ function indexOf(plan: Plan): Index {
   const index: Index = { named, lists: listsOf(plan), bySquad: new Map() };
   indexes.set(plan, index);
   return index;
-}
-
-function namedIn(who: Who): readonly string[] {
-  return who.kind === 'everybody' ? [] : who.athletes;
 }
 
 function listsOf(plan: Plan): Lists {

@@ -33,7 +33,7 @@ export interface TestRow {
   readonly span: Span;
 }
 
-export interface Record {
+export interface SeasonRecord {
   /** In order of day, athlete. */
   readonly done: readonly DoneRow[];
   readonly tests: readonly TestRow[];

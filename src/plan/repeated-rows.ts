@@ -6,6 +6,7 @@ import { isoDate, weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import type { Scope } from './scope.ts';
 import type { DoneRow, TestRow } from './types.ts';
+import { addTo } from '../util/grouped.ts';
 
 /** Without those that there is no room for: one of each, and of sessions and practice as many as the day has. */
 export function withoutRepeats<T extends DoneRow | TestRow>(scope: Scope, rows: readonly T[]): readonly T[] {
@@ -43,10 +44,7 @@ export function withoutSurplus(scope: Scope, rows: readonly DoneRow[]): readonly
   const sameDay = new Map<string, DoneRow[]>();
   for (const row of rows) {
     if (row.kind !== 'session' || row.contacts === undefined || row.contacts === 0) continue;
-    const key = JSON.stringify([row.athlete, row.day, row.note]);
-    const known = sameDay.get(key);
-    if (known === undefined) sameDay.set(key, [row]);
-    else known.push(row);
+    addTo(sameDay, JSON.stringify([row.athlete, row.day, row.note]), row);
   }
   const changed = new Map<DoneRow, DoneRow | undefined>();
   for (const group of sameDay.values()) keepFewest(scope, group, changed);

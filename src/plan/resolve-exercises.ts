@@ -11,7 +11,7 @@ import { BUILT_IN, extendLibrary } from '../library/index.ts';
 import type { Library } from '../library/index.ts';
 import { DIRECTIONS } from '../library/types.ts';
 import type { DirectionShares, Drill, KitId, Lift, LiftPattern } from '../library/types.ts';
-import { nearest } from '../util/did-you-mean.ts';
+import { didYouMean } from '../util/did-you-mean.ts';
 import { byCodeUnit } from './scope.ts';
 import { PERCENT } from '../util/units.ts';
 
@@ -222,8 +222,7 @@ function maxOfOf(id: string, item: LiftItem, authored: Authored, report: Report)
   const own = authored.lifts.get(name);
   const other = own?.value ?? BUILT_IN.lifts.get(name);
   if (other === undefined) {
-    const near = nearest(name, [...BUILT_IN.lifts.keys(), ...authored.lifts.keys()]);
-    const help = near === undefined ? undefined : `did you mean "${near}"?`;
+    const help = didYouMean(name, [...BUILT_IN.lifts.keys(), ...authored.lifts.keys()]);
     report(problem('plan/unknown-name', { ...at(item, 'max-of'), params: { name, kind: 'lift' }, help }));
     return undefined;
   }

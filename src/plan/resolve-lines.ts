@@ -84,9 +84,11 @@ function exerciseOf(
   return undefined;
 }
 
+/** What a line of the kind can't say. */
+const NOT_OF = { drill: ['percent', 'load', 'reserve'], lift: ['drop'] } as const;
+
 function isPossible(scope: Scope, place: Located, line: Omit<LineFields, 'sets'>, kind: 'drill' | 'lift'): boolean {
-  const wrong = kind === 'drill' ? ['percent', 'load', 'reserve'] : ['drop'];
-  const key = wrong.find((name) => line[name as keyof typeof line] !== undefined);
+  const key = NOT_OF[kind].find((name) => line[name] !== undefined);
   if (key !== undefined) {
     scope.report(problem('plan/not-of-exercise', { ...at(place, key), params: { key, kind: `a ${kind}` } }));
     return false;

@@ -11,6 +11,7 @@ import { reportBrokenLines, resolveLines } from './resolve-lines.ts';
 import { boundNames, byCodeUnit, inOrder, isBound, isKeyBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
 import type { KnownNames, Scope } from './scope.ts';
 import type { Part, Pin, PinEffect, WrittenLine } from './types.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
 type PinItem = Item<ListFields<'pins'>>;
 
@@ -141,11 +142,7 @@ function addEffects(scope: Scope, item: PinItem): readonly PinEffect[] | undefin
   }
   const lines = resolveLines(scope, item, add, 'add');
   if (lines === undefined) return undefined;
-  const byPart = new Map<Part, WrittenLine[]>();
-  for (const line of lines) {
-    const its = part ?? partOf(scope, line);
-    byPart.set(its, [...(byPart.get(its) ?? []), line]);
-  }
+  const byPart = groupsByKey(lines, (line) => part ?? partOf(scope, line));
   return [...byPart].map(([its, added]) => ({ kind: 'add', part: its, lines: added }));
 }
 

@@ -13,10 +13,10 @@ import { isMeasureSound } from './test-measures.ts';
 import { withoutRepeats, withoutSurplus } from './repeated-rows.ts';
 import { inOrder, isBound, namesOf } from './scope.ts';
 import type { Scope } from './scope.ts';
-import type { DoneRow, Record, TestRow } from './types.ts';
+import type { DoneRow, SeasonRecord, TestRow } from './types.ts';
 
 /** In order of day, athlete. Without `today` no date is in the future. */
-export function resolveRecord(scope: Scope, today: Day | undefined): Record {
+export function resolveRecord(scope: Scope, today: Day | undefined): SeasonRecord {
   const rows = scope.authored.done.flatMap((item) => resolveDone(scope, today, item) ?? []);
   noteBeforeSeason(scope, rows);
   const done = withoutSurplus(scope, withoutRepeats(scope, rows));

@@ -10,7 +10,7 @@ import { findSport, SPORTS } from '../library/sports.ts';
 import type { SportProfile } from '../library/types.ts';
 import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
-import { nearest } from '../util/did-you-mean.ts';
+import { didYouMean } from '../util/did-you-mean.ts';
 import { reportEndBeforeStart } from './scope.ts';
 import type { DayRange, Origin, Season } from './types.ts';
 import type { Units } from '../util/quantities.ts';
@@ -79,11 +79,8 @@ function sportOf(item: SeasonItem, report: Report): SportProfile {
   const name = item.value.sport ?? 'general';
   const sport = findSport(name);
   if (sport !== undefined) return sport;
-  const near = nearest(
-    name,
-    SPORTS.map(({ id }) => id),
-  );
-  const help = near === undefined ? 'write general for a sport without a profile' : `did you mean "${near}"?`;
+  const known = SPORTS.map(({ id }) => id);
+  const help = didYouMean(name, known) ?? 'write general for a sport without a profile';
   report(problem('plan/unknown-name', { ...at(item, 'sport'), params: { name, kind: 'sport' }, help }));
   return getGeneral();
 }

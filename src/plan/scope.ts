@@ -1,7 +1,7 @@
 // What every file that resolves a part of the plan needs: the authored items, the season's days, the library, and where
 // problems go. Made once by resolve.ts. Binding a name either finds it or reports it, once, with the nearest known name.
 
-import { weekFrom } from './applies.ts';
+import { overlap, weekFrom } from './applies.ts';
 import { at, keyPlaceOf } from '../language/authored.ts';
 import type { Authored, Located } from '../language/authored.ts';
 import type { Step } from '../language/nodes.ts';
@@ -12,7 +12,7 @@ import type { Library } from '../library/index.ts';
 import type { SportProfile } from '../library/types.ts';
 import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
-import { didYouMean } from '../language/words.ts';
+import { meantHelp } from '../language/words.ts';
 import type { DayRange, Who } from './types.ts';
 import type { Units } from '../util/quantities.ts';
 
@@ -40,7 +40,7 @@ export function limitedGuesses(): Scope['guess'] {
   let left = MOST_GUESSES;
   return (name, known) => {
     left -= 1;
-    return left < 0 ? undefined : didYouMean(name, known).help;
+    return left < 0 ? undefined : meantHelp(name, known).help;
   };
 }
 
@@ -268,7 +268,7 @@ export function seasonWords({ frame }: Pick<Scope, 'frame'>): { readonly starts:
 
 /** Says so when an item lies outside of the season and so does nothing. */
 export function warnOutside(scope: Scope, item: Located, range: DayRange, key: string): void {
-  if (range.from <= scope.frame.until && scope.frame.from <= range.until) return;
+  if (overlap(range, scope.frame)) return;
   scope.report(problem('plan/outside-season', { ...at(item, key), params: seasonWords(scope) }));
 }
 

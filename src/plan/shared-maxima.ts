@@ -9,6 +9,7 @@ import { ageOn } from './athlete-facts.ts';
 import type { Fields } from './resolve-fields.ts';
 import type { Scope } from './scope.ts';
 import type { LiftMax } from './types.ts';
+import { groupsByKey } from '../util/grouped.ts';
 
 export interface MaximaOfSquad {
   readonly squad: string;
@@ -40,12 +41,7 @@ const MOST_NAMED = 6;
 
 /** Told once for each squad that gives maxima to somebody. */
 export function noteSharedMaxima(scope: Scope, shared: readonly MaximaOfSquad[]): void {
-  const bySquad = new Map<string, MaximaOfSquad[]>();
-  for (const one of shared) {
-    const known = bySquad.get(one.squad);
-    if (known === undefined) bySquad.set(one.squad, [one]);
-    else known.push(one);
-  }
+  const bySquad = groupsByKey(shared, ({ squad }) => squad);
   for (const [squad, item] of scope.authored.squads) {
     const members = bySquad.get(squad);
     if (members === undefined) continue;

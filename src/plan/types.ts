@@ -6,7 +6,7 @@ import type { SourceFile } from '../source/types.ts';
 import type { Closure, Competition, Practice, Season, Slot, TestDay, TrainingPlace } from './calendar-types.ts';
 import type { Athlete, Squad } from './athlete-types.ts';
 import type { Always, Pin, Programme, ProgrammeUse, RuleChange, Waiver } from './wish-types.ts';
-import type { Record } from './record-types.ts';
+import type { SeasonRecord } from './record-types.ts';
 
 export type * from './common-types.ts';
 export type * from './calendar-types.ts';
@@ -35,5 +35,5 @@ export interface Plan {
   readonly waivers: readonly Waiver[];
   readonly programmes: ReadonlyMap<string, Programme>;
   readonly uses: readonly ProgrammeUse[];
-  readonly record: Record;
+  readonly record: SeasonRecord;
 }

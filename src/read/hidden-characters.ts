@@ -105,6 +105,12 @@ const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>
 
 const spanAt = (file: SourceFile, offset: number): Span => ({ file: file.path, start: offset, end: offset + 1 });
 
+/** The first of a text, as `U+0007`; an escape in quotes may bring one that no file holds. */
+export function findControl(text: string): string | undefined {
+  const at = text.search(CONTROL_CHARACTER);
+  return at === -1 ? undefined : codeName(text.charCodeAt(at));
+}
+
 const codeName = (code: number): string => `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
 
 /** Whether a text holds any of them: cheap, as most files hold none. */

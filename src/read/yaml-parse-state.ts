@@ -9,6 +9,7 @@ import type { Span } from '../source/types.ts';
 import type { Edit } from './mend-text.ts';
 import type { Token, TokenStream } from './yaml-tokens.ts';
 import type { Node, ScalarNode } from './types.ts';
+import { shortened } from '../util/printable.ts';
 
 /** Levels of lists and groups in each other; a plan has about ten. */
 export const MOST_LEVELS = 60;
@@ -163,8 +164,10 @@ export function leaveLevel(state: ParseState): void {
   state.level -= 1;
 }
 
+const MOST_SHOWN = 40;
+
 /** The beginning of a token in quotes, for "… cannot stand here". */
 export function quotedStart(state: ParseState, token: Token): string {
   const text = textAt(state, token).split('\n')[0]?.trim() ?? '';
-  return `"${text.length > 40 ? `${text.slice(0, 39)}…` : text}"`;
+  return `"${shortened(text, MOST_SHOWN)}"`;
 }

@@ -14,6 +14,7 @@ import type { Day } from '../util/days.ts';
 import { mean, sampleDeviation } from '../util/statistics.ts';
 import { GRAMS_A_KILO, GRAMS_A_POUND } from '../util/units.ts';
 import { heightOfFlight } from './jumps.ts';
+import { addTo } from '../util/grouped.ts';
 
 export interface Trial {
   /** Absent: the one the command line speaks of. */
@@ -120,8 +121,7 @@ function timesByJump(trials: readonly Trial[]): ReadonlyMap<string, readonly Jum
     if (of === undefined || unit === undefined || row.trial === undefined || !isPlausibleTime(row.value * unit))
       continue;
     const key = jumpKey(row, of.test);
-    const time = { field: of.field, seconds: row.value * unit, row };
-    times.set(key, [...(times.get(key) ?? []), time]);
+    addTo(times, key, { field: of.field, seconds: row.value * unit, row });
   }
   return times;
 }

@@ -6,6 +6,7 @@ import { SHEETS } from '../library/sheets.ts';
 import type { Attendance } from './attendance.ts';
 import type { LineTime } from './line-times.ts';
 import type { SheetLine } from './sheet-line.ts';
+import { grouped } from '../util/grouped.ts';
 
 export interface BoardCell {
   readonly exercises: readonly BoardExercise[];
@@ -74,21 +75,6 @@ interface ExerciseFacts {
   readonly members: readonly Attendance[];
   readonly usual: readonly string[];
   readonly from: number;
-}
-
-/** Entries that a key holds together, in the order of the first of them. */
-function grouped(
-  entries: readonly Entry[],
-  keyOf: (entry: Entry) => string | number | undefined,
-): readonly (readonly Entry[])[] {
-  const groups = new Map<string | number | undefined, Entry[]>();
-  for (const entry of entries) {
-    const key = keyOf(entry);
-    const those = groups.get(key);
-    if (those === undefined) groups.set(key, [entry]);
-    else those.push(entry);
-  }
-  return [...groups.values()];
 }
 
 function doseOf(entries: readonly Entry[], facts: ExerciseFacts): readonly BoardDose[] {

@@ -9,6 +9,7 @@ import type { Part, Plan } from '../plan/types.ts';
 import type { Attendance } from './attendance.ts';
 import { cellOf, loadInHand, manner, middle, said, startOf } from './board-cells.ts';
 import type { BoardCell, Entry, RowFacts } from './board-cells.ts';
+import { addTo } from '../util/grouped.ts';
 
 export interface BoardRow extends RowFacts {
   readonly part: Part;
@@ -81,11 +82,7 @@ function apartOf(attendances: readonly Attendance[]): ReadonlySet<Attendance> {
 function kindsOf(library: Library, attendances: readonly Attendance[]): readonly (readonly Entry[])[] {
   const byKind = new Map<string, Entry[]>();
   for (const attendance of attendances) {
-    for (const [kind, entry] of entriesOf(library, attendance)) {
-      const those = byKind.get(kind);
-      if (those === undefined) byKind.set(kind, [entry]);
-      else those.push(entry);
-    }
+    for (const [kind, entry] of entriesOf(library, attendance)) addTo(byKind, kind, entry);
   }
   return asDone([...byKind.values()].toSorted((a, b) => inOrder(a, b)));
 }

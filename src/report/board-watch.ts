@@ -10,6 +10,7 @@ import type { Attendance } from './attendance.ts';
 import { exerciseName } from './exercise-words.ts';
 import { limitWords } from './limit-words.ts';
 import { heightWords } from '../util/quantities.ts';
+import { addTo } from '../util/grouped.ts';
 
 export interface Cue {
   readonly name: string;
@@ -93,7 +94,7 @@ export function shortOnTime(attendances: readonly Attendance[]): readonly string
     session.shortOnTime.forEach((order, rank) => {
       const at = session.lines.findIndex((line) => line.order === order);
       const name = lines[at]?.name;
-      if (name !== undefined) ranks.set(name, [...(ranks.get(name) ?? []), rank]);
+      if (name !== undefined) addTo(ranks, name, rank);
     });
   }
   const mean = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;

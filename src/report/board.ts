@@ -25,6 +25,7 @@ import type { Selection } from './selection.ts';
 import { sheetLine } from './sheet-line.ts';
 import { createSheetNames } from './sheet-names.ts';
 import { MINUTES_A_DAY } from '../util/units.ts';
+import { addTo } from '../util/grouped.ts';
 
 export interface Board {
   /** ISO date. */
@@ -74,10 +75,7 @@ export function createBoards({ plan }: Pick<Build, 'plan'>, selection: Selection
   const add = (built: BuiltAthlete): void => {
     for (const coming of comingOf(built, selection)) {
       const { day, slot } = coming.session;
-      const key = `${day} ${slot.span.file} ${slot.span.start}`;
-      const there = bySlot.get(key);
-      if (there === undefined) bySlot.set(key, [coming]);
-      else there.push(coming);
+      addTo(bySlot, `${day} ${slot.span.file} ${slot.span.start}`, coming);
     }
   };
   return {

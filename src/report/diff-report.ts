@@ -14,6 +14,7 @@ import { editNotes } from './edit-words.ts';
 import type { EditNote } from './edit-words.ts';
 import { createPlaces } from './places.ts';
 import type { Units } from '../util/quantities.ts';
+import { grouped } from '../util/grouped.ts';
 
 export interface ReportedEdit {
   readonly words: string;
@@ -155,14 +156,7 @@ function reportedEdits(notes: readonly EditNote[], { before, after }: DiffFacts)
 }
 
 function sectionsOf(told: readonly Told[]): readonly DiffSection[] {
-  const sections = new Map<string, Told[]>();
-  for (const one of told) {
-    const key = `${one.cause} ${one.how} ${one.edits.join()}`;
-    const section = sections.get(key);
-    if (section === undefined) sections.set(key, [one]);
-    else section.push(one);
-  }
-  return [...sections.values()]
+  return grouped(told, ({ cause, how, edits }) => `${cause} ${how} ${edits.join()}`)
     .flatMap((of): readonly DiffSection[] => {
       const [first] = of;
       if (first === undefined) return [];
@@ -197,8 +191,8 @@ const KIND_ORDER: readonly PointKind[] = [
 ];
 
 function groupsOf(told: readonly Told[]): readonly DiffGroup[] {
-  const equal = gather(told, ({ starts, point }) => `${starts} ${JSON.stringify(point)}`).flatMap(groupOf);
-  const alike = gather(equal, ({ starts, point }) => `${starts} ${point.kind} ${point.subject}`);
+  const equal = grouped(told, ({ starts, point }) => `${starts} ${JSON.stringify(point)}`).flatMap(groupOf);
+  const alike = grouped(equal, ({ starts, point }) => `${starts} ${point.kind} ${point.subject}`);
   return alike
     .flatMap(toldAsOne)
     .toSorted(
@@ -207,17 +201,6 @@ function groupsOf(told: readonly Told[]): readonly DiffGroup[] {
         KIND_ORDER.indexOf(a.point.kind) - KIND_ORDER.indexOf(b.point.kind) ||
         b.athletes.length - a.athletes.length,
     );
-}
-
-function gather<T>(items: readonly T[], keyOf: (item: T) => string): readonly (readonly T[])[] {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [item]);
-    else group.push(item);
-  }
-  return [...groups.values()];
 }
 
 function groupOf(told: readonly Told[]): readonly DiffGroup[] {

@@ -3,7 +3,7 @@
 
 import type { BuiltAthlete } from '../build/types.ts';
 import { doneBy } from '../plan/done-by.ts';
-import type { Athlete, DoneRow, Record } from '../plan/types.ts';
+import type { Athlete, DoneRow, SeasonRecord } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { dayWords, timeWords } from './calendar-words.ts';
@@ -62,7 +62,7 @@ function otherJumping({ athlete, days }: BuiltAthlete): readonly DueSession[] {
 }
 
 /** Whether the record has the athlete's training, or what else is asked for, on the day. */
-export function isRecorded(record: Record, athlete: string, day: Day, kind: DoneRow['kind']): boolean {
+export function isRecorded(record: SeasonRecord, athlete: string, day: Day, kind: DoneRow['kind']): boolean {
   return doneBy(record, athlete).some((row) => row.kind === kind && row.day === day);
 }
 

@@ -50,7 +50,7 @@ function characterWidth(character: string): 0 | 1 | 2 {
 }
 
 /** The text, or as much of it as fits into so many columns with `…` at its end. */
-export function shortened(text: string, columns: number): string {
+export function fitted(text: string, columns: number): string {
   if (displayWidth(text) <= columns) return text;
   let kept = '';
   for (const character of text) {

@@ -12,6 +12,7 @@ import { maxBehind, maxGrams } from '../line-reading.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
+import { addTo } from '../../util/grouped.ts';
 
 export const testStale = auditRule(
   'test-stale',
@@ -48,11 +49,7 @@ function restsOnMax({ line }: LineReading): boolean {
 function testDays(season: SeasonReading): ReadonlyMap<string, readonly Day[]> {
   const tested = new Map<string, Day[]>();
   for (const { day, test } of season.days) {
-    for (const what of test?.what ?? []) {
-      const known = tested.get(what);
-      if (known === undefined) tested.set(what, [day]);
-      else known.push(day);
-    }
+    for (const what of test?.what ?? []) addTo(tested, what, day);
   }
   return tested;
 }

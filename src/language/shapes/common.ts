@@ -29,5 +29,7 @@ export const becauseKey = {
   ),
 };
 
-/** Most contacts of a session or a week, and of jumps, that are taken for meant. */
+/** Most contacts of a session or a week, and of jumps, that are taken for meant; likewise sets, and reps of a set. */
 export const MOST_CONTACTS = 2000;
+export const MOST_SETS = 50;
+export const MOST_REPS = 500;

@@ -10,10 +10,9 @@ import { count, countRange, decimal } from '../numbers.ts';
 import { duration, length, percent } from '../quantity.ts';
 import { either, isWord, oneOrMore } from '../lists.ts';
 import { text, word, yesOrNo } from '../words.ts';
+import { MOST_REPS, MOST_SETS } from './common.ts';
 
 const MOST_RUNGS = 20;
-const MOST_REPS = 500;
-const MOST_SETS = 50;
 const MOST_STAGE = 4;
 
 const LEGS = ['both', 'each', 'alternate'] as const;

@@ -9,12 +9,10 @@ import { duration, length, mass, percent } from '../quantity.ts';
 import { list } from '../lists.ts';
 import { nameOf, text, word } from '../words.ts';
 import { drillName, liftName } from '../known-names.ts';
-import { becauseKey, rangeKeys, whoKeys } from './common.ts';
+import { becauseKey, MOST_REPS, MOST_SETS, rangeKeys, whoKeys } from './common.ts';
 import type { Output } from '../shape.ts';
 
 export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
-const MOST_SETS = 50;
-const MOST_REPS = 500;
 const MOST_PROGRAMME_WEEKS = 104;
 const MOST_MINUTES = 240;
 

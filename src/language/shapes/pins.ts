@@ -9,11 +9,10 @@ import { count } from '../numbers.ts';
 import { mass } from '../quantity.ts';
 import { oneOrMore } from '../lists.ts';
 import { word, yesOrNo } from '../words.ts';
-import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey, whoKeys } from './common.ts';
+import { becauseKey, MOST_CONTACTS, MOST_SETS, rangeKeys, weekKey, whoKeys } from './common.ts';
 import { lineShape, PARTS } from './lines.ts';
 
 const WEEK_KINDS = ['transition', 'empty', 'return', 'taper', 'hold', 'deload', 'load'] as const;
-const MOST_SETS = 50;
 
 const exercises = oneOrMore(exerciseName);
 

@@ -1,6 +1,7 @@
 // The shapes of the rows of record files: what was done, and what was tested. Columns are fixed, so that a file can be
 // filled in by hand, by a spreadsheet or by a script.
 
+import { UNITS_BY_KIND } from '../../library/test-units.ts';
 import type { TableColumn } from '../../read/read-table.ts';
 import { date } from '../dates.ts';
 import { DONE_KINDS } from '../done-kinds.ts';
@@ -16,22 +17,8 @@ const SCALE = 10;
 const MOST_TRIALS = 99;
 const MOST_VALUE = 100_000;
 
-export const TEST_UNITS = [
-  'cm',
-  'm',
-  'in',
-  's',
-  'ms',
-  'kg',
-  'lb',
-  'N',
-  'N/kg',
-  'W',
-  'W/kg',
-  'm/s',
-  'reps',
-  'index',
-] as const;
+/** All units, each kind's together. */
+export const TEST_UNITS = Object.values(UNITS_BY_KIND).flat();
 
 export const doneShape = group({
   date: date(),

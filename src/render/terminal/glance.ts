@@ -4,7 +4,7 @@
 import { dateWithYear, dayOfMonth, dayWords, shortMonthName, weekdayName } from '../../report/calendar-words.ts';
 import type { EventRow, Glance, GlanceCell, GlanceGroup, GlanceRow, GlanceWeek, PhaseId } from '../../report/glance.ts';
 import { LEFT_OUT } from '../../report/week-words.ts';
-import { displayWidth, shortened } from '../../util/display-width.ts';
+import { displayWidth, fitted } from '../../util/display-width.ts';
 import type { Palette } from '../palette.ts';
 import type { Canvas } from './canvas.ts';
 import { hanging, pad } from './layout.ts';
@@ -124,7 +124,7 @@ function bandLines(glance: Glance, band: Band, grid: Grid, { palette }: Canvas):
 /** A name and a text for each week, under the numbers of the weeks. */
 function labelled(name: string, cells: readonly string[], { label, number, cell }: Grid): string {
   const texts = cells.map((text) => pad(pad(text, number, 'right'), cell, 'left'));
-  return `${pad(shortened(name, label - GAP), label, 'left')}${texts.join('')}`.trimEnd();
+  return `${pad(fitted(name, label - GAP), label, 'left')}${texts.join('')}`.trimEnd();
 }
 
 /** The month over the first week that starts in it. */
@@ -151,7 +151,7 @@ function groupLines(
   grid: Grid,
   palette: Palette,
 ): readonly string[] {
-  const title = pad(shortened(group.title, grid.label - GAP), grid.label, 'left');
+  const title = pad(fitted(group.title, grid.label - GAP), grid.label, 'left');
   return [
     palette.strong(title) + phaseBar(group, weeks, grid),
     ...eventLines(group.events, band, grid, palette),
@@ -179,7 +179,7 @@ function fitting(phase: PhaseId, room: number): string {
 
 function rowLine({ label: name, cells }: GlanceRow, { from, until }: Band, grid: Grid, palette: Palette): string {
   const texts = cells.slice(from, until).map((cell) => cellText(cell, grid, palette));
-  return `${pad(shortened(name, grid.label - GAP), grid.label, 'left')}${texts.join(' '.repeat(GAP))}`.trimEnd();
+  return `${pad(fitted(name, grid.label - GAP), grid.label, 'left')}${texts.join(' '.repeat(GAP))}`.trimEnd();
 }
 
 /** A number and its mark, as wide as every other. */

@@ -1,7 +1,7 @@
 // Lays out columns of text on a terminal of any width: numbers to the right, words to the left, the last column wrapped.
 // What doesn't fit is left out column by column, the least needed first. Colour goes on after everything is measured.
 
-import { displayWidth, shortened } from '../../util/display-width.ts';
+import { displayWidth, fitted } from '../../util/display-width.ts';
 
 export interface LayoutColumn<T> {
   readonly title: string;
@@ -104,7 +104,7 @@ export function wrap(text: string, width: number): readonly string[] {
       continue;
     }
     if (line !== '') lines.push(line);
-    line = shortened(word, width);
+    line = fitted(word, width);
   }
   return [...lines, line];
 }

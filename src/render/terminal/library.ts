@@ -10,6 +10,7 @@ import type { Canvas } from './canvas.ts';
 import { hanging, layOut } from './layout.ts';
 import type { LayoutColumn } from './layout.ts';
 import { counted } from '../../util/counted.ts';
+import { addTo } from '../../util/grouped.ts';
 
 /** Drills, then lifts, a line each. */
 export function renderLibrary(exercises: readonly ReportedExercise[], canvas: Canvas): readonly string[] {
@@ -123,7 +124,7 @@ function verdictLines(verdicts: readonly Verdict[], { palette, width }: Canvas):
   const may = verdicts.filter(({ heldBack }) => heldBack === undefined).map(({ name }) => name);
   const byReason = new Map<string, string[]>();
   for (const { name, heldBack } of verdicts) {
-    if (heldBack !== undefined) byReason.set(heldBack, [...(byReason.get(heldBack) ?? []), name]);
+    if (heldBack !== undefined) addTo(byReason, heldBack, name);
   }
   return [
     ...hanging('may: ', may.length === 0 ? 'nobody' : may.join(', '), width, palette.strong),

@@ -7,6 +7,7 @@ import { groupTrials, withTimes } from '../../record/trials.ts';
 import type { TrialGroup } from '../../record/trials.ts';
 import { REVIEW } from '../../library/review.ts';
 import { mean } from '../../util/statistics.ts';
+import { grouped } from '../../util/grouped.ts';
 
 export interface JumpTrend {
   readonly group: TrialGroup;
@@ -29,15 +30,10 @@ export const groupsOf = (rows: readonly TestRow[]): readonly TrialGroup[] => gro
 
 /** Groups of one test, way and athlete each, in order of day, in the order of their first trials. */
 export function byWay(groups: readonly TrialGroup[]): readonly (readonly TrialGroup[])[] {
-  const ways = new Map<string, TrialGroup[]>();
-  for (const group of groups) {
-    const { athlete, test, method, arms, measure } = group;
-    const key = JSON.stringify([athlete, test, method, arms, measure]);
-    const way = ways.get(key);
-    if (way === undefined) ways.set(key, [group]);
-    else way.push(group);
-  }
-  return [...ways.values()].map((way) => way.toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0)));
+  const ways = grouped(groups, ({ athlete, test, method, arms, measure }) =>
+    JSON.stringify([athlete, test, method, arms, measure]),
+  );
+  return ways.map((way) => way.toSorted((a, b) => (a.day ?? 0) - (b.day ?? 0)));
 }
 
 /** The last group of each test, way and athlete. */

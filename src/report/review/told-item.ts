@@ -1,6 +1,7 @@
 // A line of the page that is about somebody: what to decide, or what went otherwise. Lines that say the same of several
 // athletes become one.
 
+import { grouped } from '../../util/grouped.ts';
 type Parts = readonly [before: string, own: string, after: string];
 
 export interface ToldItem {
@@ -53,13 +54,10 @@ const MOST_PLACES = 6;
  * for each. `order` are the ids of the athletes as they stand in the plan.
  */
 export function inOneLine(items: readonly ToldItem[], order: readonly string[]): readonly ToldItem[] {
-  const alike = new Map<string, ToldItem[]>();
-  for (const item of items) {
-    const { kind, changes, words, parts: [before, , after] = [words, '', ''] } = item;
-    const key = JSON.stringify([kind, changes, before, after]);
-    alike.set(key, [...(alike.get(key) ?? []), item]);
-  }
-  return [...alike.values()].map((group) => withFewPlaces(merged(group, order)));
+  const alike = grouped(items, ({ kind, changes, words, parts: [before, , after] = [words, '', ''] }) =>
+    JSON.stringify([kind, changes, before, after]),
+  );
+  return alike.map((group) => withFewPlaces(merged(group, order)));
 }
 
 function merged(group: readonly ToldItem[], order: readonly string[]): ToldItem {

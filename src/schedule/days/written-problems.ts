@@ -9,6 +9,7 @@ import { writtenDays } from './programme-days.ts';
 import type { WrittenDay } from './programme-days.ts';
 import type { SeasonDays } from './season-days.ts';
 import type { WeekDays } from './week-days.ts';
+import { addTo } from '../../util/grouped.ts';
 
 interface Closing {
   readonly why: string;
@@ -31,7 +32,7 @@ export function writtenProblems(season: SeasonDays, weeks: readonly WeekDays[]):
       if (day.cell.barred === 'no-slot') without.push(withoutSlot(season, days, day));
       else {
         const key = `${day.use.programme.id} ${keyOf(closingOf(days, day))}`;
-        closed.set(key, [...(closed.get(key) ?? []), { days, day }]);
+        addTo(closed, key, { days, day });
       }
     }
   }

@@ -10,6 +10,7 @@ import { LOAD_NOTES } from '../notes.ts';
 import { optional, sectionOf, signed } from './section.ts';
 import type { ReviewSection, Said } from './section.ts';
 import { PERCENT } from '../../../util/units.ts';
+import { groupsByKey } from '../../../util/grouped.ts';
 
 /** A row for each athlete, a column for each week; none before the first week is over. */
 export function plannedAndDone({ athletes, weeks }: Pick<Review, 'athletes' | 'weeks'>): readonly ReviewSection[] {
@@ -42,11 +43,7 @@ interface GroupWeek {
 
 /** The last week of each group, where there are several. */
 export function groupSection({ athletes }: Pick<Review, 'athletes'>): readonly ReviewSection[] {
-  const groups = new Map<string, AthleteReview[]>();
-  for (const athlete of athletes) {
-    const { group = 'no group' } = athlete;
-    groups.set(group, [...(groups.get(group) ?? []), athlete]);
-  }
+  const groups = groupsByKey(athletes, ({ group = 'no group' }) => group);
   if (groups.size < 2 || athletes.every(({ weeks }) => weeks.length === 0)) return [];
   const rows = [...groups].map(([name, members]) => ({
     name,
