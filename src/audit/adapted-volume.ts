@@ -4,11 +4,10 @@
 
 import type { Athlete, Competition, Plan, Waiver } from '../plan/types.ts';
 import { holds, overlap } from '../plan/applies.ts';
-import { lastPainBefore } from '../plan/done-by.ts';
+import { doneBy, lastPainBefore } from '../plan/done-by.ts';
 import { returnStageOn } from '../plan/athlete-facts.ts';
 import type { RuleId } from '../library/rules.ts';
 import { LADDER, VOLUME } from '../library/volume.ts';
-import { planIndex } from './plan-index.ts';
 import type { Parameters } from './parameters.ts';
 import type { AdaptedWeek, RunAway, WeekReading } from './season-reading.ts';
 import { PERCENT } from '../util/units.ts';
@@ -92,7 +91,7 @@ function earnedBy(season: Circumstances, week: WeekReading, adapted: number): nu
 
 /** Whether the record of any morning stops the jumps on a day of the week. G12 (S), as a rule C. */
 function isStopped({ plan, athlete, waivers, parameters }: Circumstances, week: WeekReading): boolean {
-  const rows = planIndex(plan).doneBy(athlete.id);
+  const rows = doneBy(plan.record, athlete.id);
   if (rows.length === 0 || isWaived(waivers, 'pain-hold', week)) return false;
   const stop = parameters.parameter('pain-hold', 'stop')(week);
   const { from, until } = week.range;
@@ -192,7 +191,7 @@ function leapOver({ parameters }: Circumstances, week: WeekReading, adapted: num
 
 function recorded({ plan, athlete }: Circumstances, { range }: WeekReading): number {
   let sum = 0;
-  for (const row of planIndex(plan).doneBy(athlete.id)) {
+  for (const row of doneBy(plan.record, athlete.id)) {
     if (row.kind === 'session' && row.day >= range.from && row.day <= range.until) sum += row.contacts ?? 0;
   }
   return sum;

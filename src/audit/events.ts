@@ -78,7 +78,7 @@ export function competitionBehind(
   day: Day,
   within: number,
 ): { readonly competition: Competition; readonly days: number } | undefined {
-  for (let days = 1; days <= within; days++) {
+  for (let days = 1; days <= within; days += 1) {
     for (const competition of season.competitions) {
       if (competition.range.from <= day - days && day - days <= competition.range.until) return { competition, days };
     }

@@ -14,7 +14,7 @@ export interface FreeDays {
 export function freeDaysBehind(season: SeasonReading, week: WeekReading, day: Day): FreeDays {
   const wanted = season.parameter('fast-spacing', 'free-days')(week);
   const hardPractice = season.parameter('fast-spacing', 'hard-practice')(week);
-  for (let next = day + 1; next <= day + wanted; next++) {
+  for (let next = day + 1; next <= day + wanted; next += 1) {
     const found = season.dayAt(next);
     if (found === undefined) continue;
     if (found.sessions.some((session) => session.jumps)) return { wanted, next: { day: next, what: 'session' } };

@@ -6,6 +6,7 @@ import type { BuiltLine } from '../build/types.ts';
 import type { Library } from '../library/index.ts';
 import type { Drill, Lift } from '../library/types.ts';
 import { contactsOfSets } from '../library/drill-facts.ts';
+import { PERCENT } from '../util/units.ts';
 
 export interface LineReading {
   readonly line: BuiltLine;
@@ -57,7 +58,7 @@ export function maxBehind(athlete: Athlete, { id, maxOf }: Lift): LiftMax | unde
 export function maxGrams(athlete: Athlete, lift: Lift): number | undefined {
   const max = maxBehind(athlete, lift);
   if (max === undefined) return undefined;
-  return max.lift === lift.id ? max.grams : (max.grams * (lift.maxShare ?? 100)) / 100;
+  return max.lift === lift.id ? max.grams : (max.grams * (lift.maxShare ?? PERCENT)) / PERCENT;
 }
 
 /** Whether a line has kilos of which nobody knows what share they are, of a lift that goes by a maximum. */
@@ -69,7 +70,7 @@ function shareOfMax(athlete: Athlete, line: BuiltLine, lift: Lift): number {
   const written = line.percent ?? 0;
   if (line.loadGrams === undefined || !isWhole(lift)) return written;
   const max = maxGrams(athlete, lift);
-  return max === undefined ? written : Math.max(written, (line.loadGrams * 100) / max);
+  return max === undefined ? written : Math.max(written, (line.loadGrams * PERCENT) / max);
 }
 
 /**

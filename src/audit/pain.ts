@@ -1,7 +1,7 @@
 // What the pain an athlete recorded says about the days behind it. Read by the rules on pain and on the last week.
 // Strong pain stops jumping until a later morning is better; less pain holds for the week behind it.
 
-import { lastPainBefore } from '../plan/done-by.ts';
+import { doneBy, lastPainBefore } from '../plan/done-by.ts';
 import type { DoneRow } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonReading } from './season-reading.ts';
@@ -17,7 +17,7 @@ export interface Pain {
 
 /** What the last record of pain before a day says about it; undefined where it says nothing. */
 export function painOn(season: SeasonReading, day: Day): Pain | undefined {
-  const rows = season.index.doneBy(season.athlete.id);
+  const rows = doneBy(season.plan.record, season.athlete.id);
   const row = lastPainBefore(rows, day);
   if (row?.pain === undefined) return undefined;
   const range = { from: day, until: day };

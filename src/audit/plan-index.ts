@@ -1,14 +1,13 @@
-// What many athletes' audits look up in a plan, gathered once for each plan: the record by athlete, and how many
+// What many athletes' audits look up in a plan, gathered once for each plan: results of tests by athlete, and how many
 // athletes are sure to share a station. Kept beside the plan it was made from, so that a big squad isn't walked again
 // for each of its athletes.
 
-import type { Athlete, DoneRow, Plan, Slot, TestRow } from '../plan/types.ts';
+import type { Athlete, Plan, Slot, TestRow } from '../plan/types.ts';
 import { appliesTo } from '../plan/applies.ts';
 import { groupsByKey } from '../util/grouped.ts';
 
 export interface PlanIndex {
-  /** What was done, in order of day. */
-  readonly doneBy: (athlete: string) => readonly DoneRow[];
+  /** Results of tests, in order of day. */
   readonly testsBy: (athlete: string) => readonly TestRow[];
   /** How many athletes come to a slot with the same squad, group, levels and clearances, and with nothing in their way. */
   readonly alike: (slot: Slot, athlete: Athlete) => number;
@@ -29,12 +28,10 @@ export function planIndex(plan: Plan): PlanIndex {
 }
 
 function makeIndex(plan: Plan): PlanIndex {
-  const done = groupsByKey(plan.record.done, ({ athlete }) => athlete);
   const tests = groupsByKey(plan.record.tests, ({ athlete }) => athlete);
   const alike = new Map<Slot, ReadonlyMap<string, number>>();
   const bySquad = groupsByKey(plan.athletes, ({ squad }) => squad);
   return {
-    doneBy: (athlete) => done.get(athlete) ?? [],
     testsBy: (athlete) => tests.get(athlete) ?? [],
     alike: (slot, athlete) => {
       const counts = alike.get(slot) ?? countAlike(mayBeMeant(plan, bySquad, slot), slot);

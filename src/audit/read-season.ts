@@ -122,7 +122,7 @@ function readDays(
 ): readonly DayReading[] {
   const matches = new Map<Day, Competition>();
   for (const match of competitions) {
-    for (let day = match.range.from; day <= match.range.until; day++) if (!matches.has(day)) matches.set(day, match);
+    for (let day = match.range.from; day <= match.range.until; day += 1) if (!matches.has(day)) matches.set(day, match);
   }
   const others = new Map<Day, BuiltDay>(built.days.map((day) => [day.day, day]));
   const held = groupsByKey(sessions, ({ day }) => day);

@@ -7,11 +7,12 @@ import { MINUTES } from '../library/minutes.ts';
 import { VOLUME } from '../library/volume.ts';
 import type { LineReading } from './line-reading.ts';
 import type { SessionReading } from './session-reading.ts';
+import { SECONDS_A_MINUTE } from '../util/units.ts';
 
 /** Seconds of a session that nobody waits in. */
 export function leastSeconds(session: SessionReading): number {
   const warmUp = session.jumps ? VOLUME.warmUpMinutes : MINUTES.liftWarmUp;
-  let seconds = warmUp * 60;
+  let seconds = warmUp * SECONDS_A_MINUTE;
   for (const line of session.lines) if (line.line.part !== 'prepare') seconds += lineSeconds(line);
   return seconds;
 }

@@ -2,6 +2,7 @@
 // found for the first of them is told of each. Called by audit.ts for every athlete. Who has anything of one's own that a
 // rule may ask for (a limit, an absence, a return, a record, a finding of the scheduler) is audited alone.
 
+import { doneBy } from '../plan/done-by.ts';
 import type { BuiltAthlete, BuiltWeek } from '../build/types.ts';
 import { RULES } from '../library/rules.ts';
 import type { RuleId } from '../library/rules.ts';
@@ -95,8 +96,7 @@ const haveSameMaxima = (one: Pick<Athlete, 'lifts'>, other: Pick<Athlete, 'lifts
 function isLikeOthers(plan: Plan, { athlete, diagnostics }: BuiltAthlete): boolean {
   if (diagnostics.length > 0) return false;
   if (athlete.limits.length > 0 || athlete.away.length > 0 || athlete.returning.length > 0) return false;
-  const index = planIndex(plan);
-  return index.doneBy(athlete.id).length === 0 && index.testsBy(athlete.id).length === 0;
+  return doneBy(plan.record, athlete.id).length === 0 && planIndex(plan).testsBy(athlete.id).length === 0;
 }
 
 function isSame({ asked: one, verdict, athlete: before }: Known, other: Asked, athlete: Athlete): boolean {

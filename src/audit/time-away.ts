@@ -20,8 +20,9 @@ export function runsAway(
   while (from < weeks.length) {
     let until = from;
     const trained: Trained[] = [];
-    for (let week = weeks[until]; week !== undefined && isAway(week); week = weeks[++until]) {
+    for (let week = weeks[until]; week !== undefined && isAway(week); week = weeks[until]) {
       trained.push(leastTrained(plan, athlete, slots, week));
+      until += 1;
     }
     const counted = trained.filter((one) => one === 'none').length;
     const range = { from: weeks[from]?.range.from ?? 0, until: weeks[until - 1]?.range.until ?? 0 };
@@ -65,7 +66,7 @@ function isLimitAlone(
   closures: readonly Closure[],
 ): boolean {
   if (athlete.limits.length === 0) return false;
-  for (let day = range.from; day <= range.until; day++) {
+  for (let day = range.from; day <= range.until; day += 1) {
     if (!limitsOn(athlete, day).some(forbidsAll) || athlete.away.some((one) => holds(one.range, day))) continue;
     const shut = closures.filter((one) => holds(one.range, day));
     if (slots.some((slot) => isOnDay(slot, day) && !shut.some(({ places }) => isClosed(places, slot)))) return true;

@@ -1,11 +1,11 @@
 // A week under way of which more was done than its sheets had: what it comes to with the sessions that are left. Worked out
 // from the rows of the record, and never from what the build says was done. Called by read-season.ts.
 
+import { doneBy } from '../plan/done-by.ts';
 import type { BuiltWeek } from '../build/types.ts';
 import { VOLUME } from '../library/volume.ts';
 import type { Athlete, DoneRow, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
-import { planIndex } from './plan-index.ts';
 
 /**
  * Contacts of the week: what is planned and what was done over it, in whole steps. Where nothing is left there is nothing to
@@ -31,9 +31,9 @@ function writtenUpTo({ sessions }: BuiltWeek, from: Day): number {
 }
 
 function doneUpTo(plan: Plan, { id }: Athlete, week: BuiltWeek, from: Day): number {
-  const rows = planIndex(plan)
-    .doneBy(id)
-    .filter(({ kind, day }) => kind === 'session' && week.starts <= day && day < from);
+  const rows = doneBy(plan.record, id).filter(
+    ({ kind, day }) => kind === 'session' && week.starts <= day && day < from,
+  );
   let sum = 0;
   for (const day of new Set(rows.map((row) => row.day))) sum += doneOn(day, rows, week);
   return sum;

@@ -5,7 +5,7 @@
 export type Severity = 'error' | 'warning' | 'notice';
 
 /** What a message may be told. */
-export type Param = string | number | boolean;
+export type Param = string | number | boolean | readonly string[];
 
 /** `area/what-is-wrong`. */
 export type CodeShape = `${string}/${string}`;

@@ -59,8 +59,10 @@ type Params = Readonly<Record<string, Param>>;
 
 function mapTexts(params: Params, made: (text: string, most: number) => string): Params {
   const mapped: Record<string, Param> = {};
+  const fit = (text: string): string => made(text, MOST_OF_PARAM);
   for (const [name, value] of Object.entries(params)) {
-    mapped[name] = typeof value === 'string' ? made(value, MOST_OF_PARAM) : value;
+    if (typeof value === 'string') mapped[name] = fit(value);
+    else mapped[name] = typeof value === 'object' ? value.map(fit) : value;
   }
   return mapped;
 }

@@ -9,6 +9,7 @@ import type { Reading } from './reading.ts';
 import type { Shape } from './shape.ts';
 import { dateHint } from './date-hints.ts';
 import { meantHelp } from './words.ts';
+import { MINUTES_AN_HOUR } from '../util/units.ts';
 
 const ISO_FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
 const DATE_PATTERN = '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$';
@@ -92,7 +93,7 @@ export function timeOfDay(): Shape<number> {
   const read = ({ text }: ScalarNode): Reading<number> => {
     const match = TIME.exec(text);
     if (match === null) return refuse('language/time-form', { params: { found: text }, help: timeHint(text) });
-    return { value: Number(match[1]) * 60 + Number(match[2]) };
+    return { value: Number(match[1]) * MINUTES_AN_HOUR + Number(match[2]) };
   };
   return leaf(read, { type: 'string', pattern: '^([01]?\\d|2[0-3]):[0-5]\\d$', examples: ['18:00'] });
 }

@@ -1,5 +1,5 @@
 // Quantities with their units: masses in grams, lengths in centimetres, times in seconds, shares in per cent, sets such
-// as `70 kg x 5`. Called by the shapes, and by the plan for a rule's own parameters. Results are whole numbers by integer
+// as `70 kg x 5`. Called by the shapes. Results are whole numbers by integer
 // arithmetic; pounds and inches are exact to the gram and the centimetre, so that 12 in is 30 cm, as the trade has it.
 
 import type { ScalarNode } from '../read/types.ts';

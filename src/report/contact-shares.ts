@@ -1,5 +1,5 @@
-// Splits a session's contacts by direction, cycle and tier, in whole contacts. Called by the table `sessions` and by
-// the pages. A drill that goes two ways counts in both by its shares, and the rounding never loses a contact.
+// Splits a session's contacts by direction, cycle and tier, in whole contacts. Called by the table `sessions`. A drill that
+// goes two ways counts in both by its shares, and the rounding never loses a contact.
 
 import type { BuiltLine } from '../build/types.ts';
 import { LOADED_JUMP_COUNTS_AS } from '../library/lifting.ts';

@@ -6,6 +6,7 @@
 import { planIndex } from '../audit/plan-index.ts';
 import type { Build, BuiltAthlete } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
+import { doneBy } from '../plan/done-by.ts';
 import { athleteLikeness, likenessOf } from '../plan/same-meaning.ts';
 import type { Likeness } from '../plan/same-meaning.ts';
 import type { Athlete, Plan, Waiver } from '../plan/types.ts';
@@ -131,8 +132,7 @@ interface Kept<T> {
 }
 
 function ownOf(plan: Plan, athlete: Athlete): Own {
-  const index = planIndex(plan);
-  return { athlete, record: [index.doneBy(athlete.id), index.testsBy(athlete.id)] };
+  return { athlete, record: [doneBy(plan.record, athlete.id), planIndex(plan).testsBy(athlete.id)] };
 }
 
 function keptOf<T>({ athlete, diagnostics, freed }: BuiltAthlete, standing: Standing, made: T): Kept<T> {

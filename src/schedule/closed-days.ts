@@ -7,6 +7,7 @@ import type { Athlete, Plan, Slot } from '../plan/types.ts';
 import type { Span } from '../source/types.ts';
 import { weekdayOf } from '../util/days.ts';
 import type { DayCell } from './types.ts';
+import { pinsWith } from './pins-with.ts';
 
 const NONE_FOR = { jumps: 'lifts', lifts: 'jumps' } as const;
 
@@ -18,7 +19,7 @@ export function closingLines(
   use: 'jumps' | 'lifts',
 ): readonly Span[] {
   const { slots, pins } = itemsOf(plan, athlete);
-  const rests = pins.filter((pin) => pin.effects.some(({ kind }) => kind === 'rest'));
+  const rests = pinsWith(pins, 'rest');
   const takes = (slot: Slot): boolean => slot.use !== NONE_FOR[use];
   const lines = cells.flatMap((cell) => {
     const due = slots.some((slot) => slot.day === weekdayOf(cell.day) && holds(slot.range, cell.day) && takes(slot));

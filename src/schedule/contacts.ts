@@ -25,29 +25,23 @@ import { splitWeek } from './contacts/split.ts';
 import type { Keep, WeekTerms } from './contacts/terms.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonTerms } from './season-terms.ts';
-import type { AthleteGrid, ContactsWeek } from './types.ts';
+import type { ContactsWeek } from './types.ts';
 
 type Planned = Pick<SeasonTerms, 'grid' | 'terms' | 'start' | 'unwritten'>;
 
 /** The contacts of one athlete's weeks: V, A, the ceiling line and the sessions' sizes. All in contacts. */
-export function planContacts(
-  plan: Plan,
-  { grid, terms, start, unwritten }: Planned,
-  asOf: Day | undefined,
-): Staged<readonly ContactsWeek[]> {
-  const met = meetPins({ plan, grid, start, asOf, unwritten, released: new Set() }, terms);
-  return { value: describe(grid, met, ceilingLine(terms, start), start), diagnostics: met.diagnostics() };
+export function planContacts(plan: Plan, planned: Planned, asOf: Day | undefined): Staged<readonly ContactsWeek[]> {
+  const met = meetAll(plan, planned, asOf);
+  return { value: describe(planned, met), diagnostics: met.diagnostics() };
 }
 
-/** The same without a word of pins that can't be met. */
-export function chooseContacts(
-  plan: Plan,
-  { grid, terms, start, unwritten }: Planned,
-  asOf: Day | undefined,
-): readonly ContactsWeek[] {
-  const met = meetPins({ plan, grid, start, asOf, unwritten, released: new Set() }, terms);
-  return describe(grid, met, ceilingLine(terms, start), start);
+/** The same without a word of pins that can't be met, which takes a search of its own. */
+export function chooseContacts(plan: Plan, planned: Planned, asOf: Day | undefined): readonly ContactsWeek[] {
+  return describe(planned, meetAll(plan, planned, asOf));
 }
+
+const meetAll = (plan: Plan, { grid, terms, start, unwritten }: Planned, asOf: Day | undefined): Met =>
+  meetPins({ plan, grid, start, asOf, unwritten, released: new Set() }, terms);
 
 function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
   const ceiling = line[week];
@@ -55,12 +49,9 @@ function ceilingAt(line: readonly CeilingWeek[], week: number): CeilingWeek {
   return ceiling;
 }
 
-function describe(
-  grid: AthleteGrid,
-  { terms, contacts }: Pick<Met, 'terms' | 'contacts'>,
-  most: readonly CeilingWeek[],
-  start: number,
-): readonly ContactsWeek[] {
+/** `met` are the terms without the pins that were let go; the ceiling line asks no pins at all. */
+function describe({ grid, terms: asked, start }: Planned, { terms, contacts }: Met): readonly ContactsWeek[] {
+  const most = ceilingLine(asked, start);
   const weeks: ContactsWeek[] = [];
   let adapted = start;
   let leastOfRun = Infinity;

@@ -5,6 +5,7 @@ import { doneBy } from '../plan/done-by.ts';
 import type { DoneRow, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { DAYS_A_WEEK } from '../util/days.ts';
+import { otherJumpsOn } from './grid.ts';
 import type { AthleteGrid, DayCell, WeekCells } from './types.ts';
 
 type OtherJumps = Pick<DayCell, 'practiceJumps' | 'matchJumps' | 'testContacts'>;
@@ -33,7 +34,7 @@ function withDone(week: WeekCells, rows: readonly DoneRow[], asOf: Day): WeekCel
   const mine = rows.filter(({ day }) => week.starts <= day && day < ends);
   if (mine.length === 0) return week;
   const cells = week.cells.map((cell) => cellWith(cell, mine, ends <= asOf));
-  const otherJumps = cells.reduce((sum, cell) => sum + jumpsOf(cell), 0);
+  const otherJumps = cells.reduce((sum, cell) => sum + otherJumpsOn(cell), 0);
   return { ...week, cells, otherJumps, plannedJumps: week.otherJumps };
 }
 
@@ -45,11 +46,8 @@ function cellWith(cell: DayCell, rows: readonly DoneRow[], over: boolean): DayCe
     const jumps = ofKind.reduce((sum, { contacts = 0 }) => sum + contacts, 0);
     return ofKind.length === 0 ? [] : [[field, over ? jumps : Math.max(jumps, cell[field])]];
   });
-  return { ...cell, ...(Object.fromEntries(done) as Partial<OtherJumps>), plannedJumps: jumpsOf(cell) };
+  return { ...cell, ...(Object.fromEntries(done) as Partial<OtherJumps>), plannedJumps: otherJumpsOn(cell) };
 }
-
-const jumpsOf = ({ practiceJumps, matchJumps, testContacts }: OtherJumps): number =>
-  practiceJumps + matchJumps + testContacts;
 
 /**
  * The other jumps of a week that later ones are measured against: what was done, but no more than was planned, as nobody is

@@ -14,7 +14,7 @@ import type {
   Trained,
 } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
-import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
+import { DAYS_A_WEEK, startOfWeek, weekdayOf } from '../util/days.ts';
 import type { Span } from '../source/types.ts';
 import { holds, overlap, weekFrom } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
@@ -22,10 +22,11 @@ import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { AthleteGrid, Barred, DayCell, WeekCells } from './types.ts';
+import { pinsWith } from './pins-with.ts';
 
 /** First day of the week that holds a day, in weeks that start on the season's own weekday. */
 export function weekStart(plan: Plan, day: Day): Day {
-  return day - ((weekdayOf(day) - plan.season.weekStarts + DAYS_A_WEEK) % DAYS_A_WEEK);
+  return startOfWeek(day, plan.season.weekStarts);
 }
 
 /** First days of the season's weeks, from the one holding its first day to the one holding its last. */
@@ -79,7 +80,7 @@ function factsFor(plan: Plan, athlete: Athlete, book: RuleBook): Facts {
     matchDays: matchDays(competitions),
     practice,
     tests,
-    rests: pins.filter((pin) => pin.effects.some((effect) => effect.kind === 'rest')),
+    rests: pinsWith(pins, 'rest'),
   };
 }
 
@@ -116,9 +117,16 @@ function layWeek(facts: Facts, starts: Day, index: number): WeekCells {
     empty,
     trained: limits.length > 0 ? 'none' : leastTrained(absences),
     closedBy: limits.length > 0 ? limits : absences.map((absence) => absence.span),
-    otherJumps: cells.reduce((sum, cell) => sum + cell.practiceJumps + cell.matchJumps + cell.testContacts, 0),
+    otherJumps: cells.reduce((sum, cell) => sum + otherJumpsOn(cell), 0),
   };
 }
+
+/** Jumps of a day that no session plans: practice, matches and tests. */
+export const otherJumpsOn = ({
+  practiceJumps,
+  matchJumps,
+  testContacts,
+}: Pick<DayCell, 'practiceJumps' | 'matchJumps' | 'testContacts'>): number => practiceJumps + matchJumps + testContacts;
 
 /**
  * The day of a primer: the last open day at least one day before the week's first event that nothing but the event's

@@ -5,15 +5,13 @@ import type { Athlete, Competition, Plan } from '../plan/types.ts';
 import { overlap, weekFrom } from '../plan/applies.ts';
 import { ageOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
-import { SEASON_SHAPE } from '../library/phases.ts';
+import { PATH_PHASES, SEASON_SHAPE } from '../library/phases.ts';
 import type { PhaseId } from '../library/types.ts';
 import { choosePath } from './phases/path.ts';
-import type { FixedPhase, PathPhaseId } from './phases/path.ts';
+import type { FixedPhase } from './phases/path.ts';
 import { pinnedWeeks } from './pinned-weeks.ts';
 import type { PinnedWeek } from './pinned-weeks.ts';
 import type { AthleteGrid, AthletePhases, PhaseWeek, Segment } from './types.ts';
-
-const PATH_PHASE_IDS: readonly string[] = ['hypertrophy', 'strength', 'strength-power', 'power'];
 
 /** The phases of one athlete's weeks, and the segments they stand in. */
 export function planPhases(plan: Plan, grid: AthleteGrid): AthletePhases {
@@ -174,7 +172,7 @@ function fitsPath(phase: PhaseId | undefined): boolean {
 }
 
 function asFixed(phase: PhaseId | undefined): FixedPhase {
-  return phase !== undefined && PATH_PHASE_IDS.includes(phase) ? (phase as PathPhaseId) : undefined;
+  return PATH_PHASES.find(({ id }) => id === phase)?.id;
 }
 
 /** First week of the last phase of a segment. */

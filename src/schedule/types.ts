@@ -94,7 +94,7 @@ export interface Segment {
   readonly until: number;
   readonly peak?: Competition;
   /** The whole of it is a hold, foundation, in-season, or a path of phases; the part before the season opens is its own. */
-  readonly form: 'path' | 'in-season' | 'hold' | 'foundation' | 'transition';
+  readonly form: 'path' | 'in-season' | 'hold' | 'foundation';
   /** First week of the phase that counts as its last, for the objective. */
   readonly lastPhaseFrom: number;
 }

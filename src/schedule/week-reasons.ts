@@ -98,7 +98,7 @@ function barredWords({ cells }: WeekCells): Params {
 
 function closingSpans({ cells, closedBy }: WeekCells): readonly Span[] {
   const barring = cells.flatMap((cell) => cell.barredBy ?? []);
-  return [...new Map([...closedBy, ...barring].map((span) => [`${span.file} ${span.start}`, span])).values()];
+  return eachOnce([...closedBy, ...barring]);
 }
 
 function kindReason(stages: Stages, week: WeekCells): Reason {

@@ -6,6 +6,7 @@ import { VOLUME } from '../../library/volume.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const allJumpsRise = auditRule('all-jumps-rise', (season, find) => {
   const percent = season.parameter('all-jumps-rise', 'most');
@@ -18,8 +19,8 @@ export const allJumpsRise = auditRule('all-jumps-rise', (season, find) => {
     }
     const mean = meanOf(earlier, reach(week));
     const all = week.contacts + week.otherJumps;
-    if (mean !== undefined && week.otherJumps > mean.other && all * 100 > percent(week) * mean.all) {
-      const most = Math.floor((percent(week) * mean.all) / 100);
+    if (mean !== undefined && week.otherJumps > mean.other && all * PERCENT > percent(week) * mean.all) {
+      const most = Math.floor((percent(week) * mean.all) / PERCENT);
       const events = eventJumps(season, week);
       const practice = week.otherJumps - events;
       const planned = week.contacts;
@@ -43,7 +44,7 @@ function eventJumps({ days }: SeasonReading, { range }: WeekReading): number {
 function heldAt(season: SeasonReading, week: WeekReading): { most: number; before: number; after: number } | undefined {
   const before = season.weeks[week.index - 1]?.usualOtherJumps;
   if (week.built.kind !== 'load' || before === undefined) return undefined;
-  if (week.otherJumps * 100 <= (100 + VOLUME.otherJumpsRise) * before) return undefined;
+  if (week.otherJumps * PERCENT <= (PERCENT + VOLUME.otherJumpsRise) * before) return undefined;
   return { most: season.adapted[week.index]?.before ?? 0, before, after: week.otherJumps };
 }
 
@@ -52,7 +53,7 @@ function meanOf(earlier: readonly WeekReading[], reach: number): { all: number; 
   if (reach < 1 || earlier.length < reach) return undefined;
   let contacts = 0;
   let other = 0;
-  for (let index = earlier.length - reach; index < earlier.length; index++) {
+  for (let index = earlier.length - reach; index < earlier.length; index += 1) {
     contacts += earlier[index]?.contacts ?? 0;
     other += earlier[index]?.otherJumps ?? 0;
   }

@@ -38,7 +38,7 @@ interface Stretch {
 function stretchAround(season: SeasonReading, week: WeekReading, day: Day): Stretch | undefined {
   const within = season.parameter('congested-week', 'within')(week);
   const least = season.parameter('congested-week', 'match-days')(week);
-  for (let from = day - within + 1; from <= day; from++) {
+  for (let from = day - within + 1; from <= day; from += 1) {
     if (season.dayAt(from)?.match === undefined) continue;
     const until = lastMatchDay(season, from, within);
     if (until.day >= day && until.count >= least) return { from, until: until.day, matchDays: until.count, within };
@@ -49,7 +49,7 @@ function stretchAround(season: SeasonReading, week: WeekReading, day: Day): Stre
 function lastMatchDay(season: SeasonReading, from: Day, within: number): { readonly day: Day; readonly count: number } {
   let last = from;
   let count = 0;
-  for (let day = from; day < from + within; day++) {
+  for (let day = from; day < from + within; day += 1) {
     if (season.dayAt(day)?.match === undefined) continue;
     last = day;
     count += 1;

@@ -3,6 +3,7 @@
 
 import { weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const deloadDepth = auditRule('deload-depth', (season, find) => {
   const percent = season.parameter('deload-depth', 'most');
@@ -15,7 +16,7 @@ export const deloadDepth = auditRule('deload-depth', (season, find) => {
     }
     if (kind === 'deload' && week.ordinary > 0) {
       const found = week.ordinary;
-      const most = Math.floor((percent(week) * (season.adapted[week.index]?.before ?? 0)) / 100);
+      const most = Math.floor((percent(week) * (season.adapted[week.index]?.before ?? 0)) / PERCENT);
       const span = weekPlace(season, week);
       if (found > most) find(week, { params: { run: false, found, most }, span });
       else if (leastOfRun !== undefined && found >= leastOfRun) {

@@ -7,6 +7,7 @@ import { isoDate } from '../../util/days.ts';
 import { dropLines } from '../drops.ts';
 import { writtenPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const dropStrength = auditRule(
   'drop-strength',
@@ -50,5 +51,5 @@ function squatPercent(athlete: Athlete, library: Library): number {
     const partial = lift?.depth === 'half' || lift?.depth === 'quarter';
     if (lift?.pattern === 'squat' && lift.each !== true && !partial) best = Math.max(best, max.grams);
   }
-  return (best * 100) / athlete.massGrams;
+  return (best * PERCENT) / athlete.massGrams;
 }

@@ -7,6 +7,7 @@ import { painOn } from '../pain.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
   const changedLeast = season.openParameter('fast-cycle-share', 'least');
@@ -18,13 +19,13 @@ export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
     const most = changedMost(week) ?? week.phase.fastShare?.to;
     const { fast, contacts, whole } = week.mix;
     if (least === undefined || most === undefined || contacts === 0) continue;
-    const over = fast * 100 > most * whole;
-    const under = fast * 100 < least * contacts;
+    const over = fast * PERCENT > most * whole;
+    const under = fast * PERCENT < least * contacts;
     if (!over && !under) continue;
     const early = novice && firstJumpWeeks(season, firstWeeks(week)).has(week.index);
     // What was cut of a week under way is not left to add to.
     if (under && (early || whole > contacts || isHeldBack(season, week))) continue;
-    const found = over ? Math.ceil((fast * 100) / contacts) : Math.floor((fast * 100) / contacts);
+    const found = over ? Math.ceil((fast * PERCENT) / contacts) : Math.floor((fast * PERCENT) / contacts);
     find(week, { params: { phase: week.phase.id, found, least, most }, span: weekPlace(season, week) });
   }
 });

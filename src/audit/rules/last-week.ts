@@ -25,7 +25,7 @@ export const lastWeek = auditRule('last-week', (season, find) => {
 });
 
 function couldJump(season: SeasonReading, week: WeekReading, peak: Competition): boolean {
-  for (let day = week.range.from; day < peak.range.from; day++)
+  for (let day = week.range.from; day < peak.range.from; day += 1)
     if (isOpen(season, day) && hasRoom(season, week, day)) return true;
   return false;
 }

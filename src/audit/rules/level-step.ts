@@ -8,6 +8,7 @@ import { isoDate } from '../../util/days.ts';
 import { parameterByLevel } from '../parameters.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const levelStep = auditRule(
   'level-step',
@@ -17,7 +18,7 @@ export const levelStep = auditRule(
     const weeksWanted = season.parameter('level-step', 'weeks');
     const near = season.parameter('level-step', 'near');
     const ceiling = parameterByLevel(season, 'session-ceiling');
-    for (let index = 1; index < levels.length; index++) {
+    for (let index = 1; index < levels.length; index += 1) {
       const before = levels[index - 1]?.is;
       const step = levels[index];
       const day = step?.from;
@@ -27,7 +28,7 @@ export const levelStep = auditRule(
       const date = isoDate(day);
       const shared = { date, level: step.is, before };
       if (rank(step.is) - rank(before) > 1) find(week, { params: { ...shared, found: 0, wanted: 0 }, span: step.span });
-      const found = weeksNear(season, week, (near(week) * ceiling(week, before)) / 100);
+      const found = weeksNear(season, week, (near(week) * ceiling(week, before)) / PERCENT);
       if (found >= weeksWanted(week)) continue;
       find(week, { params: { ...shared, found, wanted: weeksWanted(week) }, span: step.span });
     }

@@ -9,7 +9,7 @@ import { auditRule } from '../rule.ts';
 import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { WeekReading } from '../season-reading.ts';
-import { GRAMS_A_KILO } from '../../util/units.ts';
+import { GRAMS_A_KILO, PERCENT } from '../../util/units.ts';
 
 interface Heaviest {
   readonly lift: Lift;
@@ -33,7 +33,7 @@ export const loadStep = auditRule(
         before.set(id, now);
         if (earlier === undefined) continue;
         const most = Math.max(
-          (earlier.grams * (100 + percent(week))) / 100,
+          (earlier.grams * (PERCENT + percent(week))) / PERCENT,
           nextLoad(now.lift, now.session.session.slot.place.kit, earlier.grams),
         );
         if (now.grams <= most) continue;

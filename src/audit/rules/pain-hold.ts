@@ -1,7 +1,7 @@
 // pain-hold: pain the morning after holds the volume and leaves fast and high-tier drills out for the week behind it;
 // more pain stops the jumping until a recorded morning is better. G12 (S), as a rule C.
 
-import { painPlace } from '../../plan/done-by.ts';
+import { doneBy, painPlace } from '../../plan/done-by.ts';
 import { isoDate } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { painOn } from '../pain.ts';
@@ -13,7 +13,7 @@ import type { SeasonReading, WeekReading } from '../season-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 
 export const painHold = auditRule('pain-hold', (season, find) => {
-  if (season.index.doneBy(season.athlete.id).every((row) => row.pain === undefined)) return;
+  if (doneBy(season.plan.record, season.athlete.id).every((row) => row.pain === undefined)) return;
   const held = new Set<WeekReading>();
   for (const session of season.jumpSessions) {
     const week = season.weekOf(session);

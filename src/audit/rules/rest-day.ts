@@ -10,7 +10,7 @@ export const restDay = auditRule('rest-day', (season, find) => {
     const age = season.age(week.range.from);
     if (age === undefined || age >= under(week)) continue;
     let found = 0;
-    for (let day = week.range.from; day <= week.range.until; day++) if (isFree(season.dayAt(day))) found += 1;
+    for (let day = week.range.from; day <= week.range.until; day += 1) if (isFree(season.dayAt(day))) found += 1;
     if (found < freeDays(week)) find(week, { params: { found, wanted: freeDays(week), age } });
   }
 });

@@ -12,6 +12,7 @@ import { isEasy } from '../phases.ts';
 import { jumpPlace, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const sessionRise = auditRule('session-rise', (season, find) => {
   const percent = season.parameter('session-rise', 'most');
@@ -19,9 +20,12 @@ export const sessionRise = auditRule('session-rise', (season, find) => {
   for (const week of season.weeks) {
     const usual = usualSession(season, week);
     if (usual === undefined) continue;
-    const loading = Math.max(Math.floor(((100 + percent(week)) * usual) / 100), usual + always(week));
+    const loading = Math.max(Math.floor(((PERCENT + percent(week)) * usual) / PERCENT), usual + always(week));
     // The little that is left of a small session need not be shared among smaller ones.
-    const easy = Math.max(Math.floor((VOLUME.easySession * usual) / 100), Math.min(VOLUME.smallestSession, loading));
+    const easy = Math.max(
+      Math.floor((VOLUME.easySession * usual) / PERCENT),
+      Math.min(VOLUME.smallestSession, loading),
+    );
     const most = isEasy(week) && !isFreed(season, week) ? easy : loading;
     for (const session of week.jumpSessions) {
       if (session.primer || session.contacts <= most) continue;

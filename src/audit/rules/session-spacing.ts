@@ -6,7 +6,7 @@ import { auditRule } from '../rule.ts';
 
 export const sessionSpacing = auditRule('session-spacing', (season, find) => {
   const apart = season.parameter('session-spacing', 'apart');
-  for (let index = 1; index < season.jumpSessions.length; index++) {
+  for (let index = 1; index < season.jumpSessions.length; index += 1) {
     const before = season.jumpSessions[index - 1];
     const session = season.jumpSessions[index];
     if (before === undefined || session === undefined) continue;

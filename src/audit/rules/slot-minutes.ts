@@ -7,20 +7,21 @@ import { auditRule } from '../rule.ts';
 import type { SeasonReading } from '../season-reading.ts';
 import { leastSeconds } from '../session-minutes.ts';
 import type { SessionReading } from '../session-reading.ts';
+import { PERCENT, SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export const slotMinutes = auditRule('slot-minutes', (season, find) => {
   const over = season.parameter('slot-minutes', 'over');
   for (const session of season.sessions) {
     const week = season.weekOf(session);
     const { slot, minutes } = session.session;
-    const found = Math.max(minutes, Math.floor(leastSeconds(session) / 60));
-    if (found * 100 <= slot.minutes * (100 + over(week))) continue;
+    const found = Math.max(minutes, Math.floor(leastSeconds(session) / SECONDS_A_MINUTE));
+    if (found * PERCENT <= slot.minutes * (PERCENT + over(week))) continue;
     if (isTold(season, session)) continue;
     find(week, {
       params: {
         date: isoDate(session.day),
         found,
-        most: Math.floor((slot.minutes * (100 + over(week))) / 100),
+        most: Math.floor((slot.minutes * (PERCENT + over(week))) / PERCENT),
         slot: slot.minutes,
       },
       span: sessionPlace(session) ?? slot.span,

@@ -5,6 +5,7 @@ import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { isoDate } from '../../util/days.ts';
 import { sessionPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const stabilityShare = auditRule('stability-share', (season, find) => {
   const most = season.parameter('stability-share', 'most');
@@ -17,9 +18,9 @@ export const stabilityShare = auditRule('stability-share', (season, find) => {
     }
     if (unstable === 0 || returnStageOn(season.athlete, session.day) !== undefined) continue;
     const week = season.weekOf(session);
-    if (unstable * 100 <= most(week) * sets) continue;
+    if (unstable * PERCENT <= most(week) * sets) continue;
     find(week, {
-      params: { date: isoDate(session.day), found: Math.ceil((unstable * 100) / sets), most: most(week) },
+      params: { date: isoDate(session.day), found: Math.ceil((unstable * PERCENT) / sets), most: most(week) },
       span: sessionPlace(session),
     });
   }

@@ -12,6 +12,7 @@ import { auditRule } from '../rule.ts';
 import { leastSeconds, setSeconds } from '../session-minutes.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
+import { SECONDS_A_MINUTE } from '../../util/units.ts';
 
 export const stations = auditRule('stations', (season, find) => {
   const sharingAt = readSharing(season);
@@ -21,7 +22,7 @@ export const stations = auditRule('stations', (season, find) => {
     if (sharing < 2) continue;
     const queue = longestQueue(session, sharing);
     if (queue === undefined) continue;
-    const wanted = Math.floor((leastSeconds(session) + queue.seconds) / 60);
+    const wanted = Math.floor((leastSeconds(session) + queue.seconds) / SECONDS_A_MINUTE);
     if (minutes + 1 >= wanted) continue;
     find(season.weekOf(session), {
       params: {

@@ -12,7 +12,7 @@ export const testFresh = auditRule(
       if (!session.heavy) continue;
       const week = season.weekOf(session);
       const wanted = apart(week);
-      for (let found = 0; found < wanted; found++) {
+      for (let found = 0; found < wanted; found += 1) {
         const test = season.dayAt(session.day + found)?.test;
         if (test === undefined) continue;
         find(week, {

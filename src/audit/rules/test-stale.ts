@@ -13,6 +13,7 @@ import type { LineReading } from '../line-reading.ts';
 import type { SessionReading } from '../session-reading.ts';
 import type { SeasonReading } from '../season-reading.ts';
 import { addTo } from '../../util/grouped.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const testStale = auditRule(
   'test-stale',
@@ -84,7 +85,7 @@ function checkShare(
   const wanted = season.parameter('test-stale', 'share')(week);
   const grams = maxGrams(season.athlete, lift);
   if (grams === undefined || line.percent === undefined || line.loadGrams === undefined) return false;
-  const found = (line.loadGrams * 100 * 100) / (grams * line.percent);
+  const found = (line.loadGrams * PERCENT * PERCENT) / (grams * line.percent);
   if (found <= wanted) return false;
   find(week, {
     params: { date: isoDate(session.day), lift: max.lift, away: true, found: Math.ceil(found), wanted },

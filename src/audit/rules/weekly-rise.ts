@@ -6,6 +6,7 @@ import { returnStageOn } from '../../plan/athlete-facts.ts';
 import { ruleChangePlaces, weekPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export const weeklyRise = auditRule('weekly-rise', (season, find) => {
   const percent = season.parameter('weekly-rise', 'most');
@@ -14,11 +15,11 @@ export const weeklyRise = auditRule('weekly-rise', (season, find) => {
   for (const week of season.weeks) {
     const adapted = season.adapted[week.index]?.before ?? 0;
     if (week.ordinary === 0 || !isHeld(season, week)) continue;
-    const most = Math.max(Math.floor(((100 + percent(week)) * adapted) / 100), adapted + always(week));
+    const most = Math.max(Math.floor(((PERCENT + percent(week)) * adapted) / PERCENT), adapted + always(week));
     if (week.ordinary <= most) continue;
     find(week, {
       params: { found: week.ordinary, most, adapted },
-      severity: week.ordinary * 100 > (100 + severe(week)) * adapted ? 'error' : undefined,
+      severity: week.ordinary * PERCENT > (PERCENT + severe(week)) * adapted ? 'error' : undefined,
       span: weekPlace(season, week),
       related: ruleChangePlaces(season, week, 'weekly-rise'),
     });

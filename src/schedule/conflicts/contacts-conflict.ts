@@ -1,10 +1,9 @@
 // Why a pin of contacts can't be met: a set of lines of the plan that can't all hold, none of them to spare, and what would
 // work instead. Found by taking lines out one by one and planning again (a deletion filter), so it runs only when there
-// is a conflict. Called by ../contacts.ts.
+// is a conflict. Called by contacts/meet-pins.ts.
 
 import type { RuleId } from '../../library/rules.ts';
 import { RULES } from '../../library/rules.ts';
-import type { Waiver } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
 import { searchContacts } from '../contacts/search.ts';
 import type { WeekTerms } from '../contacts/terms.ts';
@@ -12,7 +11,7 @@ import { BOUNDING_RULES } from '../contacts/week-terms.ts';
 import { MOST_PERCENT, withRise } from '../reach.ts';
 import { seasonTerms } from '../season-terms.ts';
 import type { SeasonTerms } from '../season-terms.ts';
-import { factsOf } from './facts.ts';
+import { factsOf, waiving } from './facts.ts';
 import type { Fact, Season } from './facts.ts';
 import { isEachEnough, neededFacts } from './needed-facts.ts';
 
@@ -40,7 +39,7 @@ export interface ContactsConflict {
 /** The conflict of a pinned week that can't be met. */
 export function contactsConflict(season: Season, wanted: WantedWeek): ContactsConflict {
   const isMet = (one: Season): boolean => isPossible(one, wanted);
-  const others = factsOf(season).filter((fact) => !isPlace(fact.span, wanted.span));
+  const others = factsOf(season).filter((fact) => !isSamePlace(fact.span, wanted.span));
   const facts = neededFacts(season, others, isMet);
   const earliest = earliestWeek(season, wanted);
   const rise = riseNeeded(season, wanted);
@@ -80,7 +79,7 @@ function riseNeeded(season: Season, { week }: WantedWeek): number | undefined {
   return undefined;
 }
 
-const isPlace = (a: Span, b: Span): boolean => a.file === b.file && a.start === b.start;
+const isSamePlace = (a: Span, b: Span): boolean => a.file === b.file && a.start === b.start;
 
 const seasonOf = ({ plan, athlete, asOf, unwritten }: Season): SeasonTerms =>
   seasonTerms(plan, athlete, asOf, unwritten);
@@ -95,23 +94,14 @@ const BOUNDING: ReadonlySet<string> = new Set(BOUNDING_RULES);
 
 /** All waivers that can be, then without each that isn't needed. */
 function waiversNeeded(season: Season, wanted: WantedWeek): readonly RuleId[] | undefined {
+  const { starts: from, ends: until } = season.plan.season;
+  const isPossibleWaiving = (rules: readonly RuleId[]): boolean =>
+    isPossible(waiving(season, rules, { from, until }, wanted.span), wanted);
   let rules = RULES.filter(({ id, waivable }) => waivable && BOUNDING.has(id)).map(({ id }) => id);
-  if (!isPossible(waiving(season, rules, wanted), wanted)) return undefined;
+  if (!isPossibleWaiving(rules)) return undefined;
   for (const rule of rules) {
     const fewer = rules.filter((one) => one !== rule);
-    if (isPossible(waiving(season, fewer, wanted), wanted)) rules = fewer;
+    if (isPossibleWaiving(fewer)) rules = fewer;
   }
   return rules;
-}
-
-function waiving({ plan, athlete, ...standing }: Season, rules: readonly RuleId[], { span }: WantedWeek): Season {
-  const range = { from: plan.season.starts, until: plan.season.ends };
-  const waivers = rules.map((rule): Waiver => ({
-    rule,
-    range,
-    who: { kind: 'some', squads: [], athletes: [athlete.id] },
-    because: '',
-    span,
-  }));
-  return { ...standing, plan: { ...plan, waivers: [...plan.waivers, ...waivers] }, athlete };
 }

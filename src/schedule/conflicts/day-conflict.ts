@@ -4,7 +4,7 @@
 
 import { weekFrom } from '../../plan/applies.ts';
 import type { RuleId } from '../../library/rules.ts';
-import type { Pin, Waiver } from '../../plan/types.ts';
+import type { Pin } from '../../plan/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day, Weekday } from '../../util/days.ts';
 import { chooseContacts } from '../contacts.ts';
@@ -12,7 +12,7 @@ import { scheduleDays } from '../days.ts';
 import { weekStart } from '../grid.ts';
 import { seasonTerms } from '../season-terms.ts';
 import type { DaysWeek } from '../types.ts';
-import { factsOf } from './facts.ts';
+import { factsOf, waiving } from './facts.ts';
 import type { Fact, Season } from './facts.ts';
 import { isEachEnough, neededFacts } from './needed-facts.ts';
 
@@ -40,7 +40,7 @@ export function dayConflict(season: Season, pin: Pin, day: Day): DayConflict {
     facts,
     eachIsEnough,
     instead: insteadOf(wish, day),
-    waivers: DAY_RULES.filter((rule) => isHeld(waiving(wish.season, rule, weekOf))),
+    waivers: DAY_RULES.filter((rule) => isHeld(waiving(wish.season, [rule], weekOf, season.athlete.span))),
   };
 }
 
@@ -109,11 +109,4 @@ function insteadOf({ season, pin, others }: Wish, day: Day): readonly Day[] {
     const beside = week.filter((one) => others.includes(weekdayOf(one)));
     return held.has(other) && beside.every((one) => held.has(one));
   });
-}
-
-function waiving(season: Season, rule: RuleId, range: Waiver['range']): Season {
-  const { plan, athlete } = season;
-  const who = { kind: 'some', squads: [], athletes: [athlete.id] } as const;
-  const waiver: Waiver = { rule, range, who, because: '', span: athlete.span };
-  return { ...season, plan: { ...plan, waivers: [...plan.waivers, waiver] } };
 }

@@ -1,16 +1,17 @@
 // The lines of a plan that can stand in the way of an athlete's season, each of which can be taken out to see what is
 // possible without it. Called by the other files of this folder; nothing here changes the plan it is given.
 
+import type { RuleId } from '../../library/rules.ts';
 import { appliesTo } from '../../plan/applies.ts';
-import type { Athlete, Pin, Plan, Who } from '../../plan/types.ts';
+import type { Athlete, DayRange, Pin, Plan, Waiver, Who } from '../../plan/types.ts';
 import type { Span } from '../../source/types.ts';
 import type { Day } from '../../util/days.ts';
 
 /** Lists of the plan whose items can be taken out, those that are least likely meant first. */
-const PLAN_LISTS = ['competitions', 'practice', 'tests', 'ruleChanges', 'uses', 'closures', 'pins'] as const;
+const PLAN_LISTS = ['competitions', 'practice', 'tests', 'ruleChanges', 'uses', 'closures'] as const;
 const ATHLETE_LISTS = ['away', 'returning', 'limits'] as const;
 
-export type FactKind = (typeof PLAN_LISTS)[number] | (typeof ATHLETE_LISTS)[number];
+export type FactKind = (typeof PLAN_LISTS)[number] | (typeof ATHLETE_LISTS)[number] | 'pins';
 
 export interface Fact {
   readonly kind: FactKind;
@@ -33,12 +34,13 @@ export function factsOf({ plan, athlete }: Season): readonly Fact[] {
   const inPlan = PLAN_LISTS.flatMap((kind) =>
     plan[kind]
       .filter((item: { readonly who: Who }) => appliesTo(item.who, athlete))
-      .filter((item) => kind !== 'pins' || bearsOnContacts(item as Pin))
       .map((item): Fact => ({ kind, span: item.span, item })),
   );
   const own = ATHLETE_LISTS.flatMap((kind) => athlete[kind].map((item): Fact => ({ kind, span: item.span, item })));
-  const [others, pins] = [inPlan.filter(({ kind }) => kind !== 'pins'), inPlan.filter(({ kind }) => kind === 'pins')];
-  return [...others, ...own, ...pins];
+  const pins = plan.pins
+    .filter((pin) => appliesTo(pin.who, athlete) && bearsOnContacts(pin))
+    .map((pin): Fact => ({ kind: 'pins', span: pin.span, item: pin }));
+  return [...inPlan, ...own, ...pins];
 }
 
 const BEARING: ReadonlySet<string> = new Set(['contacts', 'phase', 'rest', 'week-kind', 'on']);
@@ -67,6 +69,14 @@ export function without({ plan, athlete, ...standing }: Season, out: ReadonlySet
       limits: left(athlete.limits),
     },
   };
+}
+
+/** The season with rules waived for the athlete; what a waiver would stand at is where `span` is. */
+export function waiving(season: Season, rules: readonly RuleId[], range: DayRange, span: Span): Season {
+  const { plan, athlete } = season;
+  const who = { kind: 'some', squads: [], athletes: [athlete.id] } as const;
+  const waivers = rules.map((rule): Waiver => ({ rule, range, who, because: '', span }));
+  return { ...season, plan: { ...plan, waivers: [...plan.waivers, ...waivers] } };
 }
 
 const FACT_WORDS: Readonly<Record<FactKind, string>> = {

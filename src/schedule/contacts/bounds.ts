@@ -3,6 +3,7 @@
 
 import type { Bound, BoundRule } from '../../build/types.ts';
 import { VOLUME } from '../../library/volume.ts';
+import { PERCENT } from '../../util/units.ts';
 import type { WeekTerms } from './terms.ts';
 
 /** Largest multiple of the step of contacts that is not over `contacts`. */
@@ -12,7 +13,7 @@ export function roundDown(contacts: number): number {
 
 /** Whole part of so many per cent. */
 export function share(percent: number, of: number): number {
-  return Math.floor((percent * of) / 100);
+  return Math.floor((percent * of) / PERCENT);
 }
 
 /** A as the week begins: less than before it only on the first rung of a ladder. */
@@ -29,7 +30,7 @@ export function growthBound(terms: WeekTerms, adapted: number): number {
 function growthAt(growth: WeekTerms['growth'], adapted: number): number {
   if (growth.kind === 'free') return Infinity;
   if (growth.kind === 'share') return share(growth.percent, adapted);
-  return Math.max(share(100 + growth.percent, adapted), adapted + growth.contacts);
+  return Math.max(share(PERCENT + growth.percent, adapted), adapted + growth.contacts);
 }
 
 /** Most contacts one session may have by what the athlete is used to, a multiple of the step. */
@@ -47,7 +48,7 @@ function sessionAt(sessionGrowth: WeekTerms['sessionGrowth'], usualSessions: num
   if (sessionGrowth.kind === 'free' || usualSessions === 0) return Infinity;
   const usual = Math.floor(adapted / usualSessions);
   if (sessionGrowth.kind === 'share') return roundDown(share(sessionGrowth.percent, usual));
-  return roundDown(Math.max(share(100 + sessionGrowth.percent, usual), usual + sessionGrowth.contacts));
+  return roundDown(Math.max(share(PERCENT + sessionGrowth.percent, usual), usual + sessionGrowth.contacts));
 }
 
 /** The most the week may have, a multiple of the step; never negative. */
@@ -158,7 +159,7 @@ function isTooMuchByHand({ fixed, growth }: WeekTerms, adapted: number, contacts
   if (unwritten === true) return true;
   if (blocked === undefined) return false;
   if (growth.kind === 'share' && growth.by === 'return-ramp') return contacts > growthAt(growth, adapted);
-  return contacts > growthAt(blocked.rise, adapted) && contacts * 100 > (100 + blocked.severe) * adapted;
+  return contacts > growthAt(blocked.rise, adapted) && contacts * PERCENT > (PERCENT + blocked.severe) * adapted;
 }
 
 /** The lowest bound in whole steps; of equal ones the first. */

@@ -1,5 +1,5 @@
 // What lies behind an athlete and still holds: what is recorded, what hurts, what nobody has recorded. Laid on the terms
-// of the weeks by ../contacts.ts.
+// of the weeks by season-terms.ts.
 
 import type { Day } from '../../util/days.ts';
 import type { PainfulWeek } from '../recorded-weeks.ts';

@@ -1,6 +1,6 @@
 // How many jump sessions each week's days can hold, chosen for the whole season at once, since the last day of one week
 // and the first of the next may be too close. Exact: the largest total, then the fewest open weeks without a session,
-// then the later week more. Called by ../contacts.ts.
+// then the later week more. Called by week-terms.ts.
 
 import type { Day } from '../../util/days.ts';
 

@@ -1,5 +1,5 @@
 // Puts what the record says in the place of what was planned, for the weeks that are over: the weeks behind are planned
-// from there. A week without a record counts as the lower of planned and the last recorded week. Called by ../contacts.ts.
+// from there. A week without a record counts as the lower of planned and the last recorded week. Called by season-terms.ts.
 
 import { PERCENT } from '../../util/units.ts';
 import type { RecordedWeek } from '../types.ts';

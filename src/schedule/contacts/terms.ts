@@ -1,5 +1,5 @@
 // What a week's contacts may be, as a function of the one thing that moves: A, the weekly contacts an athlete is used to.
-// Plain data made by week-terms.ts, read by bounds.ts, search.ts and split.ts; all numbers are whole contacts.
+// Plain data made by week-terms.ts, read by bounds.ts, search.ts and ../contacts.ts; all numbers are whole contacts.
 
 import type { Bound, BoundRule } from '../../build/types.ts';
 import type { RuleId } from '../../library/rules.ts';

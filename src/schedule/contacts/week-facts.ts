@@ -19,6 +19,7 @@ import { findPrimerDay } from '../grid.ts';
 import { weekProgramme } from './week-programme.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import type { AthleteGrid, AthletePhases, DayCell, KindWeek, WeekCells } from '../types.ts';
+import { PERCENT } from '../../util/units.ts';
 
 export interface WeekFacts {
   readonly plan: Plan;
@@ -82,7 +83,7 @@ export function weekFacts(
 }
 
 function risesTooFast(now: number, before: WeekCells | undefined): boolean {
-  return before !== undefined && now * 100 > usualOtherJumps(before) * (100 + VOLUME.otherJumpsRise);
+  return before !== undefined && now * PERCENT > usualOtherJumps(before) * (PERCENT + VOLUME.otherJumpsRise);
 }
 
 /** Days usable for jumps, narrowed to those the coach names for the week. */

@@ -10,6 +10,7 @@ import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
 import { weekStart } from '../grid.ts';
 import type { DayCell, WeekCells } from '../types.ts';
+import { pinsWith } from '../pins-with.ts';
 
 export interface WeekProgramme {
   readonly span: Span;
@@ -21,9 +22,9 @@ export interface WeekProgramme {
 export function weekProgramme(plan: Plan, athlete: Athlete, week: WeekCells): WeekProgramme | undefined {
   if (week.empty) return undefined;
   const { uses, pins } = itemsOf(plan, athlete);
-  const rests = pins.filter((pin) => pin.effects.some((effect) => effect.kind === 'rest'));
+  const rests = pinsWith(pins, 'rest');
   for (const use of uses) {
-    const days = daysOf(plan, use, week);
+    const days = daysWritten(plan, use, week);
     if (days === undefined) continue;
     const open = week.cells.filter((cell) => cell.slots.length > 0 && !rests.some((pin) => holds(pin.range, cell.day)));
     return { span: use.span, sessions: open.flatMap((cell) => sessionOn(plan, days, cell)) };
@@ -31,7 +32,8 @@ export function weekProgramme(plan: Plan, athlete: Athlete, week: WeekCells): We
   return undefined;
 }
 
-function daysOf(plan: Plan, use: ProgrammeUse, week: WeekCells): readonly ProgrammeDay[] | undefined {
+/** The days that a programme has for a week; undefined where it doesn't reach it. */
+export function daysWritten(plan: Plan, use: ProgrammeUse, week: WeekCells): readonly ProgrammeDay[] | undefined {
   const number = (week.starts - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
   return use.programme.weeks.find((one) => one.week === number)?.days;
 }

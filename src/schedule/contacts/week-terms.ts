@@ -1,5 +1,5 @@
 // Makes the terms of every week from the plan and the stages before: frequency, possible sessions, ceilings, target. The
-// numbers come from the library and from what the plan changes under `rules:`. Called by ../contacts.ts.
+// numbers come from the library and from what the plan changes under `rules:`. Called by season-terms.ts.
 
 import type { Bound } from '../../build/types.ts';
 import { GOAL_FOOT } from '../../library/levels.ts';

@@ -3,8 +3,8 @@
 
 import { writtenContacts } from '../../plan/line-contacts.ts';
 import type { ProgrammeDay, ProgrammeUse, WrittenLine } from '../../plan/types.ts';
-import { DAYS_A_WEEK, weekdayOf } from '../../util/days.ts';
-import { weekStart } from '../grid.ts';
+import { weekdayOf } from '../../util/days.ts';
+import { daysWritten } from '../contacts/week-programme.ts';
 import type { DayCell, WeekCells } from '../types.ts';
 import { isRestDay } from './season-days.ts';
 import type { SeasonDays } from './season-days.ts';
@@ -22,11 +22,10 @@ export interface WrittenDay {
 /** The days written for this week, in order; undefined when none of the programmes reaches it. */
 export function writtenDays(season: SeasonDays, week: WeekCells): readonly WrittenDay[] | undefined {
   for (const use of season.uses) {
-    const number = (week.starts - weekStart(season.plan, use.from)) / DAYS_A_WEEK + 1;
-    const written = use.programme.weeks.find((one) => one.week === number);
+    const written = daysWritten(season.plan, use, week);
     if (written === undefined) continue;
     return week.cells.flatMap((cell) => {
-      const day = written.days.find((one) => one.day === weekdayOf(cell.day));
+      const day = written.find((one) => one.day === weekdayOf(cell.day));
       return day === undefined ? [] : [writtenDay(season, use, day, cell)];
     });
   }

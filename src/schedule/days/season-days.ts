@@ -6,6 +6,8 @@ import { itemsOf } from '../../plan/items-of.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
 import type { Athlete, Competition, DayRange, Pin, Plan, Practice, ProgrammeUse, Slot } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
+import { otherJumpsOn } from '../grid.ts';
+import { pinsWith } from '../pins-with.ts';
 import type { AthleteGrid, AthletePhases, ContactsWeek, DayCell, KindWeek, WeekCells } from '../types.ts';
 import { crowdedStretches } from './crowded-matches.ts';
 import { dayRules } from './day-rules.ts';
@@ -67,14 +69,10 @@ export function seasonDays(plan: Plan, input: DaysInput, published: Published): 
     competitions,
     stretches: crowdedStretches(weeks, rules),
     uses,
-    dayPins: pinsThat(pins, 'on'),
-    restPins: pinsThat(pins, 'rest'),
+    dayPins: pinsWith(pins, 'on'),
+    restPins: pinsWith(pins, 'rest'),
     usual: usualOfSquad(plan, athlete, weeks),
   };
-}
-
-function pinsThat(pins: readonly Pin[], kind: 'on' | 'rest'): readonly Pin[] {
-  return pins.filter((pin) => pin.effects.some((effect) => effect.kind === kind));
 }
 
 /** Whether a pin keeps the day free of everything. */
@@ -137,12 +135,8 @@ export function findCell(season: SeasonDays, day: Day): DayCell | undefined {
   return season.grid.weeks[(index - place) / DAYS_A_WEEK]?.cells[place];
 }
 
-/** Jumps of a day that no session plans: practice, matches and tests. */
-export function otherJumps(cell: DayCell | undefined): number {
-  return cell === undefined ? 0 : cell.practiceJumps + cell.matchJumps + cell.testContacts;
-}
-
 /** Whether so many other jumps fall on a day that it counts as hard by the rules of a week beside it. */
 export function isHardDay(season: SeasonDays, rules: DayRules, day: Day): boolean {
-  return otherJumps(findCell(season, day)) >= rules.hardJumps;
+  const cell = findCell(season, day);
+  return (cell === undefined ? 0 : otherJumpsOn(cell)) >= rules.hardJumps;
 }

@@ -1,7 +1,7 @@
 // The days a week has when nothing is in its way: no closure, no match, no absence, only the slots and the practice that
 // most weeks of the season have. Everybody of a squad has the same ones, and they don't move when one day falls out, so
 // that other weeks stay as they are. Chosen like a season itself, of a month of such weeks, so that the end of one is
-// weighed against the beginning of the next. Called by week-days.ts.
+// weighed against the beginning of the next. Called by season-days.ts.
 
 import { DAY_PREFERENCES } from '../../library/days.ts';
 import { holds } from '../../plan/applies.ts';

@@ -27,12 +27,13 @@ const NONE: Placing = { breaches: 0, count: 0, onTests: 0, onPhaseEnds: 0, weeks
  */
 export function placeDeloads(weeks: readonly (LoadableWeek | undefined)[]): ReadonlySet<number> {
   const found = new Set<number>();
-  let at = 0;
-  while (at < weeks.length) {
-    let until = at;
-    while (weeks[until] !== undefined) until += 1;
-    for (const week of placeInRun(weeks.slice(at, until) as readonly LoadableWeek[])) found.add(at + week);
-    at = until + 1;
+  let run: LoadableWeek[] = [];
+  for (const [at, week] of [...weeks, undefined].entries()) {
+    if (week !== undefined) run.push(week);
+    else {
+      for (const place of placeInRun(run)) found.add(at - run.length + place);
+      run = [];
+    }
   }
   return found;
 }
