@@ -27,7 +27,7 @@ export const addDiff: Add = (program, session, done) => {
     )
     .option('--exit-code', 'end with status 1 where something changed')
     .addOption(formats('text', 'json', 'markdown'))
-    .addHelpText('after', helpBelow(session, diffHelp))
+    .addHelpText('after', helpBelow(session, DIFF_HELP))
     .action(async (old: string, fresh: string | undefined, options: Options<DiffRequest, 'old' | 'fresh'>) => {
       const { diff } = await import('./commands/diff.ts');
       const request: DiffRequest = {
@@ -39,7 +39,7 @@ export const addDiff: Add = (program, session, done) => {
     });
 };
 
-const diffHelp = `
+const DIFF_HELP = `
 What is there as a file or folder is a plan, or the JSON or folder that a build wrote, whose edits
 aren't known; anything else is a revision of the repository the working directory is in. Nothing is
 checked out. With --near both plans are compiled near the sheets that are out, as build --near does:

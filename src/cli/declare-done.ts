@@ -31,7 +31,7 @@ export const addDone: Add = (program, session, done) => {
     .option('--from <date>', 'the sheet begins here; otherwise four weeks ago', parseDate)
     .option('--near <dir>', 'sessions stand on the days of the build in this folder, made with --near', parseFolder)
     .addOption(formats('text', 'csv', 'json'))
-    .addHelpText('after', helpBelow(session, doneHelp))
+    .addHelpText('after', helpBelow(session, DONE_HELP))
     .action(async (exceptions: readonly string[], { athlete = [], squad = [], ...options }: DoneOptions) => {
       const { recordDone } = await import('./commands/done.ts');
       done(await recordDone({ ...options, exceptions, athletes: athlete, squads: squad }, session));
@@ -43,7 +43,7 @@ interface DoneOptions extends Options<DoneRequest, 'exceptions' | 'athletes' | '
   readonly squad?: readonly string[];
 }
 
-const doneHelp = `
+const DONE_HELP = `
 Rows are added to the file that the plan names under record: done:, after they have been checked as
 the plan is; nothing in it is ever changed. A row holds the contacts and minutes of the sheet as it
 was made for that week. Who is on the record for that day already is left as it is.

@@ -25,14 +25,14 @@ export const addJump: Add = (program, session, done) => {
     .option('--arms', 'the arms were swung')
     .option('--no-arms', 'the hands were on the hips')
     .addOption(formats('text', 'csv', 'json'))
-    .addHelpText('after', helpBelow(session, jumpHelp))
+    .addHelpText('after', helpBelow(session, JUMP_HELP))
     .action(async (trials: string | undefined, options: Options<JumpRequest, 'trials'>) => {
       const { jump } = await import('./commands/jump.ts');
       done(await jump({ ...options, ...(trials !== undefined && { trials }) }, session));
     });
 };
 
-const jumpHelp = `
+const JUMP_HELP = `
 Trials stand with commas between, each with its unit. Times in the air read higher than other
 methods, so one test holds one method, and what was measured in two ways is never compared. In a file
 the rows contact-time and take-off-time, in s or ms, belong to the jump of the same athlete, day,

@@ -25,7 +25,7 @@ export const addReview: Add = (program, session, done) => {
     .addOption(new Option('--table <name>', 'one table').choices(REVIEW_TABLE_NAMES))
     .addOption(formats('text', 'csv', 'json', 'html'))
     .addOption(new Option('--paper <size>', 'what the page is printed on').choices(['a4', 'letter']))
-    .addHelpText('after', helpBelow(session, reviewHelp))
+    .addHelpText('after', helpBelow(session, REVIEW_HELP))
     .action(async (plan: string, { athlete = [], squad = [], ...options }: ReviewOptions) => {
       const { review } = await import('./commands/review.ts');
       done(await review({ ...options, plan, athletes: athlete, squads: squad }, session));
@@ -37,7 +37,7 @@ interface ReviewOptions extends Options<ReviewRequest, 'plan' | 'athletes' | 'sq
   readonly squad?: readonly string[];
 }
 
-const reviewHelp = `
+const REVIEW_HELP = `
 Each thing to decide says what it changes and the line it comes from. Planned is what the sheets had
 on the first day of their week, as \`done\` takes it; done is the record. Athletes stand in the order
 of the plan and are never ranked. The page is for coaches: it names reasons of health.

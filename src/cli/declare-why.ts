@@ -20,7 +20,7 @@ export const addWhy: Add = (program, session, done) => {
     .addOption(asOf())
     .option('--near <dir>', 'sessions stand on the days of the build in this folder, made with --near', parseFolder)
     .addOption(formats('text', 'json'))
-    .addHelpText('after', helpBelow(session, whyHelp))
+    .addHelpText('after', helpBelow(session, WHY_HELP))
     .action(async (athlete: string, on: number, plan: string, options: Options<WhyRequest, Positional>) => {
       const { why } = await import('./commands/why.ts');
       done(await why({ ...options, athlete, on, plan }, session));
@@ -29,7 +29,7 @@ export const addWhy: Add = (program, session, done) => {
 
 type Positional = 'athlete' | 'on' | 'plan';
 
-const whyHelp = `
+const WHY_HELP = `
 What is written is told with its file and line, what is assumed with the mark of its evidence:
 P published, S published and read in a secondary text, M from memory, C common practice.
 
@@ -48,7 +48,7 @@ export const addReach: Add = (program, session, done) => {
     .argument(...PLAN)
     .addOption(asOf())
     .addOption(formats('text', 'json'))
-    .addHelpText('after', helpBelow(session, reachHelp))
+    .addHelpText('after', helpBelow(session, REACH_HELP))
     .action(
       async (athlete: string, contacts: number, plan: string, options: Options<ReachRequest, ReachPositional>) => {
         const { reach } = await import('./commands/reach.ts');
@@ -57,7 +57,7 @@ export const addReach: Add = (program, session, done) => {
     );
 };
 
-const reachHelp = `
+const REACH_HELP = `
 What is safe in a week hangs on no day: it is the same for sheets made with build --near.
 
   footfall reach oda 260 examples/handball-spring`;

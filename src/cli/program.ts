@@ -33,14 +33,14 @@ export function createProgram(
     .version(VERSION, '--version', 'print the version')
     .helpOption('--help', 'print help')
     .helpCommand(false)
-    .addHelpText('after', helpBelow(session, afterHelp));
+    .addHelpText('after', helpBelow(session, AFTER_HELP));
   // The command that is called is all that its run needs; help and mistakes speak of all of them.
   const called = COMMANDS.get(command);
   for (const add of called === undefined ? COMMANDS.values() : [called]) add(program, session, done);
   return program;
 }
 
-const afterHelp = `
+const AFTER_HELP = `
 Results go to standard output, everything about the run to standard error.
 Exit status: 0 done, 1 the plan has errors, 2 the command is wrong or a file can't be read or
 written, 3 a bug in footfall.
@@ -72,7 +72,7 @@ const addBuild: Add = (program, session, done) => {
     .addOption(strict())
     .addOption(quiet('print no warnings, only errors'))
     .addOption(watching('build again with every save, and print what it changed, until Ctrl-C'))
-    .addHelpText('after', helpBelow(session, buildHelp))
+    .addHelpText('after', helpBelow(session, BUILD_HELP))
     .action(async (plan: string, { to, athlete = [], squad = [], ...options }: BuildOptions) => {
       const { build } = await import('./commands/build.ts');
       const request: BuildRequest = {
@@ -92,7 +92,7 @@ interface BuildOptions extends Options<BuildRequest, 'plan' | 'athletes' | 'squa
   readonly to?: number;
 }
 
-const buildHelp = `
+const BUILD_HELP = `
 Without --table: the season at a glance; with one --athlete, that athlete's weeks, each with its
 reason, and sessions; with --from and --to at most two weeks apart, the sessions to read out.
 --format csv is the table weeks unless another is named; --format json is everything, with reasons

@@ -2,7 +2,7 @@
 // stay near the sheets that are out. Read strictly: a document that footfall didn't write is refused with what is wrong.
 
 import { PHASES } from '../library/phases.ts';
-import type { PhaseId, WeekKind } from '../library/types.ts';
+import type { PhaseId } from '../library/types.ts';
 import type { Season } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import {
@@ -21,6 +21,7 @@ import { blockedWeek } from './sheet.ts';
 import type { AthleteSheet, SheetAthlete } from './side.ts';
 import type { SheetLine, SheetSession, SheetWeek } from './types.ts';
 import { GRAMS_A_KILO } from '../util/units.ts';
+import { PARTS, WEEK_KINDS } from '../library/types.ts';
 
 /** What stood on a day. */
 export interface BuiltDayUse {
@@ -145,22 +146,13 @@ function addDay(reading: Reading, days: Map<Day, BuiltDayUse>, found: Found, { d
 }
 
 const PHASE_IDS: readonly PhaseId[] = PHASES.map(({ id }) => id);
-const KINDS = [
-  'transition',
-  'empty',
-  'return',
-  'taper',
-  'hold',
-  'deload',
-  'load',
-] as const satisfies readonly WeekKind[];
 const WRITTEN: ReadonlySet<unknown> = new Set(['pin', 'programme']);
 
 function readWeek(reading: Reading, found: Found, session: (item: Found) => SheetSession): SheetWeek {
   return {
     starts: readDay(reading, under(found, 'starts')),
     phase: readWord(reading, under(found, 'phase'), PHASE_IDS) ?? 'closed',
-    kind: readWord(reading, under(found, 'kind'), KINDS) ?? 'load',
+    kind: readWord(reading, under(found, 'kind'), WEEK_KINDS) ?? 'load',
     contacts: readWhole(reading, under(found, 'contacts')),
     written: WRITTEN.has(readText(reading, under(found, 'bound_by'))),
     done: readTruth(reading, under(found, 'done')),
@@ -182,8 +174,6 @@ function readSession(reading: Reading, found: Found, plates: Plates): SheetSessi
     lines: readList(reading, under(found, 'lines'), (line) => readLine(reading, line, seen)),
   };
 }
-
-const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
 
 function readLine(reading: Reading, found: Found, seen: Map<string, number>): SheetLine {
   const part = readWord(reading, under(found, 'part'), PARTS) ?? 'jumps';

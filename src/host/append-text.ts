@@ -5,6 +5,7 @@ import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, writeSync } f
 import { dirname } from 'node:path';
 import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
+import { messageOf } from './system-errors.ts';
 
 /**
  * Appends to the file at a path, which is made where there is none, in one write. `bytesBefore` is its size as the caller
@@ -23,8 +24,7 @@ export function appendText(path: string, text: string, bytesBefore: number): voi
     }
     if (bytesBefore === 0) syncFolder(dirname(path));
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    throw new OutputFailed(`${path}: ${why}; nothing was added to it`, { cause: error });
+    throw new OutputFailed(`${path}: ${messageOf(error)}; nothing was added to it`, { cause: error });
   }
 }
 

@@ -7,6 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
 import { isAlive, THIS_MACHINE } from './running-process.ts';
+import { codeOf, messageOf } from './system-errors.ts';
 
 /** So many looks, so far apart: a minute. */
 const MOST_LOOKS = 3_000;
@@ -52,8 +53,8 @@ function isTaken(lock: string, ours: string, path: string): boolean {
     closeSync(file);
     return true;
   } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
-    throw new OutputFailed(`${path}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
+    if (codeOf(error) === 'EEXIST') return false;
+    throw new OutputFailed(`${path}: ${messageOf(error)}`, { cause: error });
   }
 }
 

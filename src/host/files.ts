@@ -1,10 +1,11 @@
-// The file system as the readers ask for it. The only file of footfall that reads files; made once by the command line
-// and handed down. What the system refuses comes back as an answer in words, never as an exception.
+// The file system as the readers ask for it: the only way in which a plan is read from the disk. Made once by the command
+// line and handed down. What the system refuses comes back as an answer in words, never as an exception.
 
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import type { Dirent } from 'node:fs';
 import type { Answer, FileHost, FileKind, FileState, FolderEntry } from '../read/file-host.ts';
 import { settleForLongRun } from './engine.ts';
+import { codeOf, reasonOf } from './system-errors.ts';
 
 /** A file of so many bytes takes long to read by itself. */
 const LONG_FILE = 500_000;
@@ -71,22 +72,3 @@ function answer<T>(ask: () => T): Answer<T> {
     return { ok: false, reason: reasonOf(error) };
   }
 }
-
-const codeOf = (error: unknown): string =>
-  error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
-
-const reasons: Readonly<Record<string, string>> = {
-  EACCES: 'permission denied',
-  EPERM: 'permission denied',
-  ENOENT: 'it is not there',
-  ENOTDIR: 'a part of the path is not a folder',
-  EISDIR: 'it is a folder',
-  EMFILE: 'too many files are open',
-  ENFILE: 'too many files are open',
-  EBUSY: 'another program holds it',
-  ELOOP: 'its links lead in a circle',
-  ENAMETOOLONG: 'the path is too long',
-  EIO: 'the disk reports an error',
-};
-
-const reasonOf = (error: unknown): string => reasons[codeOf(error)] ?? 'the system refuses it';

@@ -5,6 +5,7 @@ import { closeSync, lstatSync, openSync, rmSync, statSync, writeSync } from 'nod
 import { dirname, join } from 'node:path';
 import { makeFolders } from './make-folders.ts';
 import { OutputFailed } from './output.ts';
+import { messageOf } from './system-errors.ts';
 
 export interface NewFile {
   /** Below the folder, with forward slashes. */
@@ -35,7 +36,7 @@ export function writeNewFiles(folder: string, files: readonly NewFile[]): void {
     }
   } catch (error) {
     for (const target of written) rmSync(target, { force: true });
-    throw new OutputFailed(`${folder}: ${reasonOf(error)}; nothing was left in it`, { cause: error });
+    throw new OutputFailed(`${folder}: ${messageOf(error)}; nothing was left in it`, { cause: error });
   }
 }
 
@@ -59,7 +60,7 @@ function isNoFolder(path: string): boolean {
   try {
     return statSync(path, { throwIfNoEntry: false })?.isDirectory() === false;
   } catch (error) {
-    throw new OutputFailed(`${path}: ${reasonOf(error)}; nothing was written`, { cause: error });
+    throw new OutputFailed(`${path}: ${messageOf(error)}; nothing was written`, { cause: error });
   }
 }
 
@@ -71,5 +72,3 @@ function isThere(path: string): boolean {
     return true;
   }
 }
-
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

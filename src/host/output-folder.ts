@@ -14,6 +14,7 @@ import { repeatedFiles } from './repeated-files.ts';
 import type { WrittenFiles } from './repeated-files.ts';
 import { putInPlace } from './swap-folders.ts';
 import { clearLeftovers, nameBeside } from './unfinished-folders.ts';
+import { codeOf, reasonOf } from './system-errors.ts';
 
 export interface OutputFolder {
   /** What a file of the last build held; undefined when there was none. `path` as in `append`. */
@@ -142,28 +143,13 @@ function findText(path: string): string | undefined {
   }
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'permission denied',
-  EPERM: 'permission denied',
-  EROFS: 'the disk is read-only',
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the disk quota is used up',
-  EFBIG: 'a file is larger than the system allows',
-  EEXIST: 'a part of the path is not a folder',
-  ENOTDIR: 'a part of the path is not a folder',
-  EBUSY: 'another program holds it',
-  ENAMETOOLONG: 'the path is too long',
-  EIO: 'the disk reports an error',
-};
-
 /** What the system refuses, told in words. */
 function inWords<T>(path: string, act: () => T): T {
   try {
     return act();
   } catch (error) {
     if (error instanceof OutputFailed) throw error;
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (typeof code !== 'string') throw error;
-    throw new OutputFailed(`${path}: ${REASONS[code] ?? `the system refuses it (${code})`}`, { cause: error });
+    if (codeOf(error) === '') throw error;
+    throw new OutputFailed(`${path}: ${reasonOf(error)}`, { cause: error });
   }
 }

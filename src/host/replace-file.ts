@@ -5,6 +5,7 @@ import { chmodSync, closeSync, fsyncSync, openSync, realpathSync, renameSync, rm
 import { writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { OutputFailed } from './output.ts';
+import { messageOf } from './system-errors.ts';
 
 /** Puts `text` in the place of what the file at `path` holds. */
 export function replaceFile(path: string, text: string): void {
@@ -25,6 +26,6 @@ export function replaceFile(path: string, text: string): void {
     renameSync(beside, target);
   } catch (error) {
     if (fresh !== undefined) rmSync(fresh, { force: true });
-    throw new OutputFailed(`${path}: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
+    throw new OutputFailed(`${path}: ${messageOf(error)}`, { cause: error });
   }
 }

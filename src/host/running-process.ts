@@ -2,6 +2,7 @@
 
 import { createHash } from 'node:crypto';
 import { hostname } from 'node:os';
+import { codeOf } from './system-errors.ts';
 
 export const THIS_MACHINE = createHash('sha256').update(hostname()).digest('hex').slice(0, 8);
 
@@ -11,6 +12,6 @@ export function isAlive(pid: number): boolean {
     process.kill(pid, 0);
     return true;
   } catch (error) {
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+    return codeOf(error) === 'EPERM';
   }
 }

@@ -5,6 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { SET_ASIDE } from './unfinished-folders.ts';
+import { codeOf } from './system-errors.ts';
 
 /** Number of the system call renameat2 on Linux, by Node's name of the processor. */
 const RENAMEAT2: Readonly<Record<string, number>> = { x64: 316, arm64: 276 };
@@ -48,6 +49,5 @@ function renameTwice(fresh: string, target: string): void {
 
 /** Whether another build took or freed the name in between. */
 function isCrossed(error: unknown): boolean {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  return code === 'ENOENT' || code === 'ENOTEMPTY' || code === 'EEXIST';
+  return ['ENOENT', 'ENOTEMPTY', 'EEXIST'].includes(codeOf(error));
 }

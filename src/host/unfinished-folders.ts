@@ -4,13 +4,13 @@
 import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { isAlive, THIS_MACHINE } from './running-process.ts';
+import { MILLISECONDS_AN_HOUR } from '../util/units.ts';
 
 /** Ends the name of a last build that was set aside for the moment in which the new one takes its place. */
 export const SET_ASIDE = '-before';
 
 /** From here on what another machine left is no build that still runs. */
 const MOST_HOURS = 24;
-const MILLISECONDS_AN_HOUR = 3_600_000;
 
 let made = 0;
 

@@ -7,6 +7,7 @@ import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promi
 import { watch } from 'chokidar';
 import type { FSWatcher } from 'chokidar';
 import { OutputFailed } from './output.ts';
+import { messageOf } from './system-errors.ts';
 
 export interface WatchRequest {
   /** The plan's folder. */
@@ -46,7 +47,7 @@ export async function watchFiles(request: WatchRequest): Promise<Watching> {
     if (event !== 'addDir' && event !== 'unlinkDir') bell.save();
   });
   watcher.on('error', (error) => {
-    bell.fail(error instanceof Error ? error.message : String(error));
+    bell.fail(messageOf(error));
   });
   for (const ending of ENDINGS) process.once(ending, bell.end);
   const close = async (): Promise<void> => {

@@ -34,9 +34,9 @@ export const CLEARANCES: readonly Clearance[] = [
   },
 ];
 
-const clearances: ReadonlyMap<string, Clearance> = new Map(CLEARANCES.map((one) => [one.id, one]));
+const BY_ID: ReadonlyMap<string, Clearance> = new Map(CLEARANCES.map((one) => [one.id, one]));
 
 /** The clearance of an id a person wrote, if it is one; the id of a drill is none of these and clears that drill. */
 export function findClearance(id: string): Clearance | undefined {
-  return clearances.get(id);
+  return BY_ID.get(id);
 }

@@ -34,16 +34,16 @@ export const KIT: readonly KitItem[] = [
 
 export const KIT_IDS: readonly KitId[] = KIT.map((item) => item.id);
 
-const items: ReadonlyMap<string, KitItem> = new Map(KIT.map((item) => [item.id, item]));
+const BY_ID: ReadonlyMap<string, KitItem> = new Map(KIT.map((item) => [item.id, item]));
 
 /** The kit of an id a person wrote, if there is one. */
 export function findKit(id: string): KitItem | undefined {
-  return items.get(id);
+  return BY_ID.get(id);
 }
 
 /** The kit of that id. */
 export function getKit(id: KitId): KitItem {
-  const item = items.get(id);
+  const item = BY_ID.get(id);
   if (item === undefined) throw new Error(`no kit ${id}`);
   return item;
 }

@@ -135,11 +135,11 @@ export const PHASE_LIFTING: readonly PhaseLifting[] = [
   },
 ];
 
-const schemes: ReadonlyMap<PhaseId, PhaseLifting> = new Map(PHASE_LIFTING.map((row) => [row.phase, row]));
+const BY_PHASE: ReadonlyMap<PhaseId, PhaseLifting> = new Map(PHASE_LIFTING.map((row) => [row.phase, row]));
 
 /** The lifting of a phase, or undefined where the phase has none of its own (transition, closed). */
 export function findPhaseLifting(phase: PhaseId): PhaseLifting | undefined {
-  return schemes.get(phase);
+  return BY_PHASE.get(phase);
 }
 
 /** The row of a loading week, counted from 1 within its block. */

@@ -131,11 +131,11 @@ export const PHASES: readonly PhaseRow[] = [
   },
 ];
 
-const rows: ReadonlyMap<PhaseId, PhaseRow> = new Map(PHASES.map((row) => [row.id, row]));
+const BY_ID: ReadonlyMap<PhaseId, PhaseRow> = new Map(PHASES.map((row) => [row.id, row]));
 
 /** The row of a phase. */
 export function getPhase(id: PhaseId): PhaseRow {
-  const row = rows.get(id);
+  const row = BY_ID.get(id);
   if (row === undefined) throw new Error(`no row for the phase ${id}`);
   return row;
 }

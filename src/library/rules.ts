@@ -16,7 +16,7 @@ export { RULE_IDS } from './rules/ids.ts';
 export type { RuleId } from './rules/ids.ts';
 export type { RuleRow } from './rules/rule-row.ts';
 
-const rows: ReadonlyMap<string, RuleRow> = new Map(
+const BY_ID: ReadonlyMap<string, RuleRow> = new Map(
   [...VOLUME_RULES, ...SPACING_RULES, ...GATE_RULES, ...SESSION_RULES, ...LOAD_RULES, ...TEST_RULES].map((rule) => [
     rule.id,
     rule,
@@ -28,14 +28,14 @@ export const RULES: readonly RuleRow[] = RULE_IDS.map((id) => getRule(id));
 
 /** The rule of that id. Throws for an id that is no rule's: what a person wrote goes through `findRule` first. */
 export function getRule(id: string): RuleRow {
-  const rule = rows.get(id);
+  const rule = BY_ID.get(id);
   if (rule === undefined) throw new Error(`no row for the rule ${id}`);
   return rule;
 }
 
 /** The rule of an id a person wrote, if there is one. */
 export function findRule(id: string): RuleRow | undefined {
-  return rows.get(id);
+  return BY_ID.get(id);
 }
 
 /** The parameter of that name, if the rule has one. Asked for more often than anything else, so nothing is made for it. */

@@ -29,16 +29,16 @@ export const MARK_WORDS: Readonly<Record<Mark, string>> = {
   C: 'common practice, no source',
 };
 
-const sources: ReadonlyMap<string, Source> = new Map(SOURCES.map((source) => [source.id, source]));
+const BY_ID: ReadonlyMap<string, Source> = new Map(SOURCES.map((source) => [source.id, source]));
 
 /** The source of an id, if there is one. */
 export function findSource(id: string): Source | undefined {
-  return sources.get(id);
+  return BY_ID.get(id);
 }
 
 /** The source of an id. Throws for an id that names none. */
 export function getSource(id: string): Source {
-  const source = sources.get(id);
+  const source = BY_ID.get(id);
   if (source === undefined) throw new Error(`no source ${id}`);
   return source;
 }

@@ -120,9 +120,9 @@ export const SPORTS: readonly SportProfile[] = [
   },
 ];
 
-const profiles: ReadonlyMap<string, SportProfile> = new Map(SPORTS.map((sport) => [sport.id, sport]));
+const BY_ID: ReadonlyMap<string, SportProfile> = new Map(SPORTS.map((sport) => [sport.id, sport]));
 
 /** The profile of an id a person wrote, if there is one. */
 export function findSport(id: string): SportProfile | undefined {
-  return profiles.get(id);
+  return BY_ID.get(id);
 }

@@ -13,11 +13,29 @@ export const DIRECTIONS: readonly Direction[] = ['vertical', 'horizontal', 'late
 /** Whole per cents that add up to 100. */
 export type DirectionShares = Readonly<Record<Direction, number>>;
 
-export type Cycle = 'fast' | 'slow' | 'none';
+export const CYCLES = ['fast', 'slow', 'none'] as const;
+export type Cycle = (typeof CYCLES)[number];
 export type Tier = 'low' | 'moderate' | 'high';
 export const TIERS: readonly Tier[] = ['low', 'moderate', 'high'];
-export type Legs = 'both' | 'each' | 'alternate';
-export type Landing = 'ground' | 'box' | 'pit' | 'stick';
+export const LEGS = ['both', 'each', 'alternate'] as const;
+export type Legs = (typeof LEGS)[number];
+export const LANDINGS = ['ground', 'box', 'pit', 'stick'] as const;
+export type Landing = (typeof LANDINGS)[number];
+
+/** Of a squat. */
+export const DEPTHS = ['full', 'parallel', 'half', 'quarter'] as const;
+
+/** Plates on a bar, a pair of dumbbells, one kettlebell, body weight alone, a machine or a band. */
+export const LOADINGS = [
+  'bar',
+  'trap-bar',
+  'dumbbells',
+  'kettlebell',
+  'body',
+  'machine',
+  'band',
+  'medicine-ball',
+] as const;
 
 export type PhaseId =
   | 'foundation'
@@ -31,7 +49,14 @@ export type PhaseId =
   | 'transition'
   | 'closed';
 
-export type WeekKind = 'transition' | 'empty' | 'return' | 'taper' | 'hold' | 'deload' | 'load';
+export const WEEK_KINDS = ['transition', 'empty', 'return', 'taper', 'hold', 'deload', 'load'] as const;
+
+export type WeekKind = (typeof WEEK_KINDS)[number];
+
+/** Of a session, in the order in which they are done. */
+export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
+
+export type Part = (typeof PARTS)[number];
 
 /** Kit a place may have. Counts unless said otherwise in KitItem. */
 export type KitId =
@@ -112,12 +137,12 @@ export interface Lift {
   readonly id: string;
   readonly name: string;
   readonly pattern: LiftPattern;
-  readonly depth?: 'full' | 'parallel' | 'half' | 'quarter';
+  readonly depth?: (typeof DEPTHS)[number];
   /** Works the legs or hips, so that spacing of lower-body days counts it. */
   readonly lower: boolean;
   readonly kit: readonly KitId[];
-  /** How the load is made: plates on a bar, a pair of dumbbells, one kettlebell, body weight alone, a machine or a band. */
-  readonly loading: 'bar' | 'trap-bar' | 'dumbbells' | 'kettlebell' | 'body' | 'machine' | 'band' | 'medicine-ball';
+  /** How the load is made. */
+  readonly loading: (typeof LOADINGS)[number];
   /** The lift whose one-repetition maximum the percentage is of; absent: no percentage, reps with reserve. */
   readonly maxOf?: string;
   /** Whole per cent of that maximum that stands for 100 % here (100 when it is the lift's own). */

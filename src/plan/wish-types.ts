@@ -3,7 +3,7 @@
 import type { Span } from '../source/types.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import type { RuleId } from '../library/rules.ts';
-import type { PhaseId, WeekKind } from '../library/types.ts';
+import type { Part, PhaseId, WeekKind } from '../library/types.ts';
 import type { DayRange, Who } from './common-types.ts';
 
 /** A changed rule parameter; where several are in force for one athlete and day the strictest counts. */
@@ -55,7 +55,7 @@ export interface Pin {
   readonly span: Span;
 }
 
-export type Part = 'prepare' | 'jumps' | 'lifts' | 'trunk';
+export type { Part };
 
 export interface Always {
   readonly part: Part;

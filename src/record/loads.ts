@@ -2,6 +2,7 @@
 // deviations the sample one (n − 1) is used, as the paper doesn't say which it means; it gives the lower monotony.
 
 import { mean, sampleDeviation } from '../util/statistics.ts';
+import { DAYS_A_WEEK } from '../util/days.ts';
 
 /** Effort from 0 to 10 times minutes. Foster 1998, Med Sci Sports Exerc 30(7):1164–1168 (P). */
 export function sessionLoad(effort: number, minutes: number): number {
@@ -19,7 +20,7 @@ export interface WeekLoad {
 
 /** Of the loads of a week's seven days, rest days as 0. Foster 1998 (P). */
 export function weekLoad(days: readonly number[]): WeekLoad {
-  if (days.length !== 7) throw new RangeError(`a week has 7 days, not ${days.length}`);
+  if (days.length !== DAYS_A_WEEK) throw new RangeError(`a week has ${DAYS_A_WEEK} days, not ${days.length}`);
   const load = days.reduce((sum, day) => sum + day, 0);
   if (days.every((day) => day === days[0])) return { load };
   const monotony = mean(days) / sampleDeviation(days);

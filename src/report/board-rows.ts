@@ -10,6 +10,7 @@ import type { Attendance } from './attendance.ts';
 import { cellOf, loadInHand, manner, middle, said, startOf } from './board-cells.ts';
 import type { BoardCell, Entry, RowFacts } from './board-cells.ts';
 import { addTo } from '../util/grouped.ts';
+import { PARTS } from '../library/types.ts';
 
 export interface BoardRow extends RowFacts {
   readonly part: Part;
@@ -40,8 +41,6 @@ export interface BoardPlan {
   /** Those who do the whole session apart from the rows. */
   readonly apart: ReadonlySet<Attendance>;
 }
-
-const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 
 /** The rows of so many groups, in order of part and time, and what stands below them. */
 export function boardRows(

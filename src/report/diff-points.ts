@@ -22,6 +22,7 @@ import type { Exercises } from './exercise-words.ts';
 import { heightWords, loadWords, restWords } from '../util/quantities.ts';
 import type { Units } from '../util/quantities.ts';
 import { kindWords, LEFT_OUT } from './week-words.ts';
+import { PARTS } from '../library/types.ts';
 
 /** `share`: how a week's contacts are shared out, told where the week's are the same. */
 export type PointKind =
@@ -189,7 +190,7 @@ function swapPoints(lines: readonly LineChange[], day: Day, { exercises, units }
   const came = lines.flatMap(({ before, after }) => (after !== undefined && before === undefined ? [after] : []));
   const name = (line: SheetLine | undefined): string =>
     line === undefined ? NONE : exerciseName(exercises, line.exercise, units);
-  return (['prepare', 'jumps', 'lifts', 'trunk'] as const).flatMap((part) => {
+  return PARTS.flatMap((part) => {
     const of = (all: readonly SheetLine[]): readonly SheetLine[] => all.filter((line) => line.part === part);
     const [old, fresh] = [of(went), of(came)];
     const kind: PointKind = part === 'jumps' ? 'drill' : 'lift';

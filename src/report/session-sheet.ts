@@ -14,6 +14,7 @@ import { percentWords } from './percent-of.ts';
 import { heightWords, loadNumber, loadWords, restWords } from '../util/quantities.ts';
 import { selectedSessions, selectedWeeks } from './selection.ts';
 import type { Selection } from './selection.ts';
+import { PARTS } from '../library/types.ts';
 
 export interface Dose {
   /** `4 x 5`, with the drop's height, the share of the maximum and the reserve where they apply. */
@@ -125,8 +126,6 @@ interface Entry {
   readonly line: BuiltLine;
   readonly pair: Pair | undefined;
 }
-
-const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 
 /** Part by part; in a part the exercises by the earliest place anybody has them at. */
 function exercisesOf(plan: Plan, there: readonly Attendance[]): readonly SheetExercise[] {

@@ -1,6 +1,8 @@
 // Dates as whole days, so that a week is seven and nothing depends on a time zone. Used by every stage that reckons
 // with dates. All of it is the proleptic Gregorian calendar in UTC; no time of day, no locale.
 
+import { MILLISECONDS_A_DAY } from './units.ts';
+
 export const DAYS_A_WEEK = 7;
 
 /** Whole days since 1970-01-01; negative before it. */
@@ -9,7 +11,6 @@ export type Day = number;
 /** 0 monday … 6 sunday. */
 export type Weekday = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 
-const MILLISECONDS_A_DAY = 86_400_000;
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** The names of the days, by Weekday. */

@@ -11,3 +11,5 @@ export const CENTIMETRES_AN_INCH = 2.54;
 export const SECONDS_A_MINUTE = 60;
 export const MINUTES_AN_HOUR = 60;
 export const MINUTES_A_DAY = 24 * MINUTES_AN_HOUR;
+export const MILLISECONDS_AN_HOUR = 3_600_000;
+export const MILLISECONDS_A_DAY = 86_400_000;

@@ -3,7 +3,17 @@
 
 import { KIT_IDS } from '../../library/kit.ts';
 import { PHASES } from '../../library/phases.ts';
-import { DIRECTIONS, LEVELS, LIFT_PATTERNS, TIERS } from '../../library/types.ts';
+import {
+  CYCLES,
+  DEPTHS,
+  DIRECTIONS,
+  LANDINGS,
+  LEGS,
+  LEVELS,
+  LIFT_PATTERNS,
+  LOADINGS,
+  TIERS,
+} from '../../library/types.ts';
 import { exactlyOne, group } from '../groups.ts';
 import { liftName } from '../known-names.ts';
 import { count, countRange, decimal } from '../numbers.ts';
@@ -14,12 +24,6 @@ import { MOST_REPS, MOST_SETS } from './common.ts';
 
 const MOST_RUNGS = 20;
 const MOST_STAGE = 4;
-
-const LEGS = ['both', 'each', 'alternate'] as const;
-const CYCLES = ['fast', 'slow', 'none'] as const;
-const LANDINGS = ['ground', 'box', 'pit', 'stick'] as const;
-const DEPTHS = ['full', 'parallel', 'half', 'quarter'] as const;
-const LOADINGS = ['bar', 'trap-bar', 'dumbbells', 'kettlebell', 'body', 'machine', 'band', 'medicine-ball'] as const;
 
 const kit = oneOrMore(word(KIT_IDS)).describe('The kit it needs.').optional();
 const stage = count(1, MOST_STAGE)

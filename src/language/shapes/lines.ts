@@ -11,8 +11,8 @@ import { nameOf, text, word } from '../words.ts';
 import { drillName, liftName } from '../known-names.ts';
 import { becauseKey, MOST_REPS, MOST_SETS, rangeKeys, whoKeys } from './common.ts';
 import type { Output } from '../shape.ts';
+import { PARTS } from '../../library/types.ts';
 
-export const PARTS = ['prepare', 'jumps', 'lifts', 'trunk'] as const;
 const MOST_PROGRAMME_WEEKS = 104;
 const MOST_MINUTES = 240;
 

@@ -10,9 +10,8 @@ import { mass } from '../quantity.ts';
 import { oneOrMore } from '../lists.ts';
 import { word, yesOrNo } from '../words.ts';
 import { becauseKey, MOST_CONTACTS, MOST_SETS, rangeKeys, weekKey, whoKeys } from './common.ts';
-import { lineShape, PARTS } from './lines.ts';
-
-const WEEK_KINDS = ['transition', 'empty', 'return', 'taper', 'hold', 'deload', 'load'] as const;
+import { lineShape } from './lines.ts';
+import { PARTS, WEEK_KINDS } from '../../library/types.ts';
 
 const exercises = oneOrMore(exerciseName);
 

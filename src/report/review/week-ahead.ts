@@ -1,5 +1,5 @@
 // What stands in the week ahead and asks for no decision: tests, and a week that isn't like others: easy, a taper, a way
-// back. Called for each athlete of the review. Called by ../decisions.ts.
+// back. Called for each athlete of the review.
 
 import { REVIEW } from '../../library/review.ts';
 import { appliesTo } from '../../plan/applies.ts';

@@ -8,14 +8,14 @@ export type DaySet = number;
 export const NO_DAYS: DaySet = 0;
 const ALL_SETS = 1 << DAYS_A_WEEK;
 
-const members: readonly (readonly number[])[] = Array.from({ length: ALL_SETS }, (_, set) =>
+const MEMBERS: readonly (readonly number[])[] = Array.from({ length: ALL_SETS }, (_, set) =>
   [0, 1, 2, 3, 4, 5, 6].filter((day) => includesDay(set, day)),
 );
-const counts = Uint8Array.from(members, (days) => days.length);
+const COUNTS = Uint8Array.from(MEMBERS, (days) => days.length);
 
 /** Days in order, from 0. */
 export function daysOf(set: DaySet): readonly number[] {
-  return members[set] ?? [];
+  return MEMBERS[set] ?? [];
 }
 
 /** Whether a day, from 0 to 6, is in the set. */
@@ -30,7 +30,7 @@ export function setOf(days: readonly number[]): DaySet {
 
 /** How many days are in the set. */
 export function countDays(set: DaySet): number {
-  return counts[set] ?? 0;
+  return COUNTS[set] ?? 0;
 }
 
 /** From 0; `DAYS_A_WEEK` for the empty set. */
@@ -53,13 +53,13 @@ export function listSpacedSets(days: DaySet, apart: number): readonly DaySet[] {
   const key = days * (DAYS_A_WEEK + 1) + Math.min(apart, DAYS_A_WEEK);
   let sets = spacedSets.get(key);
   if (sets === undefined) {
-    sets = everySet.filter((set) => (set & ~days) === NO_DAYS && isSpaced(set, apart));
+    sets = EVERY_SET.filter((set) => (set & ~days) === NO_DAYS && isSpaced(set, apart));
     spacedSets.set(key, sets);
   }
   return sets;
 }
 
-const everySet: readonly DaySet[] = Array.from({ length: ALL_SETS }, (_, set) => set).toSorted(
+const EVERY_SET: readonly DaySet[] = Array.from({ length: ALL_SETS }, (_, set) => set).toSorted(
   (a, b) => turned(b) - turned(a),
 );
 
