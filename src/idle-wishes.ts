@@ -7,6 +7,7 @@ import type { BuiltAthlete, BuiltLine, BuiltSession, BuiltWeek } from './build/t
 import { dayAfterRecord, scheduleContext } from './compile.ts';
 import type { CompiledPlan, CompileOptions } from './compile.ts';
 import { problem } from './diagnostics/problem.ts';
+import { isOf } from './diagnostics/is-of.ts';
 import type { Diagnostic } from './diagnostics/types.ts';
 import { appliesTo } from './plan/applies.ts';
 import type { Athlete, Plan, Who, WrittenLine } from './plan/types.ts';
@@ -66,7 +67,7 @@ export function watchWishes({ plan, context }: CompiledPlan, options: CompileOpt
 
 /** Whose jumps pain has stopped until somebody writes that it is better. */
 function stoppedIn(told: readonly Diagnostic[]): (athlete: Athlete) => boolean {
-  const isOpen = ({ code, params }: Diagnostic): boolean => code === 'schedule/pain-stop' && params['better'] === '';
+  const isOpen = (one: Diagnostic): boolean => isOf(one, 'schedule/pain-stop') && one.params.better === '';
   const stopped = new Set(told.filter(isOpen).flatMap(({ athlete }) => athlete ?? []));
   return ({ id }) => stopped.has(id);
 }

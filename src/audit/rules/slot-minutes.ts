@@ -1,6 +1,7 @@
 // slot-minutes: a session fits its slot, give or take. What the build says a session takes is checked against the least
 // it can take. Where the coach's own lines are too long together the scheduler has told which, with all their days.
 
+import { isOf } from '../../diagnostics/is-of.ts';
 import { isoDate } from '../../util/days.ts';
 import { sessionPlace } from '../places.ts';
 import { auditRule } from '../rule.ts';
@@ -31,9 +32,10 @@ export const slotMinutes = auditRule('slot-minutes', (season, find) => {
 });
 
 function isTold({ built }: SeasonReading, { day, session }: SessionReading): boolean {
-  return built.diagnostics.some(({ code, params, related }) => {
-    const { days } = params;
-    const isHere = related.some(({ span }) => span === session.slot.span);
-    return code === 'lines/added-over-minutes' && isHere && Array.isArray(days) && days.includes(isoDate(day));
-  });
+  return built.diagnostics.some(
+    (one) =>
+      isOf(one, 'lines/added-over-minutes') &&
+      one.related.some(({ span }) => span === session.slot.span) &&
+      one.params.days.includes(isoDate(day)),
+  );
 }

@@ -1,5 +1,6 @@
 // Weeks on record too far above what was usual to count in full: a slip, or really done? Called by ../decisions.ts.
 
+import { isOf } from '../../../diagnostics/is-of.ts';
 import { dayWords } from '../../calendar-words.ts';
 import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
@@ -10,14 +11,13 @@ import type { ToldItem } from '../told-item.ts';
 /** The same of the week under way, of which the sessions to come were cut. Notices of it are no decision. */
 export function leapUnderWay(subject: Subject): readonly ToldItem[] {
   const { week: running, built, places } = subject;
-  return built.diagnostics.flatMap(({ code, severity, week, params, span }) => {
-    const isSeen = code === 'schedule/week-over-plan' && severity === 'warning' && running?.starts === week;
-    if (!isSeen || week === undefined || span === undefined) return [];
-    const { done, planned, before, left, byHand } = params;
+  return built.diagnostics.flatMap((one) => {
+    if (!isOf(one, 'schedule/week-over-plan') || one.severity !== 'warning') return [];
+    const { week, span } = one;
+    if (running?.starts !== week || week === undefined || span === undefined) return [];
+    const { done, planned, before, left, byHand } = one.params;
     const cut =
-      byHand === true || before === 0
-        ? {}
-        : { changes: `${left} of the ${before} contacts that were left of the week stay` };
+      byHand || before === 0 ? {} : { changes: `${left} of the ${before} contacts that were left of the week stay` };
     return [
       {
         kind: 'record leap',
@@ -37,10 +37,11 @@ export function leapUnderWay(subject: Subject): readonly ToldItem[] {
 /** One for each such week among those that are looked back on, whose rise nobody has waived. */
 export function recordLeap(subject: Subject): readonly ToldItem[] {
   const { behind, built, places } = subject;
-  return built.diagnostics.flatMap(({ code, week, params, span }) => {
-    const isSeen = code === 'schedule/record-leap' && behind.some(({ starts }) => starts === week);
-    if (!isSeen || week === undefined || span === undefined) return [];
-    const { contacts, usual, counts } = params;
+  return built.diagnostics.flatMap((one) => {
+    if (!isOf(one, 'schedule/record-leap') || !behind.some(({ starts }) => starts === one.week)) return [];
+    const { week, span } = one;
+    if (week === undefined || span === undefined) return [];
+    const { contacts, usual, counts } = one.params;
     return [
       {
         kind: 'record leap',
