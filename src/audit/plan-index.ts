@@ -5,11 +5,12 @@
 import type { Athlete, Plan, Slot, TestRow } from '../plan/types.ts';
 import { appliesTo } from '../plan/applies.ts';
 import { groupsByKey } from '../util/grouped.ts';
+import { sportOf } from '../plan/sport-of.ts';
 
 export interface PlanIndex {
   /** Results of tests, in order of day. */
   readonly testsBy: (athlete: string) => readonly TestRow[];
-  /** How many athletes come to a slot with the same squad, group, levels and clearances, and with nothing in their way. */
+  /** How many athletes come to a slot with the same squad, group, sport, levels and clearances, and with nothing in their way. */
   readonly alike: (slot: Slot, athlete: Athlete) => number;
 }
 
@@ -34,9 +35,9 @@ function makeIndex(plan: Plan): PlanIndex {
   return {
     testsBy: (athlete) => tests.get(athlete) ?? [],
     alike: (slot, athlete) => {
-      const counts = alike.get(slot) ?? countAlike(mayBeMeant(plan, bySquad, slot), slot);
+      const counts = alike.get(slot) ?? countAlike(plan, mayBeMeant(plan, bySquad, slot), slot);
       alike.set(slot, counts);
-      return counts.get(likeness(athlete)) ?? 0;
+      return counts.get(likeness(plan, athlete)) ?? 0;
     },
   };
 }
@@ -49,11 +50,11 @@ function mayBeMeant({ athletes }: Plan, squads: Squads, { who }: Slot): readonly
   return [...new Set(who.squads)].flatMap((squad) => squads.get(squad) ?? []);
 }
 
-function countAlike(athletes: readonly Athlete[], slot: Slot): ReadonlyMap<string, number> {
+function countAlike(plan: Plan, athletes: readonly Athlete[], slot: Slot): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const athlete of athletes) {
     if (!appliesTo(slot.who, athlete) || isHeldBack(athlete)) continue;
-    const key = likeness(athlete);
+    const key = likeness(plan, athlete);
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
   return counts;
@@ -63,7 +64,13 @@ function isHeldBack(athlete: Athlete): boolean {
   return athlete.limits.length > 0 || athlete.returning.length > 0 || athlete.away.length > 0;
 }
 
-function likeness(athlete: Athlete): string {
+function likeness(plan: Plan, athlete: Athlete): string {
   const levels = athlete.levels.map((step) => `${step.is}@${step.from ?? ''}`);
-  return [athlete.squad ?? '', athlete.group ?? '', ...levels, ...[...athlete.cleared].sort()].join(' ');
+  return [
+    athlete.squad ?? '',
+    athlete.group ?? '',
+    sportOf(plan, athlete).id,
+    ...levels,
+    ...[...athlete.cleared].sort(),
+  ].join(' ');
 }

@@ -111,10 +111,11 @@ function isSame({ asked: one, verdict, athlete: before }: Known, other: Asked, a
 
 /** What the rules ask of the athlete, but for mass and maxima. */
 function factsOf(plan: Plan, athlete: Athlete, items: AthleteItems): string {
-  const { squad, group, levels, now, cleared } = athlete;
+  const { squad, group, sport, levels, now, cleared } = athlete;
   return JSON.stringify([
     squad,
     group,
+    sport?.value,
     levels.map(({ is, from }) => [is, from]),
     now.value,
     now.origin.kind,

@@ -7,7 +7,15 @@ import type { Day } from '../util/days.ts';
 
 const LENGTH = 7;
 /** Says where something is written, not what it says; or follows from what is said elsewhere, as the kinds of a lift. */
-const SAYS_NOTHING: ReadonlySet<string> = new Set(['files', 'span', 'keySpan', 'endsOrigin', 'levelOrigin', 'kinds']);
+const SAYS_NOTHING: ReadonlySet<string> = new Set([
+  'files',
+  'span',
+  'keySpan',
+  'endsOrigin',
+  'levelOrigin',
+  'sportOrigin',
+  'kinds',
+]);
 /** Says that besides: whoever wrote no last weeks counts as somebody new to jumping. */
 const ORIGIN = 'origin';
 

@@ -99,7 +99,7 @@ record:
 
 /** Two grown people, in whatever year. */
 const athletes = (year: number, on: (week: number, weekday: number) => string): string => `${MODELINE}
-# What a squad has in common is written once; an athlete's own line comes before it.
+# What a squad has in common (level, sport, limits) is written once; an athlete's own line comes before it.
 squads:
   first: { level: beginner, now: { contacts-a-session: 50, sessions-a-week: 2 } }
 

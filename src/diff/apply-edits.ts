@@ -102,7 +102,7 @@ function withField<T extends object>(base: T, from: object, fields: readonly str
 const TOGETHER: Readonly<Record<string, readonly string[]>> = {
   levels: ['levelOrigin'],
   ends: ['endsOrigin'],
-  sport: ['directions'],
+  sport: ['directions', 'sportOrigin'],
 };
 
 const fieldsOf = (field: string): readonly string[] => [field, ...(TOGETHER[field] ?? [])];

@@ -2,7 +2,7 @@
 // groups of keys, sets become lists in order.
 
 /** Say where something is written, or how it came to be known; not what it says. */
-const PLACES: ReadonlySet<string> = new Set(['span', 'keySpan', 'origin', 'endsOrigin', 'levelOrigin']);
+const PLACES: ReadonlySet<string> = new Set(['span', 'keySpan', 'origin', 'endsOrigin', 'levelOrigin', 'sportOrigin']);
 
 /** A value without its places; keys in order, so that equal meanings have equal texts. */
 export function plainOf(value: unknown): unknown {

@@ -100,5 +100,5 @@ export const INSTEAD: ReadonlyMap<string, string> = new Map([
 
 /** What to do about a key that has its place in a plan, and another one here. */
 export const ELSEWHERE: ReadonlyMap<string, string> = new Map([
-  ['sport', 'a plan has one sport: squads of another one have a plan of their own'],
+  ['sport', 'the sport stands below `season`, another one of a squad or an athlete below `squads` or `athletes`'],
 ]);

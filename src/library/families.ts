@@ -63,6 +63,8 @@ export const FAMILY_COST = {
   /** A family that the phase before didn't have, and one over the number that may change. */
   change: 8,
   changeTooMany: 1000,
+  /** A family that the larger part of the squad, of another sport, doesn't do beside this one. */
+  apart: 4,
   /** A family more or fewer than usual. */
   count: 10,
   /** A member in a hundred whom no rung of a family fits, and the members in a hundred it must fit. */

@@ -78,6 +78,8 @@ export interface Athlete {
   readonly name: string;
   readonly squad?: string;
   readonly group?: string;
+  /** The id of a sport profile. Absent: the season's. */
+  readonly sport?: Sourced<string>;
   readonly born?: Born;
   readonly sex?: 'female' | 'male';
   readonly massGrams?: number;

@@ -8,7 +8,9 @@ import type { Units } from '../util/quantities.ts';
 
 export interface Season {
   readonly title: string;
+  /** Of who has none of their own. */
   readonly sport: string;
+  readonly sportOrigin: Origin;
   readonly starts: Day;
   /** Last day of the season. */
   readonly ends: Day;
@@ -64,8 +66,8 @@ export interface Competition {
   /** First to last day. */
   readonly range: DayRange;
   readonly prepare: 'peak' | 'freshen' | 'through';
-  /** Jumps on each of its days. */
-  readonly jumps: number;
+  /** Jumps on each of its days. Absent: those of a practice in the sport of who competes. */
+  readonly jumps?: number;
   readonly who: Who;
   readonly span: Span;
 }

@@ -142,6 +142,7 @@ function athleteOf(
 function layered(own: Fields, squad: Fields): Fields {
   return {
     group: own.group ?? squad.group,
+    sport: own.sport ?? squad.sport,
     born: own.born ?? squad.born,
     sex: own.sex ?? squad.sex,
     massGrams: own.massGrams ?? squad.massGrams,
@@ -160,13 +161,15 @@ function layered(own: Fields, squad: Fields): Fields {
 /** Fields an athlete simply may lack. */
 function known({
   group,
+  sport,
   born,
   sex,
   massGrams,
   goal,
-}: Fields): Pick<Athlete, 'group' | 'born' | 'sex' | 'massGrams' | 'goal'> {
+}: Fields): Pick<Athlete, 'group' | 'sport' | 'born' | 'sex' | 'massGrams' | 'goal'> {
   return {
     ...(group !== undefined && { group }),
+    ...(sport !== undefined && { sport }),
     ...(born !== undefined && { born }),
     ...(sex !== undefined && { sex }),
     ...(massGrams !== undefined && { massGrams }),

@@ -79,7 +79,7 @@ function resolveCompetition(scope: Scope, item: Item<ListFields<'competitions'>>
     name,
     range: { from: date, until: until ?? date },
     prepare,
-    jumps: jumps ?? scope.sport.practiceJumps ?? 0,
+    ...(jumps !== undefined && { jumps }),
     who,
     span: item.span,
   };

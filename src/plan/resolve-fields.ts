@@ -13,6 +13,7 @@ import { isoDate } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
 import { avoidable, resolveAvoid } from './resolve-avoid.ts';
+import { resolveSport } from './resolve-sport.ts';
 import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf, warnOutside } from './scope.ts';
 import type { RangeKeys, Scope } from './scope.ts';
 import type { Athlete, Away, DayRange, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
@@ -22,6 +23,7 @@ export type FieldsItem = Item<MapFields<'squads'>>;
 /** What is written; a field with a mistake is left out. */
 export interface Fields {
   readonly group: Athlete['group'];
+  readonly sport: Sourced<string> | undefined;
   readonly born: Athlete['born'];
   readonly sex: Athlete['sex'];
   readonly massGrams: Athlete['massGrams'];
@@ -49,6 +51,7 @@ export function resolveFields(scope: Scope, item: FieldsItem): Fields {
     return value;
   };
   const { value } = item;
+  const sport = value.sport === undefined ? undefined : kept(sportOf(scope, item, value.sport));
   const levels = value.level === undefined ? undefined : kept(levelsOf(scope, item));
   const lifts = value.lifts === undefined ? undefined : kept(liftsOf(scope, item));
   const cleared = value.cleared === undefined ? undefined : kept(clearedOf(scope, item));
@@ -58,6 +61,7 @@ export function resolveFields(scope: Scope, item: FieldsItem): Fields {
   const { now, goal } = value;
   return {
     group: value.group,
+    sport,
     born: value.born,
     sex: value.sex,
     massGrams: value.mass,
@@ -80,6 +84,11 @@ const volumeOf = (now: NonNullable<FieldsItem['value']['now']>): Volume => ({
 
 function written<T>(item: FieldsItem, key: string, value: T): Sourced<T> {
   return { value, origin: { kind: 'written', span: at(item, key).span } };
+}
+
+function sportOf(scope: Scope, item: FieldsItem, name: string): Sourced<string> | undefined {
+  const sport = resolveSport(scope.report, name, at(item, 'sport'));
+  return sport === undefined ? undefined : written(item, 'sport', sport.id);
 }
 
 /** In order of date; undefined when the steps can't be told apart or lead down. */

@@ -6,11 +6,11 @@ import type { Authored, Item } from '../language/authored.ts';
 import type { GroupFields } from '../language/sections.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
-import { findSport, SPORTS } from '../library/sports.ts';
+import { findSport } from '../library/sports.ts';
 import type { SportProfile } from '../library/types.ts';
 import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
-import { didYouMean } from '../util/did-you-mean.ts';
+import { resolveSport } from './resolve-sport.ts';
 import { reportEndBeforeStart } from './scope.ts';
 import type { DayRange, Origin, Season } from './types.ts';
 import type { Units } from '../util/quantities.ts';
@@ -28,27 +28,26 @@ export interface SeasonFrame {
   /** First to last day. */
   readonly range?: DayRange;
   readonly weekStarts: Weekday;
-  readonly sport: SportProfile;
   readonly units: Units;
 }
 
 /**
- * The season, or of one with mistakes as much as other items are held against: days where they are sound, Monday and
- * the general sport where nothing else is known.
+ * The season, or of one with mistakes as much as other items are held against: days where they are sound, Monday where
+ * nothing else is known.
  */
 export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const item = authored.season;
   if (item === undefined) {
     if (!authored.misshapen.has('season')) report(problem('plan/no-season', { span: authored.start }));
-    return { weekStarts: MONDAY, sport: getGeneral(), units: 'metric' };
+    return { weekStarts: MONDAY, units: 'metric' };
   }
-  const sport = sportOf(item, report);
+  const sport = seasonSport(item, report);
   const inSeason = inSeasonOf(item, report);
   const timeZone = timeZoneOf(item, report);
   const weekStarts = item.value['week-starts'] ?? MONDAY;
   const end = endOf(authored, item, weekStarts, report);
   const units = item.value.units ?? 'metric';
-  const frame = { weekStarts, sport, units };
+  const frame = { weekStarts, units };
   if (item.value.starts === undefined || end === undefined) return frame;
   const range = { from: item.value.starts, until: end.day };
   if (!isReasonable(item, range, weekStarts, report)) return frame;
@@ -56,6 +55,7 @@ export function resolveSeason(authored: Authored, report: Report): SeasonFrame {
   const season: Season = {
     title: item.value.title,
     sport: sport.id,
+    sportOrigin: sportOriginOf(item),
     starts: range.from,
     ends: range.until,
     endsOrigin: end.origin,
@@ -75,15 +75,16 @@ function getGeneral(): SportProfile {
   return general;
 }
 
-function sportOf(item: SeasonItem, report: Report): SportProfile {
-  const name = item.value.sport ?? 'general';
-  const sport = findSport(name);
-  if (sport !== undefined) return sport;
-  const known = SPORTS.map(({ id }) => id);
-  const help = didYouMean(name, known) ?? 'write general for a sport without a profile';
-  report(problem('plan/unknown-name', { ...at(item, 'sport'), params: { name, kind: 'sport' }, help }));
-  return getGeneral();
+function seasonSport(item: SeasonItem, report: Report): SportProfile {
+  const name = item.value.sport;
+  const sport = name === undefined ? undefined : resolveSport(report, name, at(item, 'sport'));
+  return sport ?? getGeneral();
 }
+
+const sportOriginOf = (item: SeasonItem): Origin =>
+  item.value.sport === undefined
+    ? { kind: 'default', basis: 'no sport is written' }
+    : { kind: 'written', span: at(item, 'sport').span };
 
 const TIME_ZONE = /^(?:UTC|[A-Z][A-Za-z_]+(?:\/[A-Z][A-Za-z0-9_+-]+){1,2})$/;
 

@@ -47,7 +47,7 @@ export function resolve(authored: Authored, today?: Day): Staged<Plan | undefine
 /** Days that hold every item when the season's own are unknown, so that items are checked for the rest. */
 const ALL_DAYS: DayRange = { from: -1_000_000, until: 3_000_000 };
 
-function scopeOf(authored: Authored, { range, weekStarts, sport, units }: SeasonFrame, report: Scope['report']): Scope {
+function scopeOf(authored: Authored, { range, weekStarts, units }: SeasonFrame, report: Scope['report']): Scope {
   const library = resolveLibrary(authored, report);
   return {
     authored,
@@ -56,7 +56,6 @@ function scopeOf(authored: Authored, { range, weekStarts, sport, units }: Season
     frame: range ?? ALL_DAYS,
     isFramed: range !== undefined,
     weekStarts,
-    sport,
     units,
     report,
     guess: limitedGuesses(),

@@ -9,7 +9,6 @@ import { inWords } from '../util/in-words.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
 import { problem } from '../diagnostics/problem.ts';
 import type { Library } from '../library/index.ts';
-import type { SportProfile } from '../library/types.ts';
 import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { meantHelp } from '../language/words.ts';
@@ -26,7 +25,6 @@ export interface Scope {
   /** Whether those days are the season's. */
   readonly isFramed: boolean;
   readonly weekStarts: Weekday;
-  readonly sport: SportProfile;
   readonly units: Units;
   readonly report: (diagnostic: Diagnostic) => void;
   /** `did you mean …?` for a name that isn't known; asked for the first few only, as each is a search through all. */

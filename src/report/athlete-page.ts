@@ -4,6 +4,7 @@
 import type { BuiltAthlete, BuiltSession, BuiltWeek } from '../build/types.ts';
 import type { Level, PhaseId, WeekKind } from '../library/types.ts';
 import { levelOn } from '../plan/athlete-facts.ts';
+import { sportOf } from '../plan/sport-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { exerciseName } from './exercise-words.ts';
@@ -54,6 +55,8 @@ export interface AthletePage {
   /** What the athlete was used to before the season. */
   readonly usedTo: { readonly contactsASession: number; readonly sessionsAWeek: number };
   readonly goal?: number;
+  /** Where it is another than the season's. */
+  readonly sport?: string;
   readonly weeks: readonly WeekEntry[];
   /** Numbers of weeks, from 1, that are left out because of an error. */
   readonly blocked: readonly number[];
@@ -75,14 +78,15 @@ export function reportAthlete(plan: Plan, built: BuiltAthlete, selection: Select
   };
 }
 
-function personOf(athlete: Athlete, { season }: Plan): Omit<AthletePage, 'weeks' | 'blocked' | 'sessions'> {
+function personOf(athlete: Athlete, plan: Plan): Omit<AthletePage, 'weeks' | 'blocked' | 'sessions'> {
   return {
     id: athlete.id,
     name: athlete.name,
     ...(athlete.squad !== undefined && { squad: athlete.squad }),
-    level: levelOn(athlete, season.starts),
+    level: levelOn(athlete, plan.season.starts),
     usedTo: athlete.now.value,
     ...(athlete.goal !== undefined && { goal: athlete.goal.value }),
+    ...(athlete.sport !== undefined && { sport: sportOf(plan, athlete).name.toLowerCase() }),
   };
 }
 

@@ -14,7 +14,8 @@ import type {
   Reason,
 } from '../build/types.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import type { Origin } from '../plan/types.ts';
+import { sportOf, sportOriginOf } from '../plan/sport-of.ts';
+import type { Origin, Plan } from '../plan/types.ts';
 import { isoDate } from '../util/days.ts';
 import type { JsonObject } from './json-value.ts';
 import { planFacts } from './plan-facts.ts';
@@ -43,12 +44,12 @@ export function createDocument({ plan, mark, weeks }: Omit<Build, 'athletes'>, s
         .filter((week) => selectsWeek(selection, week))
         .map(({ week, starts }) => ({ week, starts: isoDate(starts) })),
     },
-    athlete: (built) => athleteObject(built, selection, places),
+    athlete: (built) => athleteObject(plan, built, selection, places),
     finding: (diagnostic) => findingObject(diagnostic, places),
   };
 }
 
-function athleteObject(built: BuiltAthlete, selection: Selection, places: Places): JsonObject {
+function athleteObject(plan: Plan, built: BuiltAthlete, selection: Selection, places: Places): JsonObject {
   const { athlete, blocked, days, diagnostics } = built;
   const weeks = selectedWeeks(selection, built);
   return {
@@ -56,6 +57,7 @@ function athleteObject(built: BuiltAthlete, selection: Selection, places: Places
     name: athlete.name,
     squad: athlete.squad,
     group: athlete.group,
+    sport: { id: sportOf(plan, athlete).id, origin: originObject(sportOriginOf(plan, athlete), places) },
     levels: athlete.levels.map(({ is, from }) => ({ is, from: from === undefined ? undefined : isoDate(from) })),
     now: {
       contacts_a_session: athlete.now.value.contactsASession,

@@ -2,6 +2,7 @@
 // and all that the coach changed: rules, pins, waivers, each with its reason and place.
 
 import type { Pin, PinEffect, Plan, Who } from '../plan/types.ts';
+import { usualJumps } from '../plan/sport-of.ts';
 import type { Span } from '../source/types.ts';
 import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
 import type { JsonObject } from './json-value.ts';
@@ -50,12 +51,13 @@ function seasonFacts(season: Plan['season']): JsonObject {
 type Common = (one: Dated) => JsonObject;
 
 /** What stands in the calendar. */
-function calendarFacts({ competitions, closures, tests }: Plan, common: Common): JsonObject {
+function calendarFacts(plan: Plan, common: Common): JsonObject {
+  const { competitions, closures, tests } = plan;
   return {
     competitions: competitions.map((one) => ({
       name: one.name,
       prepare: one.prepare,
-      jumps: one.jumps,
+      jumps: one.jumps ?? usualJumps(plan, {}),
       ...common(one),
     })),
     closures: closures.map((one) => ({

@@ -61,7 +61,7 @@ export function reportWhy(plan: Plan, built: BuiltAthlete, week: BuiltWeek, day:
     boundBy: week.boundBy,
     why: whyContacts(week),
     blocked: built.blocked.has(week.week),
-    chain: weekChain(built, week, places),
+    chain: weekChain(plan, built, week, places),
     bounds: boundsTold(week, places),
     advice: adviceOf(plan, athlete, week, places),
     sessions: sessionsTold(plan, week, day, places),

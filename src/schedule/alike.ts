@@ -6,6 +6,7 @@ import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import { maximaText } from '../plan/maxima-text.ts';
 import { ruleBook } from '../plan/rule-book.ts';
+import { directionsKey, directionsOf } from '../plan/sport-of.ts';
 import type { Athlete, DayRange, Pin, Plan } from '../plan/types.ts';
 import { lineRules } from './lines/line-rules.ts';
 import { isGate, standingOn } from './lines/standing.ts';
@@ -14,8 +15,8 @@ import type { AthleteSchedule } from './types.ts';
 
 /**
  * Equal for athletes whose first stages are one object and whose lines are the same. Who has the same first stages has the
- * same slots, rules, pins, squad, levels and volume; to these come clearances, maxima and what the gates ask of age, mass
- * and strength.
+ * same slots, rules, pins, squad, levels and volume; to these come the directions of the sport, clearances, maxima and what
+ * the gates ask of age, mass and strength.
  */
 export function keyOfSeason(plan: Plan, groups: Groups, schedule: AthleteSchedule): string {
   return `${keyOfDraft(plan, groups, schedule)}|${maximaText(schedule.grid.athlete.lifts)}`;
@@ -30,7 +31,8 @@ export function keyOfDraft(plan: Plan, groups: Groups, { grid, days }: AthleteSc
   const cleared = [...athlete.cleared].toSorted().join(',');
   const known = [...athlete.lifts.keys()].toSorted().join(',');
   const body = bodyKey(plan, groups, athlete, range);
-  return [numberOf(days), athlete.now.origin.kind, cleared, known, body].join('|');
+  const directions = directionsKey(directionsOf(plan, athlete));
+  return [numberOf(days), athlete.now.origin.kind, directions, cleared, known, body].join('|');
 }
 
 const numbers = new WeakMap<AthleteSchedule['days'], number>();

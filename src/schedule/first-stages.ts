@@ -9,6 +9,7 @@ import { ageOn, ageThrough } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import { knownOn } from '../plan/known-on.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
+import { usualJumps } from '../plan/sport-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { dayConflict } from './conflicts/day-conflict.ts';
@@ -68,7 +69,7 @@ export function firstStages(
   };
 }
 
-/** Nothing of the athlete's own but level, volume and age: no limit, no absence, no return. */
+/** Nothing of the athlete's own but level, volume, age and sport: no limit, no absence, no return. */
 function isLikeOthers(athlete: Athlete): boolean {
   return athlete.limits.length === 0 && athlete.away.length === 0 && athlete.returning.length === 0;
 }
@@ -76,7 +77,13 @@ function isLikeOthers(athlete: Athlete): boolean {
 /** All that these stages ask of such an athlete besides the items of the plan. */
 function keyOf(plan: Plan, athlete: Athlete): string {
   const levels = athlete.levels.map(({ is, from }) => [is, from]);
-  return JSON.stringify([levels, athlete.now.value, athlete.goal?.value, ageForRules(plan, athlete)]);
+  return JSON.stringify([
+    levels,
+    athlete.now.value,
+    athlete.goal?.value,
+    ageForRules(plan, athlete),
+    usualJumps(plan, athlete),
+  ]);
 }
 
 /** The age counts only where a rule may ask for it: under the highest age in the library, or any a plan sets. */

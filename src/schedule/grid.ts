@@ -20,6 +20,7 @@ import { holds, overlap, weekFrom } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import { getRuleValue } from '../plan/rule-book.ts';
+import { usualJumps } from '../plan/sport-of.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { AthleteGrid, Barred, DayCell, WeekCells } from './types.ts';
 import { pinsWith } from './pins-with.ts';
@@ -305,5 +306,6 @@ function practiceOn(facts: Facts, day: Day): number {
 
 function matchJumpsOn(facts: Facts, day: Day): number {
   if (facts.matchDays.get(day) === undefined) return 0;
-  return facts.competitions.reduce((sum, one) => (holds(one.range, day) ? sum + one.jumps : sum), 0);
+  const usual = usualJumps(facts.plan, facts.athlete);
+  return facts.competitions.reduce((sum, one) => (holds(one.range, day) ? sum + (one.jumps ?? usual) : sum), 0);
 }

@@ -5,11 +5,12 @@
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { BuiltSession } from '../build/types.ts';
 import { appliesTo, overlap } from '../plan/applies.ts';
+import { directionsOf } from '../plan/sport-of.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { getPhase, SEASON_SHAPE } from '../library/phases.ts';
-import type { PhaseId, PhaseRow } from '../library/types.ts';
+import type { DirectionShares, PhaseId, PhaseRow } from '../library/types.ts';
 import { DAYS_A_WEEK, weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { weekStart } from './grid.ts';
@@ -80,6 +81,7 @@ function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, report
     known: knownDrills(groups.numberOf),
     history: loadHistory(),
     people: groups.choice.people(athlete.squad),
+    directions: directionsOf(plan, athlete),
     standingOn: standings(athlete, schedule.grid.range),
     report: (key, make, day) => {
       const report = reports.get(key) ?? { make, days: [] };
@@ -147,7 +149,7 @@ function trainingWeek(
   const novice = isNovice(trainee.athlete) && course.jumpWeeks < rules.noviceWeeks;
   if (days.sessions.some((session) => session.contacts > 0)) course.jumpWeeks += 1;
   // What is cut of a week under way leaves the sheets of its days so far as they were.
-  const aim = aimOf(trainee.plan, row, rules, contacts.underWay?.planned ?? contacts.contacts);
+  const aim = aimOf(trainee.directions, row, rules, contacts.underWay?.planned ?? contacts.contacts);
   const loadingWeek = Math.max(1, course.loadingWeek);
   return { index, starts, phase, row, kind, contacts, days, rules, aim, loadingWeek, novice };
 }
@@ -189,8 +191,8 @@ const LOADING: ReadonlySet<string> = new Set(['load', 'hold']);
 
 const NO_SHARES = { vertical: 100, horizontal: 0, lateral: 0 };
 
-function aimOf(plan: Plan, row: PhaseRow, rules: LineRules, contacts: number): Aim {
-  const directions = plan.season.directions ?? row.directions ?? NO_SHARES;
+function aimOf(ofSport: DirectionShares | undefined, row: PhaseRow, rules: LineRules, contacts: number): Aim {
+  const directions = ofSport ?? row.directions ?? NO_SHARES;
   const from = Math.max(row.fastShare?.from ?? 0, rules.fastLeast ?? 0);
   const to = Math.min(row.fastShare?.to ?? 100, rules.fastMost ?? 100);
   const fast = { from: Math.min(from, to), to };

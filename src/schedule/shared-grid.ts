@@ -1,9 +1,10 @@
-// The grid of an athlete, laid once for all of a squad who have nothing of their own in it: no limit, no absence and no
-// pinned rest. Called by season-terms.ts.
+// The grid of an athlete, laid once for all of a squad who have nothing of their own in it: no limit, no absence, no
+// pinned rest, and no sport with other jumps on a day of competition. Called by season-terms.ts.
 
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
+import { usualJumps } from '../plan/sport-of.ts';
 import type { Athlete, Plan } from '../plan/types.ts';
 import { layGrid } from './grid.ts';
 import type { AthleteGrid } from './types.ts';
@@ -11,6 +12,8 @@ import type { AthleteGrid } from './types.ts';
 interface Laid {
   readonly plan: Plan;
   readonly items: AthleteItems;
+  /** Jumps of a day of competition for which the plan writes none. */
+  readonly usual: number;
   readonly grid: AthleteGrid;
 }
 
@@ -26,10 +29,11 @@ export function gridOf(plan: Plan, athlete: Athlete, book: RuleBook): AthleteGri
   if (hasOwnDays(athlete, items)) return layGrid(plan, athlete, book);
   const known = laid.get(items.slots) ?? [];
   laid.set(items.slots, known);
-  const same = known.find((one) => one.plan === plan && isAlike(one.items, items));
+  const usual = usualJumps(plan, athlete);
+  const same = known.find((one) => one.plan === plan && one.usual === usual && isAlike(one.items, items));
   if (same !== undefined) return { ...same.grid, athlete };
   const grid = layGrid(plan, athlete, book);
-  if (known.length < KINDS_KEPT) known.push({ plan, items, grid });
+  if (known.length < KINDS_KEPT) known.push({ plan, items, usual, grid });
   return grid;
 }
 

@@ -26,6 +26,9 @@ const change: fc.Arbitrary<Partial<Athlete>> = fc.oneof(
     .map((iso) => ({ born: { earliest: day(iso), latest: day(iso) } })),
   fc.subarray(['drops', 'drop-strength', 'loads', 'drop-jump-30']).map((ids) => ({ cleared: new Set(ids) })),
   fc.constantFrom(90_000, 160_000).map((grams) => ({ lifts: new Map([['back-squat', maximum('back-squat', grams)]]) })),
+  fc.constantFrom('long-jump', 'high-jump', 'volleyball', 'general').map((value) => ({
+    sport: { value, origin: { kind: 'written', span: HERE } } as const,
+  })),
   fc.constant({ goal: { value: 70, origin: { kind: 'written', span: HERE } } } as const),
 );
 
@@ -187,6 +190,7 @@ const COMPARED: ReadonlySet<string> = new Set([
   'id',
   'squad',
   'group',
+  'sport',
   'levels',
   'now',
   'cleared',

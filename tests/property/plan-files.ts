@@ -200,10 +200,11 @@ const slotOf = ({ day, minutes, use, place, who }: Slot): Fields => ({
 });
 
 function athleteOf(athlete: Athlete): Fields {
-  const { now, goal, born, massGrams, levels, squad, cleared } = athlete;
+  const { now, goal, born, massGrams, levels, squad, sport, cleared } = athlete;
   return {
     name: athlete.name,
     squad,
+    sport: sport?.value,
     level: levels.map(({ is, from }) => ({ is, from: from === undefined ? undefined : isoDate(from) })),
     now:
       now.origin.kind === 'default'

@@ -30,6 +30,7 @@ import { getRule, RULE_IDS } from '../../src/library/rules.ts';
 import type { RuleId } from '../../src/library/rules.ts';
 import { BUILT_IN } from '../../src/library/index.ts';
 import type { KitId, Level } from '../../src/library/types.ts';
+import { findSport } from '../../src/library/sports.ts';
 import { DEFAULT_NOW } from '../../src/library/levels.ts';
 import { isoDate } from '../../src/util/days.ts';
 import type { Day, Weekday } from '../../src/util/days.ts';
@@ -76,6 +77,15 @@ function withHeights(
 }
 
 const place = (id: string): fc.Arbitrary<TrainingPlace> => kit.map((drawn) => ({ id, kit: drawn, span: HERE }));
+
+export const SPORTS = ['general', 'volleyball', 'handball', 'long-jump', 'high-jump'] as const;
+
+/** A season of that sport. */
+export function inSport(season: Plan['season'], sport: string): Plan['season'] {
+  const { directions: _, ...rest } = season;
+  const directions = findSport(sport)?.directions;
+  return { ...rest, sport, ...(directions !== undefined && { directions }) };
+}
 
 const SQUADS = ['blues', 'reds'] as const;
 
@@ -124,14 +134,16 @@ const range = (weeks: number, longest: number) =>
   fc.tuple(within(weeks), fc.integer({ min: 0, max: longest })).map(([from, days]) => ({ from, until: from + days }));
 
 const competition = (weeks: number): fc.Arbitrary<Competition> =>
-  fc.record({
-    name: fc.constant('Event'),
-    range: range(weeks, 2),
-    prepare: fc.constantFrom('peak', 'freshen', 'through'),
-    jumps: fc.integer({ min: 0, max: 90 }),
-    who,
-    span: fc.constant(HERE),
-  });
+  fc
+    .record({
+      name: fc.constant('Event'),
+      range: range(weeks, 2),
+      prepare: fc.constantFrom('peak', 'freshen', 'through'),
+      jumps: fc.option(fc.integer({ min: 0, max: 90 }), { nil: undefined }),
+      who,
+      span: fc.constant(HERE),
+    })
+    .map(({ jumps, ...rest }) => ({ ...rest, ...(jumps !== undefined && { jumps }) }));
 
 const absence = (weeks: number): fc.Arbitrary<Away> =>
   fc.record({
@@ -294,6 +306,7 @@ const person = (weeks: number): fc.Arbitrary<Athlete> =>
       returning: fc.oneof({ weight: 5, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: returning(weeks) }),
       away: fc.array(absence(weeks), { maxLength: 2 }),
       squad: fc.constantFrom(undefined, ...SQUADS),
+      sport: fc.option(fc.constantFrom(...SPORTS), { nil: undefined, freq: 2 }),
       next: fc.option(within(weeks), { nil: undefined, freq: 2 }),
     })
     .map((drawn) => asAthlete(drawn));
@@ -310,6 +323,7 @@ interface Drawn {
   readonly returning: readonly ReturnStage[];
   readonly away: readonly Away[];
   readonly squad: string | undefined;
+  readonly sport: string | undefined;
   /** First day at the next level. */
   readonly next: Day | undefined;
 }
@@ -336,6 +350,7 @@ function asAthlete(drawn: Drawn): Athlete {
     away: drawn.away,
     levels: levelsOf(drawn),
     ...(drawn.squad === undefined ? {} : { squad: drawn.squad }),
+    ...(drawn.sport === undefined ? {} : { sport: { value: drawn.sport, origin: written } }),
     ...(drawn.goal === undefined ? {} : { goal: { value: drawn.goal, origin: written } }),
     ...(born === undefined ? {} : { born: { earliest: born, latest: born } }),
     ...(drawn.massKilos === undefined ? {} : { massGrams: drawn.massKilos * 1000 }),
@@ -351,7 +366,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
   .chain((weeks) =>
     fc.record({
       weeks: fc.constant(weeks),
-      sport: fc.constantFrom('general', 'volleyball', 'handball', 'long-jump', 'high-jump'),
+      sport: fc.constantFrom(...SPORTS),
       inSeason: fc.option(range(weeks, 70), { nil: undefined, freq: 2 }),
       slots,
       competitions: fc.array(competition(weeks), { maxLength: 4 }),
@@ -376,7 +391,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     return {
       ...base,
       library: LIBRARY,
-      season: { ...base.season, sport, inSeason: inSeason === undefined ? [] : [{ ...inSeason, span: HERE }] },
+      season: inSport({ ...base.season, inSeason: inSeason === undefined ? [] : [{ ...inSeason, span: HERE }] }, sport),
       squads: new Map(SQUADS.map((id) => [id, { id, span: HERE }])),
       places: new Map(firstSlot === undefined ? [] : [[firstSlot.place.id, firstSlot.place]]),
       competitions: competitions.toSorted((a, b) => a.range.from - b.range.from),

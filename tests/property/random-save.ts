@@ -4,6 +4,7 @@
 import fc from 'fast-check';
 import type { Athlete, DoneRow, Limit, Plan, RuleChange, Slot, Waiver, Who } from '../../src/plan/types.ts';
 import type { Day, Weekday } from '../../src/util/days.ts';
+import { inSport, SPORTS } from './random-plan.ts';
 import { ALWAYS, HERE } from '../unit/schedule/make-plan.ts';
 
 export interface Saved {
@@ -132,6 +133,12 @@ const EDITS: Readonly<Record<string, Edit>> = {
     const squad = pick(SQUADS, value);
     return squad === undefined ? without(athlete, 'squad') : { ...athlete, squad };
   }),
+  sport: ofAthlete((athlete, { value }) =>
+    value % 4 === 0
+      ? without(athlete, 'sport')
+      : { ...athlete, sport: { value: pick(SPORTS, value), origin: WRITTEN } },
+  ),
+  'sport of the season': ofPlan(({ season }, { value }) => ({ season: inSport(season, pick(SPORTS, value)) })),
   'athlete added': ofPlan(({ athletes }, { at }) => {
     const id = `athlete-${String(athletes.length + 1)}-new`;
     return { athletes: [...athletes, { ...pick(athletes, at), id, name: `Newcomer ${id}` }] };

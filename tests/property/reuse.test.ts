@@ -117,6 +117,12 @@ const KINDS = [
     runs: Math.ceil(PLANS / 2),
   },
   {
+    name: 'a squad of several sports',
+    some: withOthers(randomPlan, 8),
+    saves: randomSave(['sport', 'sport', 'sport of the season', 'athlete removed', 'squad', 'name']),
+    runs: Math.ceil(PLANS / 2),
+  },
+  {
     name: 'a default that is written down',
     some: withOthers(randomPlan, 2),
     saves: randomSave(['now written down as it is', 'name']),

@@ -62,6 +62,7 @@ export function barePlan({ from, until }: DayRange, span: Span, change: Partial<
     season: {
       title: 'Test',
       sport: 'general',
+      sportOrigin: { kind: 'written', span },
       starts: from,
       ends: until,
       endsOrigin: { kind: 'written', span },

@@ -1,8 +1,9 @@
-// direction-mix: the sport's directions, or the phase's own, within some points over a week of several sessions. V7, D8
-// (P: mixing is for breadth). Silent where a limit forbids a direction, and while a signed stage says what may be done.
+// direction-mix: the directions of the athlete's sport, or the phase's own, within some points over a week of several
+// sessions. V7, D8 (P: mixing is for breadth). Silent where a limit forbids a direction, and while a signed stage says what may be done.
 
 import { DIRECTIONS } from '../../library/types.ts';
 import { limitsOn, returnStageOn } from '../../plan/athlete-facts.ts';
+import { directionsOf } from '../../plan/sport-of.ts';
 import { auditRule } from '../rule.ts';
 import { weekPlace } from '../places.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
@@ -10,8 +11,9 @@ import type { SeasonReading, WeekReading } from '../season-reading.ts';
 export const directionMix = auditRule('direction-mix', (season, find) => {
   const points = season.parameter('direction-mix', 'points');
   const sessions = season.parameter('direction-mix', 'sessions');
+  const ofSport = directionsOf(season.plan, season.athlete);
   for (const week of season.weeks) {
-    const wanted = season.plan.season.directions ?? week.phase.directions;
+    const wanted = ofSport ?? week.phase.directions;
     const mix = week.mix;
     if (wanted === undefined || mix.contacts === 0 || mix.sessions < sessions(week)) continue;
     if (isSilent(season, week)) continue;

@@ -1,6 +1,6 @@
-// stations: the time spent waiting for shared kit is in a session's minutes. Athletes of one squad, group, level and
-// clearance surely do the same line at the same time; how many others share the kit is not known here, so what is wanted
-// is a floor. A minute's rounding is let pass.
+// stations: the time spent waiting for shared kit is in a session's minutes. Athletes of one squad, group, sport, level and
+// clearance surely do the same line at the same time; how many others share the kit is not known here, so what is wanted is
+// a floor. A minute's rounding is let pass.
 
 import type { Kit, Slot } from '../../plan/types.ts';
 import { MINUTES, STATION_PIECES } from '../../library/minutes.ts';

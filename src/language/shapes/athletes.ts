@@ -10,7 +10,7 @@ import { liftSet, mass } from '../quantity.ts';
 import { either, isWord, list, oneOrMore } from '../lists.ts';
 import { nameOf, text, word } from '../words.ts';
 import { awayShape } from './calendar.ts';
-import { becauseKey, MOST_CONTACTS, rangeKeys, weekKey } from './common.ts';
+import { becauseKey, MOST_CONTACTS, rangeKeys, sportName, weekKey } from './common.ts';
 
 /** Grams. Outside of these a mass is taken for a slip; no athlete is refused that the equations were made for. */
 export const PLAUSIBLE_MASS = { from: 15_000, to: 300_000, words: 'a body mass from 15 kg to 300 kg' };
@@ -71,6 +71,9 @@ const maxShape = group({
 
 const fields = {
   group: text('a word for the group').describe('Who trains side by side on the floor.').optional(),
+  sport: sportName()
+    .describe("The athlete's own sport profile, where a squad has several. Left out: that of the season.")
+    .optional(),
   born: born()
     .describe('A year, a month or a date: 2003, 2003-06, 2003-06-14. Decides what protects children.')
     .optional(),

@@ -35,7 +35,7 @@ export const competitionShape = group({
     'peak: the season aims at it. freshen: go in fresh. through: train on as usual.',
   ),
   jumps: count(0, MOST_CONTACTS)
-    .describe('Jumps on each of its days. Left out: what one practice of the sport usually has.')
+    .describe("Jumps on each of its days. Left out: what one practice of the athlete's sport usually has.")
     .optional(),
   ...whoKeys,
 }).describe('A competition, match or tournament.');

@@ -1,6 +1,8 @@
 // Keys that many items share: for whom, when, and why. Spread into the shapes beside this file.
 
 import { date } from '../dates.ts';
+import { SPORTS } from '../../library/sports.ts';
+import type { Shape } from '../shape.ts';
 import { oneOrMore } from '../lists.ts';
 import { nameOf, text } from '../words.ts';
 
@@ -28,6 +30,13 @@ export const becauseKey = {
     'Why. Printed where it acts; a health reason is printed on coach pages only. Put it in quotes if it has a colon.',
   ),
 };
+
+/** The id of a sport profile. */
+export const sportName = (): Shape<string, false> =>
+  nameOf(
+    'a sport',
+    SPORTS.map((sport) => sport.id),
+  );
 
 /** Most contacts of a session or a week, and of jumps, that are taken for meant; likewise sets, and reps of a set. */
 export const MOST_CONTACTS = 2000;

@@ -1,12 +1,12 @@
 // The shape of `season:`, and of the keys that say which files a plan has and which version it is written in. Read by
 // ../sections.ts.
 
-import { SPORTS } from '../../library/sports.ts';
 import { date, weekday } from '../dates.ts';
 import { group } from '../groups.ts';
 import { count } from '../numbers.ts';
 import { oneOrMore } from '../lists.ts';
-import { nameOf, text, word } from '../words.ts';
+import { text, word } from '../words.ts';
+import { sportName } from './common.ts';
 
 export const VERSION = 1;
 
@@ -14,11 +14,8 @@ export const versionShape = count(1, 9999).describe('Version of the plan languag
 
 export const seasonShape = group({
   title: text('the name of the season').describe('What is printed on every page.'),
-  sport: nameOf(
-    'a sport',
-    SPORTS.map((sport) => sport.id),
-  )
-    .describe('A sport profile: directions and usual practice jumps. Left out: general.')
+  sport: sportName()
+    .describe('A sport profile: directions and usual practice jumps, of who has none of their own. Left out: general.')
     .optional(),
   starts: date().describe('First day of the season.'),
   ends: date().describe('Last day. Left out: the end of the week of the last competition.').optional(),

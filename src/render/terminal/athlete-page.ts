@@ -31,9 +31,10 @@ function reasonBelow(week: WeekEntry | undefined, width: number): readonly strin
   return week === undefined ? [] : hanging(INSET, week.why, width);
 }
 
-function aboutLines({ squad, level, usedTo, goal }: AthletePage, width: number): readonly string[] {
+function aboutLines({ squad, sport, level, usedTo, goal }: AthletePage, width: number): readonly string[] {
   const facts = [
     ...(squad === undefined ? [] : [squad]),
+    ...(sport === undefined ? [] : [sport]),
     level,
     `used to ${usedTo.contactsASession} contacts a session, ${counted(usedTo.sessionsAWeek, 'session')} a week`,
     ...(goal === undefined ? [] : [`goal ${goal} a session`]),

@@ -1,8 +1,11 @@
 // The steps behind a week's contacts: phase, kind, what the athlete is used to, what the phase wants, what was found, what
-// comes of it, and the lift sessions. Called by ../why.ts; the bounds are told by bounds-told.ts.
+// comes of it, where the jumps go, and the lift sessions. Called by ../why.ts; the bounds are told by bounds-told.ts.
 
 import type { BuiltAthlete, BuiltWeek, Reason } from '../../build/types.ts';
-import type { Origin } from '../../plan/types.ts';
+import { getPhase } from '../../library/phases.ts';
+import { DIRECTIONS } from '../../library/types.ts';
+import { sportOf, sportOriginOf } from '../../plan/sport-of.ts';
+import type { Origin, Plan } from '../../plan/types.ts';
 import { levelOn } from '../../plan/athlete-facts.ts';
 import { parseIsoDate } from '../../util/days.ts';
 import { dateWithYear } from '../calendar-words.ts';
@@ -15,7 +18,7 @@ import { counted } from '../../util/counted.ts';
 /**
  * The steps in the order in which one follows from the other. Of a week that is over what was wished for isn't told.
  */
-export function weekChain(built: BuiltAthlete, week: BuiltWeek, places: Places): readonly Told[] {
+export function weekChain(plan: Plan, built: BuiltAthlete, week: BuiltWeek, places: Places): readonly Told[] {
   const find = (about: string): Reason | undefined => week.reasons.find((reason) => reason.about === about);
   const [phase, kind, target] = [find('phase'), find('kind'), find('target')];
   return [
@@ -26,6 +29,7 @@ export function weekChain(built: BuiltAthlete, week: BuiltWeek, places: Places):
     ...waiversTold(week, places),
     contactsTold(week, places),
     afterTold(week),
+    ...(week.done || week.contacts === 0 ? [] : mixTold(plan, built, week, places)),
     ...(week.done ? [] : liftsTold(week, places)),
   ];
 }
@@ -179,6 +183,19 @@ function afterTold(week: BuiltWeek): Told {
   const told = week.reasons.find(({ about }) => about === 'adapted')?.by ?? 'stay';
   const keep = told === 'fade' && week.adapted === week.adaptedBefore ? 'stay' : told;
   return { about: 'then', words: `used to ${week.adapted} a week: ${AFTER[keep] ?? keep}`, places: [], mark: 'C' };
+}
+
+/** Where the week's jumps go, and who says so. A profile's shares and a phase's are common practice. */
+function mixTold(plan: Plan, { athlete }: BuiltAthlete, { phase }: BuiltWeek, places: Places): readonly Told[] {
+  const { name, mark, directions: ofSport } = sportOf(plan, athlete);
+  const directions = ofSport ?? getPhase(phase).directions;
+  if (directions === undefined) return [];
+  const shares = DIRECTIONS.map((way) => `${directions[way]} % ${way}`).join(', ');
+  const whose = athlete.sport === undefined ? "the season's sport" : "the athlete's own sport";
+  const origin = sportOriginOf(plan, athlete);
+  const by = ofSport === undefined ? `as ${phase} asks for` : `${name.toLowerCase()}, ${whose}`;
+  const written = origin.kind === 'written' ? [origin.span] : [];
+  return [{ about: 'mix', words: `${shares}: ${by}`, places: placesOf(written, places), mark }];
 }
 
 function liftsTold(week: BuiltWeek, places: Places): readonly Told[] {

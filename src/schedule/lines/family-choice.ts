@@ -1,6 +1,7 @@
 // Chooses the families of a block: the set whose best mixture comes nearest to the phase's directions and fast work,
-// with few changes from the phase before. Every set of three to five of the likeliest families is looked at, called
-// through a cache. The mixture here is a rough one in tenths; each session is shared out exactly later.
+// with few changes from the phase before and, in a squad of several sports, from what the others do beside it. Every set
+// of three to five of the likeliest families is looked at, called through a cache. The mixture here is a rough one in
+// tenths; each session is shared out exactly later.
 
 import { FAMILIES, FAMILY_COST } from '../../library/families.ts';
 import type { DirectionShares, Range } from '../../library/types.ts';
@@ -26,6 +27,8 @@ export interface FamilyAim {
   readonly highMost: number;
   /** Families of the phase before, or undefined for the first. */
   readonly before?: ReadonlySet<string>;
+  /** Families that others of the squad do at the same time, or undefined where all jump in the same directions. */
+  readonly beside?: ReadonlySet<string>;
 }
 
 /** A family as the phase sees it. */
@@ -124,7 +127,12 @@ function likeliest(options: readonly FamilyOption[], aim: FamilyAim): readonly L
 
 function asLikely(option: FamilyOption, aim: FamilyAim): Likely {
   const change = aim.before !== undefined && !aim.before.has(option.family);
-  return { option, change, own: option.cost + (change ? FAMILY_COST.change : 0) };
+  const apart = aim.beside !== undefined && !aim.beside.has(option.family);
+  return {
+    option,
+    change,
+    own: option.cost + (change ? FAMILY_COST.change : 0) + (apart ? FAMILY_COST.apart : 0),
+  };
 }
 
 /** What the best mixture of a set is off the phase's shares. */

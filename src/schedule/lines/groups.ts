@@ -1,12 +1,15 @@
 // Which drill families a squad does side by side, for each place and phase: the choice that makes a session one session.
 // Made once for a plan, lazily; an athlete's own session starts from it. Members are counted as they stand on the
-// season's first day, limits left aside, in one pass over the athletes. Athletes without a squad are one group.
+// season's first day, limits left aside, in one pass over the athletes. Athletes without a squad are one group. Members
+// whose sports jump in other directions are a party of their own: the largest chooses first, the others keep to its
+// families where these serve their directions nearly as well.
 
 import type { Athlete, Plan, TrainingPlace } from '../../plan/types.ts';
 import { ruleBook } from '../../plan/rule-book.ts';
+import { directionsKey, directionsOf } from '../../plan/sport-of.ts';
 import { isDrop, isStatic } from '../../library/drill-facts.ts';
 import { FAMILY_COST, findPhaseBuiltOn, usualFamilies } from '../../library/families.ts';
-import type { Drill, PhaseId, PhaseRow } from '../../library/types.ts';
+import type { DirectionShares, Drill, PhaseId, PhaseRow } from '../../library/types.ts';
 import { TIERS } from '../../library/types.ts';
 import { getPhase } from '../../library/phases.ts';
 import { boundedCache } from './bounded-cache.ts';
@@ -18,38 +21,64 @@ import type { Standing } from './standing.ts';
 import { gateValues, standingOn } from './standing.ts';
 import { PERCENT } from '../../util/units.ts';
 
-/** The families of one squad at one place in one phase, in the order they are done. */
+/** The families of one party of a squad at one place in one phase, in the order they are done. */
 export interface Group {
   readonly number: number;
   readonly families: readonly string[];
 }
 
 export interface GroupChoice {
-  readonly of: (squad: string | undefined, place: TrainingPlace, phase: PhaseId) => Group;
-  /** Members of the squad. */
+  readonly of: (athlete: Sporting, place: TrainingPlace, phase: PhaseId) => Group;
+  /** Members of the squad, whatever their sport. */
   readonly people: (squad: string | undefined) => number;
+  /** Equal for members of a squad whose families are chosen together. */
+  readonly party: (athlete: Sporting) => string;
   /** All that the choice asks of the squad's members, in one text. */
   readonly standings: (squad: string | undefined) => string;
 }
+
+type Sporting = Pick<Athlete, 'squad' | 'sport'>;
 
 interface Member {
   readonly standing: Standing;
   count: number;
 }
 
-type Roster = ReadonlyMap<string | undefined, ReadonlyMap<string, Member>>;
+/** Members of a squad who jump in the same directions. */
+interface Party {
+  /** Of the directions. */
+  readonly key: string;
+  /** By the sport; undefined: the phase's own. */
+  readonly directions: DirectionShares | undefined;
+  readonly members: ReadonlyMap<string, Member>;
+  readonly people: number;
+}
+
+interface Squad {
+  readonly id: string;
+  /** The largest first. */
+  readonly parties: readonly Party[];
+  readonly people: number;
+}
 
 /** Choices for one plan. Nothing is counted or chosen until it is asked for. */
 export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
-  let roster: Roster | undefined;
-  const members = (squad: string | undefined): ReadonlyMap<string, Member> => {
+  let roster: ReadonlyMap<string | undefined, Squad> | undefined;
+  const squadOf = (squad: string | undefined): Squad => {
     roster ??= countMembers(plan);
-    return roster.get(squad) ?? new Map();
+    return roster.get(squad) ?? NOBODY;
+  };
+  const keys = new Map<string | undefined, string>();
+  const party = ({ sport }: Sporting): string => {
+    const known = keys.get(sport?.value);
+    if (known !== undefined) return known;
+    const key = directionsKey(directionsOf(plan, sport === undefined ? {} : { sport }));
+    keys.set(sport?.value, key);
+    return key;
   };
   const chooser: Chooser = {
     plan,
     ladders,
-    members,
     groups: new Map(),
     chosen: boundedCache(CHOICES_KEPT),
     options: boundedCache(CHOICES_KEPT),
@@ -57,22 +86,27 @@ export function groupChoice(plan: Plan, ladders: Ladders): GroupChoice {
     numbers: new Map(),
   };
   return {
-    of: (squad, place, phase) => groupOf(chooser, squad, place, phase),
-    people: (squad) => peopleIn(members(squad)),
+    of: (athlete, place, phase) => groupOf(chooser, squadOf(athlete.squad), party(athlete), place, phase),
+    people: (squad) => squadOf(squad).people,
+    party,
     standings: (squad) =>
-      [...members(squad)]
-        .map(([key, { count }]) => `${count} ${key}`)
+      squadOf(squad)
+        .parties.flatMap(({ key, members }) => alikeTexts(members).map((text) => `${key} ${text}`))
         .toSorted()
         .join('\n'),
   };
 }
+
+const NOBODY: Squad = { id: '', parties: [], people: 0 };
+
+const alikeTexts = (members: ReadonlyMap<string, Member>): readonly string[] =>
+  [...members].map(([key, { count }]) => `${count} ${key}`);
 
 const CHOICES_KEPT = 4096;
 
 interface Chooser {
   readonly plan: Plan;
   readonly ladders: Ladders;
-  readonly members: (squad: string | undefined) => ReadonlyMap<string, Member>;
   readonly groups: Map<string, Group>;
   readonly chosen: (key: string, make: () => readonly string[]) => readonly string[];
   /** What members who stand alike, as many of each, can choose from at a place in a phase. */
@@ -83,35 +117,57 @@ interface Chooser {
   readonly numbers: Map<string, number>;
 }
 
+/** A squad while its members are counted. */
+interface Counting {
+  people: number;
+  readonly parties: Map<
+    string,
+    { readonly directions: DirectionShares | undefined; readonly members: Map<string, Member> }
+  >;
+}
+
+function countMembers(plan: Plan): ReadonlyMap<string | undefined, Squad> {
+  const squads = new Map<string | undefined, Counting>();
+  const unchanged: Plan = { ...plan, ruleChanges: [], waivers: [] };
+  const season = { from: plan.season.starts, until: plan.season.starts };
+  const values = plan.athletes[0] === undefined ? undefined : gateValues(ruleBook(unchanged, plan.athletes[0]), season);
+  if (values === undefined) return new Map();
+  for (const athlete of plan.athletes) {
+    const sound: Athlete = { ...athlete, limits: [], returning: [] };
+    const standing = standingOn(sound, plan.season.starts, values);
+    const squad = squads.get(athlete.squad) ?? { people: 0, parties: new Map() };
+    squads.set(athlete.squad, squad);
+    squad.people += 1;
+    const directions = directionsOf(plan, athlete);
+    const key = directionsKey(directions);
+    const party = squad.parties.get(key) ?? { directions, members: new Map<string, Member>() };
+    squad.parties.set(key, party);
+    const member = party.members.get(standing.key);
+    if (member === undefined) party.members.set(standing.key, { standing, count: 1 });
+    else member.count += 1;
+  }
+  return new Map(
+    [...squads].map(([id, { people, parties }]) => [id, { id: id ?? '', parties: inOrder(parties), people }]),
+  );
+}
+
+function inOrder(parties: Counting['parties']): readonly Party[] {
+  return [...parties]
+    .map(([key, { directions, members }]): Party => ({ key, directions, members, people: peopleIn(members) }))
+    .toSorted((a, b) => b.people - a.people || (a.key < b.key ? -1 : 1));
+}
+
 function peopleIn(members: ReadonlyMap<string, Member>): number {
   let people = 0;
   for (const member of members.values()) people += member.count;
   return people;
 }
 
-function countMembers(plan: Plan): Roster {
-  const roster = new Map<string | undefined, Map<string, Member>>();
-  const unchanged: Plan = { ...plan, ruleChanges: [], waivers: [] };
-  const season = { from: plan.season.starts, until: plan.season.starts };
-  const values = plan.athletes[0] === undefined ? undefined : gateValues(ruleBook(unchanged, plan.athletes[0]), season);
-  if (values === undefined) return roster;
-  for (const athlete of plan.athletes) {
-    const sound: Athlete = { ...athlete, limits: [], returning: [] };
-    const standing = standingOn(sound, plan.season.starts, values);
-    const squad = roster.get(athlete.squad) ?? new Map<string, Member>();
-    roster.set(athlete.squad, squad);
-    const member = squad.get(standing.key);
-    if (member === undefined) squad.set(standing.key, { standing, count: 1 });
-    else member.count += 1;
-  }
-  return roster;
-}
-
-function groupOf(chooser: Chooser, squad: string | undefined, place: TrainingPlace, phase: PhaseId): Group {
-  const key = `${squad ?? ''}|${place.id}|${phase}`;
+function groupOf(chooser: Chooser, squad: Squad, party: string, place: TrainingPlace, phase: PhaseId): Group {
+  const key = `${squad.id}|${party}|${place.id}|${phase}`;
   const known = chooser.groups.get(key);
   if (known !== undefined) return known;
-  const families = familiesOf(chooser, squad, place, getPhase(phase));
+  const families = familiesOf(chooser, squad, party, place, getPhase(phase));
   const text = families.join(',');
   const number = chooser.numbers.get(text) ?? chooser.numbers.size + 1;
   chooser.numbers.set(text, number);
@@ -122,21 +178,32 @@ function groupOf(chooser: Chooser, squad: string | undefined, place: TrainingPla
 
 function familiesOf(
   chooser: Chooser,
-  squad: string | undefined,
+  squad: Squad,
+  party: string,
   place: TrainingPlace,
   phase: PhaseRow,
 ): readonly string[] {
-  const directions = chooser.plan.season.directions ?? phase.directions;
+  const theirs = squad.parties.find(({ key }) => key === party);
+  const directions = theirs?.directions ?? phase.directions;
   const fast = phase.fastShare;
-  if (directions === undefined || fast === undefined) return [];
-  const before = familiesBefore(chooser, squad, place, phase.id);
-  const options = familyOptions(chooser, squad, place, phase);
+  if (theirs === undefined || directions === undefined || fast === undefined) return [];
+  const before = familiesBefore(chooser, squad, party, place, phase.id);
+  const beside = familiesBeside(chooser, squad, theirs, place, phase.id);
+  const options = familyOptions(chooser, squad, theirs, place, phase);
   const highMost = phase.highShareMost ?? 0;
-  const key = `${phase.id}|${[...(before ?? [])].join(',')}|${options.map(optionKey).join(',')}`;
+  const key = [phase.id, party, namesKey(before), namesKey(beside), options.map(optionKey).join(',')].join('|');
   return chooser.chosen(key, () =>
-    chooseFamilies(options, { directions, fast, highMost, ...(before === undefined ? {} : { before }) }),
+    chooseFamilies(options, {
+      directions,
+      fast,
+      highMost,
+      ...(before === undefined ? {} : { before }),
+      ...(beside === undefined ? {} : { beside }),
+    }),
   );
 }
+
+const namesKey = (names: ReadonlySet<string> | undefined): string => (names === undefined ? '' : [...names].join(','));
 
 function optionKey({ family, direction, fast, drop, high, onlyHigh, cost }: FamilyOption): string {
   const flags = `${fast ? 'f' : ''}${drop ? 'd' : ''}${high ? 'h' : ''}${onlyHigh ? 'o' : ''}`;
@@ -146,48 +213,67 @@ function optionKey({ family, direction, fast, drop, high, onlyHigh, cost }: Fami
 /** What a phase builds on: the families of the phase before it, and those of the same phase at the plan's first place. */
 function familiesBefore(
   chooser: Chooser,
-  squad: string | undefined,
+  squad: Squad,
+  party: string,
   place: TrainingPlace,
   phase: PhaseId,
 ): ReadonlySet<string> | undefined {
   const builtOn = findPhaseBuiltOn(phase);
   const anchor = chooser.plan.slots[0]?.place;
   const before = [
-    ...(builtOn === undefined ? [] : groupOf(chooser, squad, place, builtOn).families),
-    ...(anchor === undefined || anchor.id === place.id ? [] : groupOf(chooser, squad, anchor, phase).families),
+    ...(builtOn === undefined ? [] : groupOf(chooser, squad, party, place, builtOn).families),
+    ...(anchor === undefined || anchor.id === place.id ? [] : groupOf(chooser, squad, party, anchor, phase).families),
   ];
   return before.length === 0 ? undefined : new Set(before);
 }
 
-/** Families that most members can do at the place, the easier first. */
+/** What the larger parties of the squad do; undefined for the largest. */
+function familiesBeside(
+  chooser: Chooser,
+  squad: Squad,
+  party: Party,
+  place: TrainingPlace,
+  phase: PhaseId,
+): ReadonlySet<string> | undefined {
+  const larger = squad.parties.slice(0, squad.parties.indexOf(party));
+  if (larger.length === 0) return undefined;
+  return new Set(larger.flatMap(({ key }) => groupOf(chooser, squad, key, place, phase).families));
+}
+
+/** Families that most members of a party can do at the place, the easier first. */
 function familyOptions(
   chooser: Chooser,
-  squad: string | undefined,
+  squad: Squad,
+  { members, people }: Party,
   place: TrainingPlace,
   phase: PhaseRow,
 ): readonly FamilyOption[] {
-  const members = chooser.members(squad);
-  const alike = [...members].map(([key, { count }]) => `${count} ${key}`);
-  const here = [place.id, ...alike].join('|');
-  return chooser.options(`${phase.id}|${here}`, () => {
+  const here = [place.id, ...alikeTexts(members)].join('|');
+  return chooser.options(`${phase.id}|${squad.people}|${here}`, () => {
     const isHigh = (phase.highShareMost ?? 0) > 0;
     const all = [...members.values()];
     const usual = chooser.usual(`${isHigh}|${here}`, () => usualFamiliesOf(chooser, all, place, isHigh));
-    return makeOptions(usual, peopleIn(members), place, phase);
+    return makeOptions(usual, { people, sharing: squad.people }, place, phase);
   });
+}
+
+/** How many a party is, and how many share the kit with it, itself included. */
+interface Crowd {
+  readonly people: number;
+  readonly sharing: number;
 }
 
 function makeOptions(
   families: readonly UsualFamily[],
-  people: number,
+  crowd: Crowd,
   place: TrainingPlace,
   phase: PhaseRow,
 ): readonly FamilyOption[] {
   const rows: { readonly option: FamilyOption; readonly drill: Drill }[] = [];
   for (const { family, usual } of families) {
-    const able = (usual.able * PERCENT) / people;
+    const able = (usual.able * PERCENT) / crowd.people;
     if (able < FAMILY_COST.leastMembers) continue;
-    rows.push({ drill: usual.drill, option: optionOf(family, usual, able, people, place, phase) });
+    rows.push({ drill: usual.drill, option: optionOf(family, usual, able, crowd.sharing, place, phase) });
   }
   return rows.sort((a, b) => ease(a.drill) - ease(b.drill)).map((row) => row.option);
 }
@@ -199,7 +285,7 @@ function optionOf(
   family: string,
   usual: UsualRung,
   able: number,
-  people: number,
+  sharing: number,
   place: TrainingPlace,
   phase: PhaseRow,
 ): FamilyOption {
@@ -209,7 +295,7 @@ function optionOf(
     leftOut * FAMILY_COST.memberLeftOut +
     (usualFamilies(phase.id).includes(family) ? 0 : FAMILY_COST.unusual) +
     (isStatic(drill) ? FAMILY_COST.still : 0) +
-    (setWaiting(drill, place, people) >= FAMILY_COST.queueFrom ? FAMILY_COST.queue : 0);
+    (setWaiting(drill, place, sharing) >= FAMILY_COST.queueFrom ? FAMILY_COST.queue : 0);
   const high = drill.tier === 'high';
   return {
     family,

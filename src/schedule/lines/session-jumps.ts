@@ -97,7 +97,7 @@ function pickRequest(
   const { known, book, plan, athlete } = trainee;
   const day = { from: session.day, until: session.day };
   return {
-    families: trainee.groups.choice.of(athlete.squad, session.slot.place, week.phase).families,
+    families: trainee.groups.choice.of(athlete, session.slot.place, week.phase).families,
     ladder,
     gates,
     choosing: {
@@ -119,7 +119,7 @@ function pickAll(
   request: () => PickRequest,
 ): Picked {
   if (pins !== NO_PINS) return { number: 0, ...sessionPicks(request()) };
-  const { number } = trainee.groups.choice.of(trainee.athlete.squad, session.slot.place, week.phase);
+  const { number } = trainee.groups.choice.of(trainee.athlete, session.slot.place, week.phase);
   const known = trainee.known.settled() ? `${novelLeft}|${trainee.known.number()}` : '';
   const key = `${ladder.number}|${number}|${gatesKey(gates)}|${known}`;
   return trainee.groups.picked(key, () => sessionPicks(request()));

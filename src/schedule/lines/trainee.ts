@@ -4,7 +4,7 @@
 import type { Diagnostic } from '../../diagnostics/types.ts';
 import type { Always, Athlete, Pin, Plan, ProgrammeUse } from '../../plan/types.ts';
 import type { RuleBook } from '../../plan/rule-book.ts';
-import type { PhaseId, PhaseRow } from '../../library/types.ts';
+import type { DirectionShares, PhaseId, PhaseRow } from '../../library/types.ts';
 import type { Day } from '../../util/days.ts';
 import type { ContactsWeek, DaysWeek, KindWeek } from '../types.ts';
 import type { Aim } from './allot-target.ts';
@@ -27,6 +27,8 @@ export interface Trainee {
   readonly known: KnownDrills;
   readonly history: LoadHistory;
   readonly people: number;
+  /** By the athlete's sport; undefined: the phase's own. */
+  readonly directions: DirectionShares | undefined;
   readonly standingOn: (day: Day, values: GateValues) => Standing;
   readonly report: (key: string, make: (days: readonly Day[]) => Diagnostic, day?: Day) => void;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectFinding, expectSilent, found } from './found.ts';
-import { ALWAYS, changed, drill, makeBuild, place } from './make-build.ts';
+import { ALWAYS, changed, drill, makeBuild, place, WRITTEN } from './make-build.ts';
 import type { SeasonSpec } from './make-build.ts';
 import type { Avoid } from '../../../src/plan/types.ts';
 
@@ -29,6 +29,16 @@ describe('direction-mix', () => {
     const season = { ...plan.season, directions: { vertical: 30, horizontal: 70, lateral: 0 } };
     expectSilent(RULE, { ...week(30, 70, 0), plan: { season } });
     expectFinding(RULE, { ...week(50, 30, 20), plan: { season } }, 1);
+  });
+
+  it("takes those of the athlete's own sport before them", () => {
+    const { plan } = makeBuild(week(50, 30, 20));
+    const season = { ...plan.season, directions: { vertical: 30, horizontal: 70, lateral: 0 } };
+    const sport = (value: string) => ({ sport: { value, origin: WRITTEN } });
+    expectSilent(RULE, { ...week(65, 35, 0), plan: { season }, athlete: sport('high-jump') });
+    expectFinding(RULE, { ...week(30, 70, 0), plan: { season }, athlete: sport('high-jump') }, 1);
+    // Those of strength, as the general profile has none of its own.
+    expectSilent(RULE, { ...week(50, 30, 20), plan: { season }, athlete: sport('general') });
   });
 
   it('looks at weeks with two sessions or more', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectFinding, expectSilent, found } from './found.ts';
-import { ALWAYS, HALL, KIT, lift, makeAthlete, place, slot } from './make-build.ts';
+import { ALWAYS, HALL, KIT, lift, makeAthlete, place, slot, WRITTEN } from './make-build.ts';
 import type { SeasonSpec } from './make-build.ts';
 import type { Athlete } from '../../../src/plan/types.ts';
 
@@ -38,6 +38,10 @@ describe('stations', () => {
     expectSilent(RULE, { ...spec, plan: { athletes: others } });
     const limits = [{ range: ALWAYS, avoid: [], because: 'x', span: place(0) }];
     expectSilent(RULE, season(6, 1, 17, { limits }));
+    const sport = { value: 'high-jump', origin: WRITTEN };
+    const inSports = spec.plan?.athletes?.map((one, index) => (index === 0 ? one : { ...one, sport })) ?? [];
+    expectSilent(RULE, { ...spec, plan: { athletes: inSports } });
+    expectFinding(RULE, season(6, 1, 17, { sport }), 1);
   });
 
   it('counts nobody who is away or coming back for sure', () => {

@@ -16,6 +16,7 @@ import type {
   TrainingPlace,
   WrittenLine,
 } from '../../../src/plan/types.ts';
+import { PHASES } from '../../../src/library/phases.ts';
 import { ruleBook } from '../../../src/plan/rule-book.ts';
 import { gateValues, standingOn } from '../../../src/schedule/lines/standing.ts';
 import type { Standing } from '../../../src/schedule/lines/standing.ts';
@@ -70,6 +71,17 @@ export const bornOn = (iso: string): NonNullable<Athlete['born']> => ({ earliest
 export function max(lift: string, kilos: number, change: Partial<LiftMax> = {}): [string, LiftMax] {
   return [lift, { lift, grams: kilos * 1000, estimated: false, on: START - 14, span: HERE, ...change }];
 }
+
+export const JUMPING_PHASES = PHASES.filter((row) => row.directions !== undefined).map((row) => row.id);
+
+/** Cleared for drops, with a squat that goes with it. */
+export const strong = (level: Level, change: Partial<Athlete> = {}): Athlete =>
+  athlete(level, {
+    massGrams: 70_000,
+    lifts: new Map([max('back-squat', 120)]),
+    cleared: new Set(['drops', 'single-leg-high']),
+    ...change,
+  });
 
 export function limit(avoid: readonly Avoid[], change: Partial<Limit> = {}): Limit {
   return { range: ALWAYS, avoid, because: 'physio', span: HERE, ...change };

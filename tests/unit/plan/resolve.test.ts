@@ -1,6 +1,7 @@
 // What resolving fills in, binds and puts in order.
 
 import { describe, expect, test } from 'vitest';
+import { compilePlan } from '../../../src/compile.ts';
 import { ageOn, levelOn } from '../../../src/plan/athlete-facts.ts';
 import { isoDate, parseIsoDate } from '../../../src/util/days.ts';
 import { athleteOf, codesOf, FRAME, load, planOf, withFields } from './loaded.ts';
@@ -242,10 +243,21 @@ describe('competitions', () => {
   const plan = (sport: string, cups: string, athletes = 'athletes: { mira: {}, jon: {} }'): string =>
     `${FRAME.replace('title: Spring', `title: Spring, sport: ${sport}`)}squads: { seniors: {} }\n${athletes}\ncompetitions: [${cups}]\n`;
 
-  test('without jumps have those of one practice of the sport', () => {
-    const jumps = (sport: string): number | undefined =>
-      planOf(plan(sport, '{ name: Cup, date: 2027-04-24, prepare: through }')).competitions[0]?.jumps;
-    expect([jumps('handball'), jumps('general')]).toEqual([50, 0]);
+  test('without jumps have those of one practice in the sport of who competes', () => {
+    const cups =
+      '{ name: Cup, date: 2027-04-24, prepare: through }, { name: League, date: 2027-05-01, prepare: through, jumps: 7 }';
+    const jumps = (sport: string): readonly unknown[] =>
+      [...compilePlan(planOf(plan(sport, cups, 'athletes: { mira: {}, jon: { sport: high-jump } }'))).athletes].map(
+        ({ days }) => days.map(({ matchJumps }) => matchJumps),
+      );
+    expect(jumps('handball')).toEqual([
+      [20, 7],
+      [50, 7],
+    ]);
+    expect(jumps('general')).toEqual([
+      [20, 7],
+      [0, 7],
+    ]);
   });
 
   test('may be peaks on one day for different athletes', () => {

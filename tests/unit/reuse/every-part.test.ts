@@ -101,6 +101,7 @@ const FIELDS: Omit<Fields, 'id' | 'span'> = {
   name: 'Somebody',
   squad: 'z',
   group: 'blue',
+  sport: { value: 'high-jump', origin: WRITTEN },
   born: { earliest: day('2010-06-01'), latest: day('2010-06-01') },
   sex: 'female',
   massGrams: 71_000,

@@ -55,7 +55,7 @@ function kept(memory: SeasonMemory<Weeks>, one: Plan): readonly Weeks[] {
 /** The families that squad x does at a place, by phase. */
 function familiesAt(place: TrainingPlace, one: Plan): readonly (readonly string[])[] {
   const { choice } = compilePlan(one).context.groups;
-  return PHASES.map(({ id }) => choice.of('x', place, id).families);
+  return PHASES.map(({ id }) => choice.of({ squad: 'x' }, place, id).families);
 }
 
 describe('a clearance of one member', () => {

@@ -79,6 +79,23 @@ describe('the grid of a squad', () => {
     expect(weeksOf(who)).toEqual(layGrid(SEASON, who, ruleBook(SEASON, who)).weeks);
   });
 
+  it('is another for who has other jumps on a day of competition, where the plan writes none', () => {
+    const sporting = (id: string, value: string): Athlete =>
+      member(id, { sport: { value, origin: { kind: 'written', span: HERE } } });
+    const { jumps: _, ...cup } = peak('2027-02-27');
+    const unwritten = { ...SEASON, competitions: [cup] };
+    const matchJumps = (of: Plan, who: Athlete): number =>
+      gridOf(of, who, ruleBook(of, who))
+        .weeks.flatMap(({ cells }) => cells)
+        .reduce((sum, one) => sum + one.matchJumps, 0);
+    expect(matchJumps(unwritten, member('general'))).toBe(0);
+    expect(matchJumps(unwritten, sporting('long', 'long-jump'))).toBe(20);
+    expect(matchJumps(unwritten, sporting('volley', 'volleyball'))).toBe(80);
+    expect(matchJumps(SEASON, sporting('written', 'volleyball'))).toBe(0);
+    const weeks = (who: Athlete): readonly WeekCells[] => gridOf(unwritten, who, ruleBook(unwritten, who)).weeks;
+    expect(weeks(sporting('high', 'high-jump'))).toBe(weeks(sporting('longer', 'long-jump')));
+  });
+
   it('is another in another plan', () => {
     const other = { ...SEASON, competitions: [] };
     expect(gridOf(other, first, ruleBook(other, first)).weeks).not.toEqual(weeksOf(first));
