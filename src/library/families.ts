@@ -80,6 +80,8 @@ export const FAMILY_COST = {
   /** No drops where the phase has room for as much high-tier work as this, and most members are cleared for them. */
   noDrop: 40,
   dropsFromHigh: 25,
+  /** Points of fast work that drops are counted for at most: a few of them stand on some of a week's days. */
+  dropMost: 10,
   /** A second family with nothing below the high tier: a session has room for one. */
   secondHigh: 40,
   /** The mixtures looked at: shares in steps of this many points, and the most of one family. */

@@ -20,7 +20,8 @@ const squads = fc.oneof(randomPlan, withRecord(randomPlan)).map((plan): Plan => 
   athletes: plan.athletes.flatMap((one) => [one, { ...one, id: `${one.id}-too`, name: `${one.name} too` }]),
 }));
 
-function withoutSport({ sport: _, ...athlete }: Athlete): Athlete {
+function withoutSport(one: Athlete): Athlete {
+  const { sport: _, ...athlete } = one;
   return athlete;
 }
 

@@ -32,7 +32,7 @@ export const becauseKey = {
 };
 
 /** The id of a sport profile. */
-export const sportName = (): Shape<string, false> =>
+export const sportName = (): Shape<string> =>
   nameOf(
     'a sport',
     SPORTS.map((sport) => sport.id),

@@ -153,7 +153,7 @@ function mixtureCost(set: readonly Likely[], weights: readonly number[], aim: Fa
     if (option === undefined) continue;
     vertical += (option.direction.vertical * weight) / PERCENT;
     horizontal += (option.direction.horizontal * weight) / PERCENT;
-    if (option.fast) fast += weight;
+    if (option.fast) fast += option.drop ? Math.min(weight, FAMILY_COST.dropMost) : weight;
     if (option.onlyHigh) high += weight;
   }
   const lateral = PERCENT - vertical - horizontal;

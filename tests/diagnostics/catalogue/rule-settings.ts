@@ -81,7 +81,10 @@ export const ruleSettings = {
   'rule/youth-ceiling': { plan: CHILD, also: [...MUCH, 'rule/new-drills'] },
   'rule/youth-load': { plan: athlete('ada: { squad: seniors, mass: 56 kg, born: 2011-08 }') },
   'rule/drop-age': { plan: withLine(DROPS), also: [...MUCH, 'rule/new-drills', 'rule/high-tier-share'] },
-  'rule/drop-mass': { plan: athlete(`jon: { ${STRONG}, level: advanced, mass: 108 kg }`) },
+  'rule/drop-mass': {
+    plan: athlete(`jon: { ${STRONG}, level: advanced, mass: 108 kg }`),
+    also: ['rule/direction-mix', 'rule/fast-cycle-share'],
+  },
   'rule/drop-strength': { plan: withLine(HIGH_DROPS) },
   'rule/drop-clearance': { plan: withLine(DROPS) },
   'rule/drop-height': { plan: athlete(`mira: { ${STRONG}, mass: 68 kg }`), also: ['rule/drill-level'] },

@@ -36,25 +36,6 @@ describe('a squad of long and high jumpers', () => {
     expect(familiesOf(mixed, 'la')).toEqual(familiesOf(mixed, 'lu'));
   });
 
-  test('has the high jumpers do mostly the families of the long jumpers, and more of them than by chance', () => {
-    let [alone, beside, all] = [0, 0, 0];
-    for (const level of LEVELS) {
-      const [long, high] = [of('long-jump', level, 'la', 'lo', 'lu'), of('high-jump', level, 'ha', 'ho')];
-      const squad = makePlan({ athletes: [...long, ...high] });
-      const theirs = familiesOf(squad, 'la');
-      const shared = (plan: Plan): number =>
-        familiesOf(plan, 'ha').reduce(
-          (sum, families, index) => sum + families.filter((one) => theirs[index]?.includes(one)).length,
-          0,
-        );
-      alone += shared(makePlan({ athletes: high }));
-      beside += shared(squad);
-      all += familiesOf(squad, 'ha').flat().length;
-    }
-    expect(beside).toBeGreaterThan(alone);
-    expect(beside * 4).toBeGreaterThan(all * 3);
-  });
-
   test('leaves each their own', () => {
     expect(familiesOf(mixed, 'ha')).not.toEqual(familiesOf(mixed, 'la'));
   });
@@ -75,6 +56,34 @@ describe('a squad of long and high jumpers', () => {
     expect(choice.people('jumps')).toBe(5);
   });
 });
+
+test('whoever are fewer do mostly the families of the others, and more of them than by chance', () => {
+  let [alone, beside, all] = [0, 0, 0];
+  for (const level of LEVELS) {
+    for (const [most, few] of MIXES) {
+      const [large, small] = [of(most, level, 'la', 'lo', 'lu'), of(few, level, 'sa', 'so')];
+      const squad = makePlan({ athletes: [...large, ...small] });
+      const theirs = familiesOf(squad, 'la');
+      const shared = (plan: Plan): number =>
+        familiesOf(plan, 'sa').reduce(
+          (sum, families, index) => sum + families.filter((one) => theirs[index]?.includes(one)).length,
+          0,
+        );
+      alone += shared(makePlan({ athletes: small }));
+      beside += shared(squad);
+      all += familiesOf(squad, 'sa').flat().length;
+    }
+  }
+  expect(beside).toBeGreaterThan(alone);
+  expect(beside * 4).toBeGreaterThan(all * 3);
+});
+
+const MIXES = [
+  ['long-jump', 'high-jump'],
+  ['high-jump', 'triple-jump'],
+  ['basketball', 'long-jump'],
+  ['volleyball', 'football'],
+] as const;
 
 test('sports that ask for the same directions are one', () => {
   const plan = makePlan({
