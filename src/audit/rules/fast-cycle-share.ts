@@ -15,10 +15,12 @@ export const fastCycleShare = auditRule('fast-cycle-share', (season, find) => {
   const firstWeeks = season.parameter('fast-cycle-share', 'first-weeks');
   const novice = isNovice(season.athlete);
   for (const week of season.weeks) {
-    const least = changedLeast(week) ?? week.phase.fastShare?.from;
     const most = changedMost(week) ?? week.phase.fastShare?.to;
+    const usual = week.phase.fastShare?.from;
     const { fast, contacts, whole } = week.mix;
-    if (least === undefined || most === undefined || contacts === 0) continue;
+    if (usual === undefined || most === undefined || contacts === 0) continue;
+    // Who sets the most under what the phase asks for asks for no least.
+    const least = Math.min(changedLeast(week) ?? (usual > most ? 0 : usual), most);
     const over = fast * PERCENT > most * whole;
     const under = fast * PERCENT < least * contacts;
     if (!over && !under) continue;

@@ -51,4 +51,12 @@ describe('fast-cycle-share', () => {
     expectFinding(RULE, { plan: changed(RULE, { most: 15 }), weeks: [week(16, 'strength')] }, 1);
     expectSilent(RULE, { plan: changed(RULE, { least: 0 }), weeks: [week(5, 'strength')] });
   });
+
+  it('asks for no least where the plan has a most that is under it', () => {
+    const plan = changed(RULE, { most: 20 });
+    expectSilent(RULE, { plan, weeks: [week(20, 'power')] });
+    expectSilent(RULE, { plan, weeks: [week(17, 'power')] });
+    expectFinding(RULE, { plan, weeks: [week(21, 'power')] }, 1);
+    expectFinding(RULE, { plan: changed(RULE, { most: 35 }), weeks: [week(34, 'power')] }, 1);
+  });
 });
