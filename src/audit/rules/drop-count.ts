@@ -9,7 +9,7 @@ import type { SessionReading } from '../session-reading.ts';
 
 export const dropCount = auditRule('drop-count', (season, find) => {
   const mostOf = parameterByLevel(season, 'drop-count');
-  const times = season.parameter('drop-count', 'week');
+  const times = season.parameter('drop-count', 'a-week');
   for (const week of season.weeks) {
     const most = mostOf(week, week.level);
     let sum = 0;

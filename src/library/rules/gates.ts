@@ -95,7 +95,7 @@ export const GATE_RULES: readonly RuleRow[] = [
       parameter('beginner', 20, 'drops', 'smaller', 'most drops in a session of a beginner'),
       parameter('intermediate', 30, 'drops', 'smaller', 'most drops in a session of an intermediate'),
       parameter('advanced', 40, 'drops', 'smaller', 'most drops in a session of an advanced athlete'),
-      parameter('week', 2, 'times', 'smaller', "most drops of a week, in times the session's number"),
+      parameter('a-week', 2, 'times', 'smaller', "most drops of a week, in times the session's number"),
     ],
     severity: 'warning',
     waivable: true,

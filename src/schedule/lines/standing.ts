@@ -82,7 +82,7 @@ export function gateValues(book: RuleBook, range: DayRange): GateValues {
     highStrengthPercent: value('drop-strength', 'high-strength'),
     dropHeightCm: byLevel('drop-height'),
     dropCount: byLevel('drop-count'),
-    dropWeekTimes: value('drop-count', 'week'),
+    dropWeekTimes: value('drop-count', 'a-week'),
     youthUnder: value('youth-load', 'under'),
     youthMostPercent: value('youth-load', 'most'),
     youthClearedPercent: value('youth-load', 'cleared'),

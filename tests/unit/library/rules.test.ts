@@ -134,7 +134,7 @@ const DEFAULTS: Readonly<Record<string, number>> = {
   'drop-count.beginner': 20,
   'drop-count.intermediate': 30,
   'drop-count.advanced': 40,
-  'drop-count.week': 2,
+  'drop-count.a-week': 2,
   'new-drills.most': 2,
   'pain-hold.hold': 4,
   'pain-hold.stop': 6,

@@ -2,6 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { compilePlan } from '../../../src/compile.ts';
+import { RULES } from '../../../src/library/rules.ts';
+import type { Unit } from '../../../src/library/types.ts';
 import { ageOn, levelOn } from '../../../src/plan/athlete-facts.ts';
 import { isoDate, parseIsoDate } from '../../../src/util/days.ts';
 import { athleteOf, codesOf, FRAME, load, planOf, withFields } from './loaded.ts';
@@ -282,6 +284,20 @@ describe('rules', () => {
       ['weekly-rise', { most: 8, contacts: 5 }],
       ['pair-rest', { least: 240 }],
     ]);
+  });
+
+  test('change every parameter there is', () => {
+    const units = new Map<Unit, string>([
+      ['percent', ' %'],
+      ['cm', ' cm'],
+      ['kg', ' kg'],
+      ['seconds', ' s'],
+    ]);
+    const named = RULES.flatMap(({ id, parameters }) => parameters.map((parameter) => ({ id, ...parameter })));
+    for (const { id, name, value = 50, unit } of named) {
+      const plan = planOf(rules(`${id}: { ${name}: ${String(value)}${units.get(unit) ?? ''}, because: so }`));
+      expect(plan.ruleChanges.map((one) => [one.rule, ...one.parameters])).toEqual([[id, [name, value]]]);
+    }
   });
 
   test.each([
