@@ -10,7 +10,7 @@ import { dayOfMonth, shortMonthName } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
 import type { Decision, NameOf } from './decision-words.ts';
-import { middleWeek, mostCommon } from './middle-week.ts';
+import { isEasy, middleWeek, mostCommon } from './middle-week.ts';
 import { selectsWeek } from './selection.ts';
 import type { Selection } from './selection.ts';
 import { createSheetNames } from './sheet-names.ts';
@@ -29,6 +29,7 @@ export type ChartEvent = 'peak' | 'match' | 'test';
 export interface ChartPanel {
   /** `seniors, 8 athletes`. */
   readonly title: string;
+  readonly athletes: number;
   readonly phases: readonly { readonly words: string; readonly from: number; readonly weeks: number }[];
   /** One for each week of the chart. */
   readonly weeks: readonly PanelWeek[];
@@ -37,6 +38,12 @@ export interface ChartPanel {
 /** Numbers of the middle athlete. */
 export interface PanelWeek {
   readonly kind: WeekKind;
+  /** Whether a chart shades it. */
+  readonly easy: boolean;
+  /** How many of the squad jump in the week. */
+  readonly jumping: number;
+  /** No more than half of it: the numbers of so few aren't the squad's. */
+  readonly few: boolean;
   /** Planned jumps of the week, or those done where it is over. */
   readonly contacts: number;
   /** In the fullest session; absent where the week is over, of which only the sum is known. */
@@ -108,7 +115,7 @@ interface Member {
   readonly weeks: readonly AthleteWeek[];
 }
 
-interface AthleteWeek extends Omit<PanelWeek, 'closed'> {
+interface AthleteWeek extends Omit<PanelWeek, 'closed' | 'easy' | 'jumping' | 'few'> {
   readonly phase: PhaseId;
 }
 
@@ -144,6 +151,7 @@ function panelOf(plan: Plan, squad: string, members: readonly Member[], weeks: r
   const title = `${squad === '' ? '' : `${squad}, `}${people.length} ${people.length === 1 ? 'athlete' : 'athletes'}`;
   return {
     title,
+    athletes: people.length,
     phases: phasesOf(columns),
     weeks: columns.map((column, index) => ({
       ...middleNumbers(column),
@@ -152,14 +160,24 @@ function panelOf(plan: Plan, squad: string, members: readonly Member[], weeks: r
   };
 }
 
-const NOTHING = { kind: 'empty', contacts: 0, aSession: 0, most: 0, all: 0 } as const;
+const NOTHING = {
+  kind: 'empty',
+  easy: false,
+  contacts: 0,
+  aSession: 0,
+  most: 0,
+  all: 0,
+  jumping: 0,
+  few: false,
+} as const;
 
 /** Numbers and kind of one athlete whose week is written, who jumps in it and has the kind that most have. */
 function middleNumbers(weeks: readonly AthleteWeek[]): Omit<PanelWeek, 'closed'> {
   const middle = middleWeek(weeks.filter(({ barred }) => !barred));
   if (middle === undefined) return { ...NOTHING, barred: weeks.length > 0 };
   const { phase: _, ...numbers } = middle;
-  return numbers;
+  const jumping = weeks.filter(({ contacts, barred }) => contacts > 0 && !barred).length;
+  return { ...numbers, easy: isEasy(numbers.kind), jumping, few: jumping > 0 && 2 * jumping <= weeks.length };
 }
 
 /** Whether a closure takes all places from all of them, all week. */

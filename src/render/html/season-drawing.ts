@@ -3,7 +3,7 @@
 
 import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
-import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
+import type { ChartPanel, SeasonChart } from '../../report/season-chart.ts';
 import { bold, centred, LARGE, LEFT, round, SMALL, text, USUAL, weeksAcross } from './drawing-parts.ts';
 import type { Across } from './drawing-parts.ts';
 import { h } from './element.ts';
@@ -19,7 +19,6 @@ const PANEL_GAP = 3;
 const PHASES = 6.6;
 /** From here on numbers of three digits stand upright in a week's width. */
 const WIDE_WEEK = 7.4;
-const EASY_KINDS: ReadonlySet<PanelWeek['kind']> = new Set(['deload', 'taper', 'transition']);
 
 /** The chart of all its panels. */
 export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize): Element {
@@ -100,8 +99,8 @@ function panelTitle(title: string, top: number): readonly Element[] {
 }
 
 function easyWeeks(panel: ChartPanel, across: Across, top: number, bottom: number): readonly (Element | null)[] {
-  return panel.weeks.map(({ kind }, index) =>
-    EASY_KINDS.has(kind)
+  return panel.weeks.map(({ easy }, index) =>
+    easy
       ? h(
           'g',
           {},
@@ -112,9 +111,7 @@ function easyWeeks(panel: ChartPanel, across: Across, top: number, bottom: numbe
             height: round(bottom - top + USUAL + 0.6),
             fill: '#ddd',
           }),
-          across.width < WIDE_WEEK
-            ? null
-            : text(across.middle(index), top - 0.6, SMALL, kind === 'empty' ? '–' : 'easy', centred),
+          across.width < WIDE_WEEK ? null : text(across.middle(index), top - 0.6, SMALL, 'easy', centred),
         )
       : null,
   );
@@ -171,10 +168,10 @@ function inTwo(words: string): readonly (readonly string[])[] {
 /** Where a number that stands upright begins, below the line. */
 const BELOW = 5.6;
 
-/** The number under a bar is the fullest session of the week; what is over has none. */
+/** The number under a bar is the fullest session of the week; what is over has none. Dotted where few of the squad jump. */
 function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {
   const width = round(across.width * 0.72);
-  return weeks.map(({ contacts, aSession }, index) => {
+  return weeks.map(({ contacts, aSession, few }, index) => {
     if (contacts === 0) return null;
     const x = round(across.middle(index) - width / 2);
     const top = y(contacts);
@@ -187,7 +184,8 @@ function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => numbe
               transform: `rotate(-90 ${round(middle + 1.1)} ${round(y(0) + BELOW)})`,
             })
           : text(middle, y(0) + SMALL, SMALL, aSession, { ...centred, ...bold });
-    return h('g', {}, h('rect', { x, y: top, width, height: round(y(0) - top), class: 'outline white heavy' }), label);
+    const bar = { x, y: top, width, height: round(y(0) - top), class: 'outline white heavy' };
+    return h('g', {}, h('rect', few ? { ...bar, 'stroke-dasharray': '0.7 1.1' } : bar), label);
   });
 }
 

@@ -74,11 +74,13 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       ' match · ',
       h('b', {}, 'T'),
       ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
-        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
+        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
       CAUTIONS.join(' '),
     ),
   );
 }
+
+const hasFew = ({ panels }: SeasonChart): boolean => panels.some(({ weeks }) => weeks.some(({ few }) => few));
 
 const hasBarred = ({ panels }: SeasonChart): boolean => panels.some(({ weeks }) => weeks.some(({ barred }) => barred));
 
@@ -127,6 +129,12 @@ function list(title: string, lines: readonly string[]): Element {
   );
 }
 
+/** `easy`, with how many jump where some of the squad don't. */
+function kindOf({ barred, kind, jumping }: PanelWeek, athletes: number): string {
+  if (barred) return LEFT_OUT;
+  return `${KIND_WORDS[kind]}${jumping === 0 || jumping === athletes ? '' : `, ${jumping} of ${athletes} jump`}`;
+}
+
 const KIND_WORDS: Readonly<Record<PanelWeek['kind'], string>> = {
   load: 'build',
   deload: 'easy',
@@ -159,7 +167,7 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
         const at = chart.weeks[index];
         const cells = [
           `${at?.date ?? ''} ${at?.month ?? ''}`,
-          week.barred ? LEFT_OUT : KIND_WORDS[week.kind],
+          kindOf(week, panel.athletes),
           week.contacts,
           week.aSession ?? '',
           week.most,

@@ -47,8 +47,39 @@ it('draws a week as that of the athlete whose jumps it shows', () => {
   };
   expect(shown([95, 'load'], [90, 'deload'])).toEqual([90, 'deload', 91]);
   expect(shown([95, 'deload'], [90, 'load'])).toEqual([90, 'load', 91]);
+  // Of as many jumps nothing is said of all that holds for one.
+  expect(shown([95, 'deload'], [95, 'load'])).toEqual([95, 'load', 96]);
   // Two beginners build with few jumps, two build with many: the easy week in their midst is nobody's but its own.
   expect(shown([60, 'load'], [62, 'load'], [110, 'deload'], [180, 'load'], [190, 'load'])).toEqual([62, 'load', 63]);
+});
+
+it('tells weeks in which no more than half of the squad jump', () => {
+  const squad = (...members: readonly (readonly Member[])[]): readonly BuiltAthlete[] =>
+    members.map((weeks) =>
+      builtAthlete(weeks.map(([contacts, kind], at) => week(at + 1, [], { contacts, kind, mostContacts: contacts }))),
+    );
+  const people = squad(
+    [
+      [160, 'load'],
+      [90, 'deload'],
+    ],
+    [
+      [0, 'empty'],
+      [90, 'deload'],
+    ],
+  );
+  const chart = createSeasonChart(madeBuild(people), { who: { kind: 'everybody' } });
+  for (const one of people) chart.add(one);
+  const made = chart.finish();
+  expect(made.panels[0]?.weeks.slice(0, 2).map(({ jumping, few, easy }) => [jumping, few, easy])).toEqual([
+    [1, true, false],
+    [2, false, true],
+  ]);
+  const pages = [...seasonPages(made, 'a4')].map(piece).join('');
+  expect(pages.match(/stroke-dasharray="0\.7 1\.1"/gu)).toHaveLength(1);
+  expect(pages).toContain('dotted where no more than half of the squad jump');
+  expect(pages).toContain('<td>build, 1 of 2 jump</td>');
+  expect(pages).toContain('<td>easy</td>');
 });
 
 describe('a week that an error keeps from being written', () => {
