@@ -90,7 +90,7 @@ export const PHASES: readonly PhaseRow[] = [
   },
   {
     id: 'sharpening',
-    words: 'Get sharp for the last matches',
+    words: 'Get sharp for the last competitions',
     goalShare: 60,
     jumpSessions: { beginner: 1, intermediate: 2, advanced: 2 },
     liftSessions: 1,

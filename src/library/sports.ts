@@ -9,6 +9,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'volleyball',
     name: 'Volleyball',
+    contest: 'match',
     directions: { vertical: 65, horizontal: 15, lateral: 20 },
     practiceJumps: 80,
     mark: 'C',
@@ -17,6 +18,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'beach-volleyball',
     name: 'Beach volleyball',
+    contest: 'match',
     directions: { vertical: 70, horizontal: 15, lateral: 15 },
     practiceJumps: 80,
     mark: 'C',
@@ -25,6 +27,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'basketball',
     name: 'Basketball',
+    contest: 'match',
     directions: { vertical: 50, horizontal: 25, lateral: 25 },
     practiceJumps: 60,
     mark: 'C',
@@ -33,6 +36,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'handball',
     name: 'Handball',
+    contest: 'match',
     directions: { vertical: 45, horizontal: 30, lateral: 25 },
     practiceJumps: 50,
     mark: 'C',
@@ -41,6 +45,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'netball',
     name: 'Netball',
+    contest: 'match',
     directions: { vertical: 50, horizontal: 25, lateral: 25 },
     practiceJumps: 50,
     mark: 'C',
@@ -49,6 +54,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'badminton',
     name: 'Badminton',
+    contest: 'match',
     directions: { vertical: 40, horizontal: 30, lateral: 30 },
     practiceJumps: 50,
     mark: 'C',
@@ -57,6 +63,7 @@ export const SPORTS: readonly SportProfile[] = [
   {
     id: 'football',
     name: 'Football',
+    contest: 'match',
     directions: { vertical: 35, horizontal: 35, lateral: 30 },
     practiceJumps: 20,
     mark: 'C',
@@ -121,6 +128,11 @@ export const SPORTS: readonly SportProfile[] = [
 ];
 
 const BY_ID: ReadonlyMap<string, SportProfile> = new Map(SPORTS.map((sport) => [sport.id, sport]));
+
+/** What people compete in is called, one and several; what isn't played in matches has competitions. */
+export function contestWords(sport: string): readonly [one: string, many: string] {
+  return findSport(sport)?.contest === 'match' ? ['match', 'matches'] : ['competition', 'competitions'];
+}
 
 /** The profile of an id a person wrote, if there is one. */
 export function findSport(id: string): SportProfile | undefined {

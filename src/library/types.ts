@@ -258,6 +258,8 @@ export interface SportProfile {
   readonly directions?: DirectionShares;
   /** Usual jumps in one practice, printed when a plan names a sport but no practice. */
   readonly practiceJumps?: number;
+  /** What it competes in; absent: competitions. */
+  readonly contest?: 'match';
   readonly mark: Mark;
   readonly basis: readonly string[];
 }

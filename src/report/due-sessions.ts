@@ -53,7 +53,14 @@ function otherJumping({ athlete, days }: BuiltAthlete): readonly DueSession[] {
         : [{ ...one, kind: 'practice' as const, contacts: practiceJumps, where: 'practice' }]),
       ...(competition === undefined
         ? []
-        : [{ ...one, kind: 'match' as const, contacts: matchJumps, where: `match: ${competition.name}` }]),
+        : [
+            {
+              ...one,
+              kind: 'match' as const,
+              contacts: matchJumps,
+              where: `match: ${competition.name}`,
+            },
+          ]),
       ...(test === undefined
         ? []
         : [{ ...one, kind: 'test' as const, contacts: testContacts, where: `test: ${test.what.join(', ')}` }]),

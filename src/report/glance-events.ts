@@ -2,6 +2,7 @@
 // one cell a week, empty where nothing falls.
 
 import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
+import { contestWords } from '../library/sports.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import type { Day } from '../util/days.ts';
 import { shortWeekdayName } from './calendar-words.ts';
@@ -46,7 +47,7 @@ function eventRows(plan: Plan, athlete: Athlete, weeks: Weeks): readonly EventRo
   const matches = competitions.filter(({ prepare }) => prepare !== 'peak');
   const rows: readonly (readonly [string, readonly DayRange[], Words])[] = [
     ['peak', peaks.map(({ range }) => range), firstDay],
-    ['matches', matches.map(({ range }) => range), firstDay],
+    [contestWords(plan.season.sport)[1], matches.map(({ range }) => range), firstDay],
     ['tests', tests.map(({ day }) => ({ from: day, until: day })), firstDay],
     ['closed', closures.map(({ range }) => range), closedDays],
   ];

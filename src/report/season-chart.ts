@@ -3,6 +3,7 @@
 // and by anybody who passes: reasons are left out.
 
 import type { Build, BuildWeek, BuiltAthlete, BuiltWeek } from '../build/types.ts';
+import { contestWords } from '../library/sports.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
 import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
@@ -61,6 +62,8 @@ export interface PanelWeek {
 export interface SeasonChart {
   readonly title: string;
   readonly mark: string;
+  /** `match`, `matches`: what the sport competes in. */
+  readonly contest: readonly [one: string, many: string];
   readonly weeks: readonly ChartWeek[];
   readonly panels: readonly ChartPanel[];
   /** `Sat 24 Apr: County cup final`, the peaks. */
@@ -93,6 +96,7 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
     finish: () => ({
       title: plan.season.title,
       mark: build.mark,
+      contest: contestWords(plan.season.sport),
       weeks: weeks.map(({ week, starts }) => chartWeek(plan, week, starts)),
       panels: [...bySquad]
         .toSorted(([a], [b]) => (a < b ? -1 : 1))

@@ -28,7 +28,7 @@ export function seasonDrawing(chart: SeasonChart, { width, height }: DrawingSize
     'svg',
     { class: 'drawing', viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-labelledby': 'chart-title' },
     h('title', { id: 'chart-title' }, `${chart.title}: the table below says the same`),
-    header(chart.weeks, across),
+    header(chart, across),
     chart.panels.map((panel, index) =>
       panelDrawing(panel, across, {
         top: HEADER + index * panelHeight,

@@ -6,6 +6,7 @@ import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-cha
 import { LEFT_OUT } from '../../report/week-words.ts';
 import { h } from './element.ts';
 import type { Element } from './element.ts';
+import { contestLetter } from './season-header.ts';
 import { printable } from './paper.ts';
 import type { Paper } from './paper.ts';
 import { BARRED, seasonDrawing } from './season-drawing.ts';
@@ -60,6 +61,7 @@ function cutPanel(panel: ChartPanel, { from, until }: Slice): ChartPanel {
 }
 
 function chartPage(chart: SeasonChart, size: { readonly width: number; readonly height: number }): Element {
+  const [one, many] = chart.contest;
   return h(
     'section',
     { class: 'chart' },
@@ -70,11 +72,11 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       { class: 'key' },
       h('b', {}, 'P'),
       ` peak${chart.peaks.length === 0 ? '' : ` (${chart.peaks.join('; ')})`} · `,
-      h('b', {}, 'M'),
-      ' match · ',
+      h('b', {}, contestLetter(chart)),
+      ` ${one} · `,
       h('b', {}, 'T'),
       ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
-        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and matches. `,
+        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and ${many}. `,
       CAUTIONS.join(' '),
     ),
   );
@@ -172,7 +174,10 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
           week.aSession ?? '',
           week.most,
           week.all,
-          [...(at?.events ?? []), ...(week.closed ? ['closed'] : [])].join(', '),
+          [
+            ...(at?.events ?? []).map((event) => (event === 'match' ? chart.contest[0] : event)),
+            ...(week.closed ? ['closed'] : []),
+          ].join(', '),
         ];
         return h(
           'tr',

@@ -16,7 +16,7 @@ export const LOAD_NOTES = {
     'Planned is what the sheets of that week had on its first day, by the plan as it is written now; ? where no session is on record, none where none was to be.',
   groups: 'Contacts of those who have something on record, and the mean of their efforts.',
   jumps:
-    'All jumps: sessions, practice, matches and tests; of what is not on record as planned, and ~ where a whole week is missing.',
+    'All jumps: sessions, practice, competitions and tests; of what is not on record as planned, and ~ where a whole week is missing.',
   ratio: `Ratio: last week by the mean of the ${REVIEW.weeks} weeks with it. It describes and warns of nothing, as no zone of it is known to be safe: ${sourced('R8')}.`,
   load:
     'Load: effort x minutes. Monotony: mean of the seven days by their sample standard deviation (the paper leaves open which one it means), rest as 0; ' +

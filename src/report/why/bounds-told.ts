@@ -62,7 +62,7 @@ const WORDS: Readonly<Record<BoundRule, (params: Params) => string>> = {
   'taper-cut': easy,
   hold: easy,
   'return-ramp': ({ adapted, percent }) => `${percent} % of ${adapted}, a step of the way back`,
-  budget: ({ jumps, other }) => `${jumps} jumps of every kind, less ${other} in practice, matches and tests`,
+  budget: ({ jumps, other }) => `${jumps} jumps of every kind, less ${other} in practice, competitions and tests`,
   'pain-hold': ({ adapted }) =>
     adapted === undefined
       ? 'no jumps after pain like this, until a later morning is better'

@@ -53,7 +53,7 @@ const CUT: Readonly<Record<string, string>> = {
 
 const NEXT: Readonly<Record<string, string>> = {
   session: 'the next jump session is',
-  match: 'a match is',
+  match: 'a competition is',
   'hard-day': 'many other jumps come',
 };
 

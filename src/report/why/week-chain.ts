@@ -70,7 +70,7 @@ const BARRED: Readonly<Record<string, string>> = {
   test: 'a test day',
   'rest-pin': 'rest set by the coach',
   'lifts-only': 'slots for lifts only',
-  congested: 'match days crowd together',
+  congested: 'competition days crowd together',
   limit: 'a limit stops jumps',
   'no-slot': 'no slot',
 };
@@ -225,6 +225,6 @@ const FEWER: Readonly<Record<string, (params: Params) => string>> = {
 
 function liftBy(by: string): string {
   if (by === 'programme') return 'written by hand';
-  if (by === 'congested-week') return 'short ones, as match days crowd together';
+  if (by === 'congested-week') return 'short ones, as competition days crowd together';
   return by === 'strength-always' ? 'strength never leaves' : `as ${by} asks for`;
 }

@@ -8,7 +8,8 @@ import { seasonPages } from '../../../src/render/html/season.ts';
 import type { PhaseId, WeekKind } from '../../../src/library/types.ts';
 import { createSeasonChart } from '../../../src/report/season-chart.ts';
 import type { PanelWeek } from '../../../src/report/season-chart.ts';
-import { EVERYBODY, slot } from '../schedule/make-plan.ts';
+import { createEvents } from '../../../src/report/glance-events.ts';
+import { EVERYBODY, peak, slot } from '../schedule/make-plan.ts';
 import { athlete, builtAthlete, day, HERE, madeBuild, madePlan, week } from './made-build.ts';
 
 it('gives a week that is over its jumps, and no session that nobody planned', () => {
@@ -157,4 +158,26 @@ it('names nobody as away who is so before or after the season', () => {
   };
   expect(told('2026-12-01', '2027-01-03')).toEqual([]);
   expect(told('2026-12-01', '2027-01-04')).toEqual(['4 Jan: works (everybody)', expect.stringMatching(/: 4 Jan$/u)]);
+});
+
+it.each([
+  ['handball', ['match', 'matches'], 'M'],
+  ['long-jump', ['competition', 'competitions'], 'C'],
+  ['general', ['competition', 'competitions'], 'C'],
+] as const)('speaks of what %s competes in', (sport, contest, letter) => {
+  const planned = madePlan();
+  const league = peak('2027-01-09', { name: 'Round', prepare: 'through' });
+  const built = builtAthlete([week(1, [])]);
+  const build = madeBuild([built], { ...planned, competitions: [league], season: { ...planned.season, sport } });
+  const maker = createSeasonChart(build, { who: { kind: 'everybody' } });
+  maker.add(built);
+  const chart = maker.finish();
+  expect(chart.contest).toEqual(contest);
+  const pages = [...seasonPages(chart, 'a4')].map(piece).join('');
+  expect(pages).toContain(`<b>${letter}</b> ${contest[0]} · `);
+  expect(pages).toContain(`>${contest[1]}</text>`);
+  expect(pages).toContain(`>${letter}</text>`);
+  expect(pages).toContain(`<td>${contest[0]}</td>`);
+  const weeks = [{ starts: day('2027-01-04') }];
+  expect(createEvents(build.plan, weeks)(built.athlete).map(({ label }) => label)).toEqual([contest[1]]);
 });
