@@ -215,6 +215,35 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
     },
   );
 
+  /** What is cut off on a phone: text out of its cell, and, of what isn't as wide as a board, out of the screen. */
+  const cutOnPhone = async (): Promise<readonly string[]> =>
+    await tab.evaluate(() => {
+      const cells = [...document.querySelectorAll('.timetable td, .timetable th, .card h2, .card header p')];
+      const cut = cells.filter((one) => one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0);
+      const wide = document.querySelector('.timetable, .drawing') === null;
+      const edge = document.documentElement.clientWidth + 1;
+      const outside = [...document.querySelectorAll('.card *, .lists > *, .decisions *')].filter(
+        (one) => wide && one.getBoundingClientRect().right > edge,
+      );
+      const [title, drawing] = [document.querySelector('.chart h2'), document.querySelector('.drawing')];
+      const covered = (title?.getBoundingClientRect().bottom ?? 0) > (drawing?.getBoundingClientRect().top ?? Infinity);
+      return [...cut, ...outside, ...(covered && title !== null ? [title] : [])].map((one) =>
+        one.textContent.slice(0, 40),
+      );
+    });
+
+  test.each(everyPage.filter(({ path }) => !path.startsWith('weeks/')))(
+    '$name/$path is read on a phone',
+    { timeout: 3 * MINUTES },
+    async ({ name, path }) => {
+      await tab.setViewportSize({ width: 390, height: 800 });
+      await open(name, path, 'screen');
+      const cut = await cutOnPhone();
+      await tab.setViewportSize({ width: 1280, height: 720 });
+      expect(cut).toEqual([]);
+    },
+  );
+
   const inGrey = everyPage.filter(({ name, path }) => name !== 'youth-group' && !path.startsWith('athletes/'));
 
   // 7 : 1 is what WCAG 2.2 asks for text in success criterion 1.4.6, its highest level.

@@ -42,6 +42,10 @@ const HEAD_COUNT = 40;
 /** Grown, so that names stand in full and are as long as they can be. */
 const GROWN: Pick<Athlete, 'born'> = { born: { earliest: day('1999-05-01'), latest: day('1999-05-01') } };
 
+/** More than a line of a wall chart has room for. */
+const LONG_TITLE =
+  'A season of <hard> cases, with a title that takes more than the one line which a sheet of paper has for it in large type';
+
 const LIMITED_ONE_IN = 3;
 /** More than a card has room for in one line. */
 const LIMITS: Athlete['limits'] = [
@@ -153,7 +157,7 @@ function others(): readonly BuiltAthlete[] {
 export function stressBuild(units: 'metric' | 'imperial'): Build {
   const people = [...Array.from({ length: HEAD_COUNT }, (_, index) => person(index)), ...others()];
   const planned = madePlan();
-  return madeBuild(people, { ...planned, season: { ...planned.season, title: 'A season of <hard> cases', units } });
+  return madeBuild(people, { ...planned, season: { ...planned.season, title: LONG_TITLE, units } });
 }
 
 export const emptyBuild = (): Build => madeBuild([]);

@@ -9,6 +9,7 @@ import type { Element } from './element.ts';
 import { contestLetter } from './season-header.ts';
 import { printable } from './paper.ts';
 import type { Paper } from './paper.ts';
+import { textWidth } from './text-width.ts';
 import { BARRED, seasonDrawing } from './season-drawing.ts';
 
 const MOST_WEEKS = 40;
@@ -16,6 +17,9 @@ const MOST_PANELS = 3;
 /** Of a page, above and below the drawing. */
 const HEAD = 11;
 const KEY = 17;
+const TITLE = { points: 20, bold: true } as const;
+/** The build's mark beside it. */
+const MARK = 30;
 
 /** The pages of the chart, then one of lists. */
 export function* seasonPages(chart: SeasonChart, paper: Paper): Iterable<Element> {
@@ -60,12 +64,20 @@ function cutPanel(panel: ChartPanel, { from, until }: Slice): ChartPanel {
   return { ...panel, phases, weeks: panel.weeks.slice(from, until) };
 }
 
+/** Whether a title takes more than its line; two of a smaller type are as high. */
+const isLong = ({ title }: SeasonChart, width: number): boolean => textWidth(title, TITLE) > width - MARK;
+
 function chartPage(chart: SeasonChart, size: { readonly width: number; readonly height: number }): Element {
   const [one, many] = chart.contest;
   return h(
     'section',
     { class: 'chart' },
-    h('h2', {}, chart.title, h('span', { class: 'small' }, ` sheet ${chart.mark}`)),
+    h(
+      'h2',
+      isLong(chart, size.width) ? { class: 'long' } : {},
+      chart.title,
+      h('span', { class: 'small' }, ` sheet ${chart.mark}`),
+    ),
     seasonDrawing(chart, size),
     h(
       'p',

@@ -58,10 +58,13 @@ bdi { unicode-bidi: isolate; }
 .group { white-space: nowrap; font-weight: bold; text-transform: uppercase; letter-spacing: 0.02em; }
 .small { font-size: 9pt; }
 @media screen { main { padding: 6mm 0; } .sheet { margin-bottom: 8mm; } }
-@media screen and (max-width: 230mm) { main { width: auto; padding: 4mm; } }
+${narrow('main { width: auto; padding: 4mm; }')}
 @media print { .unseen, .on-screen { display: none; } }
 `;
 }
+
+/** On a screen that isn't as wide as a sheet, as a phone's. */
+const narrow = (rules: string): string => `@media screen and (max-width: 230mm) {\n${rules}\n}`;
 
 function cardRules(paper: Paper): string {
   const m = CARD_MEASURES;
@@ -110,6 +113,15 @@ ${boxColumns.join('\n')}
 .room i { flex: 1; max-height: 9mm; border-bottom: 1px solid #777; }
 .card footer { min-height: ${mm(m.footer)}; border-top: 1px solid #000; padding-top: 0.8mm; font-size: 9pt; line-height: 3.7mm; }
 .card footer .stop { font-weight: bold; }
+${narrow(`.card { min-height: 0; }
+.card header { flex-wrap: wrap; }
+.card h2 { line-height: 1.2; }
+.card .mark { margin-left: 0; }
+.card .intent, .card .columns { display: block; }
+.card .columns > div + div { margin-top: ${mm(m.sessionGap)}; }
+.lines .what { width: auto; }
+.card .ask { flex-wrap: wrap; height: auto; }
+.card .room { display: none; }`)}
 `;
 }
 
@@ -172,6 +184,12 @@ ${SHARES.map((share) => `.share-${10 * share} > .reminders { flex: ${share}; }`)
 .elsewhere { font-size: 10pt; font-weight: bold; line-height: ${mm(m.cueLine)}; margin-top: ${mm(m.gap)}; }
 .board > footer { border-top: 1px solid #000; line-height: ${mm(m.smallLine)}; padding-top: 0.6mm; margin-top: ${mm(m.gap)}; }
 .beside > footer { margin-top: 0; }
+${narrow(`.board { zoom: 1; }
+.beside, .across, .bars, .across > .reminders { display: block; }
+.timetable { min-width: 190mm; }
+.timetable .minutes { position: sticky; left: 0; background: #fff; width: 22mm; }
+.listed .lists { columns: 1; }
+.bars .stations > ul { grid-template-columns: 1fr; }`)}
 `;
 }
 
@@ -179,6 +197,7 @@ const SEASON_RULES = `
 .chart { break-after: page; }
 .chart h2 .small { margin-left: 3mm; font-weight: normal; }
 .chart h2 { font-size: 20pt; line-height: 9mm; height: 10mm; }
+.chart h2.long { font-size: 11pt; line-height: 5mm; overflow: hidden; }
 .drawing { display: block; width: 100%; font-family: inherit; }
 .outline { fill: none; stroke: #000; stroke-width: 0.3; }
 .outline.heavy { stroke-width: 0.7; }
@@ -192,6 +211,9 @@ const SEASON_RULES = `
 .numbers { margin-top: 4mm; width: 100%; break-inside: avoid; }
 .numbers th, .numbers td { border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
 .numbers tr { break-inside: avoid; }
+${narrow(`.chart h2 { height: auto; line-height: 1.2; }
+.drawing { width: 240mm; }
+.side-by-side { columns: 1; }`)}
 `;
 
 const REVIEW_RULES = `
@@ -213,6 +235,7 @@ h2 { font-size: 12pt; line-height: 6mm; margin-top: 3mm; border-bottom: 2px soli
 .plain tr, li, .note { break-inside: avoid; }
 .note { font-size: 9pt; line-height: 3.7mm; margin-top: 0.8mm; }
 footer { margin-top: 4mm; border-top: 1px solid #000; padding-top: 1mm; }
+${narrow('.plain .who, .plain .line { width: auto; }')}
 `;
 
 const LIST_RULES = `
