@@ -24,11 +24,13 @@ export const shortWeekdayName = (day: Day): string => weekdayName(day).slice(0, 
 /** The day of the month, from 1. */
 export const dayOfMonth = (day: Day): number => calendarDateOf(day).day;
 
+export const yearOf = (day: Day): number => calendarDateOf(day).year;
+
 /** `4 Jan`. */
 export const dateWords = (day: Day): string => `${dayOfMonth(day)} ${shortMonthName(day)}`;
 
 /** `4 Jan 2027`. */
-export const dateWithYear = (day: Day): string => `${dateWords(day)} ${calendarDateOf(day).year}`;
+export const dateWithYear = (day: Day): string => `${dateWords(day)} ${yearOf(day)}`;
 
 /** `Mon 4 Jan`. */
 export const dayWords = (day: Day): string => `${shortWeekdayName(day)} ${dateWords(day)}`;

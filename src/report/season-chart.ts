@@ -7,7 +7,7 @@ import { contestWords } from '../library/sports.ts';
 import type { PhaseId, WeekKind } from '../library/types.ts';
 import { appliesTo, overlap, weekFrom } from '../plan/applies.ts';
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
-import { dayOfMonth, shortMonthName } from './calendar-words.ts';
+import { dayOfMonth, shortMonthName, yearOf } from './calendar-words.ts';
 import { rangeWords } from './card.ts';
 import { decisionsOf, rangeInSeason, waiversOf, whoWords } from './decision-words.ts';
 import type { Decision, NameOf } from './decision-words.ts';
@@ -21,6 +21,7 @@ export interface ChartWeek {
   /** Day of the month the week starts on. */
   readonly date: number;
   readonly month: string;
+  readonly year: number;
   readonly events: readonly ChartEvent[];
 }
 
@@ -66,7 +67,7 @@ export interface SeasonChart {
   readonly contest: readonly [one: string, many: string];
   readonly weeks: readonly ChartWeek[];
   readonly panels: readonly ChartPanel[];
-  /** `Sat 24 Apr: County cup final`, the peaks. */
+  /** `Sat 24 Apr: County cup final`, the peaks; with the year where the season has days of two. */
   readonly peaks: readonly string[];
   readonly notWithUs: readonly string[];
   readonly decisions: readonly Omit<Decision, 'because'>[];
@@ -81,6 +82,7 @@ export interface ChartMaker {
 /** Takes the athletes one by one; a panel for each squad. */
 export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, selection: Selection): ChartMaker {
   const { plan } = build;
+  const hasYears = yearOf(plan.season.starts) !== yearOf(plan.season.ends);
   const weeks = build.weeks.filter((week) => selectsWeek(selection, week));
   const names = createSheetNames(plan);
   const nameOf: NameOf = (athlete) => names.on(athlete, plan.season.starts);
@@ -103,7 +105,7 @@ export function createSeasonChart(build: Pick<Build, 'plan' | 'mark' | 'weeks'>,
         .map(([squad, members]) => panelOf(plan, squad, members, weeks)),
       peaks: plan.competitions
         .filter(({ prepare }) => prepare === 'peak')
-        .map(({ name, range }) => `${rangeWords(range)}: ${name}`),
+        .map(({ name, range }) => `${rangeWords(range)}${hasYears ? ` ${yearOf(range.from)}` : ''}: ${name}`),
       notWithUs: notWithUs(plan),
       decisions: decisionsOf(plan, nameOf).map(withoutReason),
       waivers: waiversOf(plan, nameOf).map(withoutReason),
@@ -145,6 +147,7 @@ function chartWeek(plan: Plan, week: number, starts: number): ChartWeek {
     week,
     date: dayOfMonth(starts),
     month: shortMonthName(starts),
+    year: yearOf(starts),
     events: events.filter(([, is]) => is).map(([event]) => event),
   };
 }

@@ -166,7 +166,7 @@ function inTwo(words: string): readonly (readonly string[])[] {
 }
 
 /** Where a number that stands upright begins, below the line. */
-const BELOW = 5.6;
+const BELOW = 6.4;
 
 /** The number under a bar is the fullest session of the week; what is over has none. Dotted where few of the squad jump. */
 function bars({ weeks }: ChartPanel, across: Across, y: (value: number) => number): readonly (Element | null)[] {

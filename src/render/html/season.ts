@@ -5,21 +5,25 @@ import { CAUTIONS } from '../../report/cautions.ts';
 import type { ChartPanel, PanelWeek, SeasonChart } from '../../report/season-chart.ts';
 import { LEFT_OUT } from '../../report/week-words.ts';
 import { h } from './element.ts';
-import type { Element } from './element.ts';
+import type { Content, Element } from './element.ts';
 import { contestLetter } from './season-header.ts';
 import { printable } from './paper.ts';
 import type { Paper } from './paper.ts';
-import { textWidth } from './text-width.ts';
+import { linesNeeded, textWidth } from './text-width.ts';
 import { BARRED, seasonDrawing } from './season-drawing.ts';
 
 const MOST_WEEKS = 40;
 const MOST_PANELS = 3;
+/** Rows that fit a page; a longer table begins where there is room. */
+const MOST_ROWS = 28;
 /** Of a page, above and below the drawing. */
 const HEAD = 11;
 const KEY = 17;
+const KEY_LINES = 4;
+const KEY_TYPE = { points: 9 } as const;
 const TITLE = { points: 20, bold: true } as const;
-/** The build's mark beside it. */
-const MARK = 30;
+/** The weeks and the build's mark beside it. */
+const MARK = 85;
 
 /** The pages of the chart, then one of lists. */
 export function* seasonPages(chart: SeasonChart, paper: Paper): Iterable<Element> {
@@ -64,11 +68,17 @@ function cutPanel(panel: ChartPanel, { from, until }: Slice): ChartPanel {
   return { ...panel, phases, weeks: panel.weeks.slice(from, until) };
 }
 
+/** `weeks of 4 Jan 2027 to 30 Aug 2027, `. */
+function weeksWords({ weeks }: SeasonChart): string {
+  const [first, last] = [weeks[0], weeks.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  return `weeks of ${[first, last].map(({ date, month, year }) => `${date} ${month} ${year}`).join(' to ')}, `;
+}
+
 /** Whether a title takes more than its line; two of a smaller type are as high. */
 const isLong = ({ title }: SeasonChart, width: number): boolean => textWidth(title, TITLE) > width - MARK;
 
 function chartPage(chart: SeasonChart, size: { readonly width: number; readonly height: number }): Element {
-  const [one, many] = chart.contest;
   return h(
     'section',
     { class: 'chart' },
@@ -76,23 +86,39 @@ function chartPage(chart: SeasonChart, size: { readonly width: number; readonly 
       'h2',
       isLong(chart, size.width) ? { class: 'long' } : {},
       chart.title,
-      h('span', { class: 'small' }, ` sheet ${chart.mark}`),
+      h('span', { class: 'small' }, ` ${weeksWords(chart)}sheet ${chart.mark}`),
     ),
     seasonDrawing(chart, size),
-    h(
-      'p',
-      { class: 'key' },
-      h('b', {}, 'P'),
-      ` peak${chart.peaks.length === 0 ? '' : ` (${chart.peaks.join('; ')})`} · `,
-      h('b', {}, contestLetter(chart)),
-      ` ${one} · `,
-      h('b', {}, 'T'),
-      ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. Bars: planned jumps a week of the middle athlete (of two the lower) ` +
-        `of those who jump and have the kind of week that most have; the fullest session below${isUnderWay(chart) ? '; without one, what was done' : ''}${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. Broken line: the most that is safe. Dots: all jumps, with practice and ${many}. `,
-      CAUTIONS.join(' '),
-    ),
+    h('p', { class: 'key' }, keyOf(chart, size.width)),
   );
 }
+
+/** What the signs mean. Where all peaks are too many for its lines they stand on the page of lists alone. */
+function keyOf(chart: SeasonChart, width: number): readonly Content[] {
+  const [one, many] = chart.contest;
+  const signs: readonly (readonly [letter: string, words: string])[] = [
+    ['P', ` peak${chart.peaks.length === 0 ? '' : ` (${chart.peaks.join('; ')})`} · `],
+    [contestLetter(chart), ` ${one} · `],
+    [
+      'T',
+      ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. ` +
+        `Bars: planned jumps a week${middleWords(chart)}; the fullest session below` +
+        `${isUnderWay(chart) ? '; without one, what was done' : ''}` +
+        `${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. ` +
+        `Broken line: the most that is safe. Dots: all jumps, with practice and ${many}. ${CAUTIONS.join(' ')}`,
+    ],
+  ];
+  if (chart.peaks.length > 0 && linesNeeded(signs.flat().join(''), width, KEY_TYPE) > KEY_LINES) {
+    return keyOf({ ...chart, peaks: [] }, width);
+  }
+  return signs.flatMap(([letter, words]) => [h('b', {}, letter), words]);
+}
+
+/** Whose jumps the bars are, where a squad has several athletes. */
+const middleWords = ({ panels }: SeasonChart): string =>
+  panels.some(({ athletes }) => athletes > 1)
+    ? ' of the middle athlete (of two the lower) of those who jump and have the kind of week that most have'
+    : '';
 
 const hasFew = ({ panels }: SeasonChart): boolean => panels.some(({ weeks }) => weeks.some(({ few }) => few));
 
@@ -163,8 +189,8 @@ function numbers(chart: SeasonChart, panel: ChartPanel): Element {
   const heads = ['Week', 'Starts', 'Kind', 'Planned', 'A session', 'Most safe', 'All jumps', 'Events'];
   return h(
     'table',
-    { class: 'numbers' },
-    h('caption', {}, `${panel.title}: the middle athlete's jumps`),
+    { class: panel.weeks.length > MOST_ROWS ? 'numbers long' : 'numbers' },
+    h('caption', {}, `${panel.title}: the ${panel.athletes > 1 ? 'middle ' : ''}athlete's jumps`),
     h(
       'thead',
       {},

@@ -209,6 +209,7 @@ const SEASON_RULES = `
 .side-by-side { columns: 3; column-gap: 8mm; }
 .side-by-side > section { break-inside: avoid; }
 .numbers { margin-top: 4mm; width: 100%; break-inside: avoid; }
+.numbers.long { break-inside: auto; }
 .numbers th, .numbers td { border-bottom: 1px solid #777; padding: 0.5mm 3mm 0.5mm 0; }
 .numbers tr { break-inside: avoid; }
 ${narrow(`.chart h2 { height: auto; line-height: 1.2; }

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BuiltAthlete } from '../../../src/build/types.ts';
-import type { Closure } from '../../../src/plan/types.ts';
+import type { Closure, Plan } from '../../../src/plan/types.ts';
 import { piece } from '../../../src/render/html/document.ts';
 import { seasonPages } from '../../../src/render/html/season.ts';
 import type { PhaseId, WeekKind } from '../../../src/library/types.ts';
@@ -180,4 +180,31 @@ it.each([
   expect(pages).toContain(`<td>${contest[0]}</td>`);
   const weeks = [{ starts: day('2027-01-04') }];
   expect(createEvents(build.plan, weeks)(built.athlete).map(({ label }) => label)).toEqual([contest[1]]);
+});
+
+describe('a chart on paper', () => {
+  const pagesWith = (planned: Partial<Plan>, ...people: readonly BuiltAthlete[]): string => {
+    const maker = createSeasonChart(madeBuild(people, madePlan(planned)), { who: { kind: 'everybody' } });
+    for (const one of people) maker.add(one);
+    return [...seasonPages(maker.finish(), 'a4')].map(piece).join('');
+  };
+
+  it('says from when to when it is, and of one athlete nothing of a middle one', () => {
+    const one = builtAthlete([week(1, [])]);
+    expect(pagesWith({}, one)).toContain('weeks of 4 Jan 2027 to 25 Jan 2027, sheet abc1234');
+    expect(pagesWith({}, one)).not.toMatch(/the middle athlete|of two/u);
+    expect(pagesWith({}, one, one)).toContain('middle athlete (of two the lower)');
+  });
+
+  it('leaves peaks that are too many for its key to the list of them, with their years where there are two', () => {
+    const peaks = (count: number): Partial<Plan> => ({
+      competitions: Array.from({ length: count }, (_, at) =>
+        peak(`2027-01-${10 + at}`, { name: `Championship of the northern and western districts ${at}` }),
+      ),
+      season: { ...madePlan().season, ends: day('2028-01-31') },
+    });
+    const told = (count: number): readonly string[] =>
+      pagesWith(peaks(count), builtAthlete([week(1, [])])).match(/Sun 10 Jan 2027: Championship/gu) ?? [];
+    expect([told(2).length, told(12).length]).toEqual([2, 1]);
+  });
 });
