@@ -103,7 +103,7 @@ function keyOf(chart: SeasonChart, width: number): readonly Content[] {
       'T',
       ` tests · grey: easy week · strokes: closed${hasBarred(chart) ? ` · ${BARRED} ${LEFT_OUT}` : ''}. ` +
         `Bars: planned jumps a week${middleWords(chart)}; the fullest session below` +
-        `${isUnderWay(chart) ? '; without one, what was done' : ''}` +
+        (isUnderWay(chart) ? '; without one, what was done' : '') +
         `${hasFew(chart) ? '; dotted where no more than half of the squad jump' : ''}. ` +
         `Broken line: the most that is safe. Dots: all jumps, with practice and ${many}. ${CAUTIONS.join(' ')}`,
     ],
