@@ -3,7 +3,7 @@
 
 import type { Compiled, Standing } from './open-plan.ts';
 import { compileAt } from './open-plan.ts';
-import { settleForRounds } from '../host/engine.ts';
+import { settleForLongRun, settleForRounds } from '../host/engine.ts';
 import { rememberingParse } from '../read/known-texts.ts';
 import { WRONG_COMMAND } from './exit-status.ts';
 import type { ExitStatus } from './exit-status.ts';
@@ -26,7 +26,7 @@ export type Round = (compiled: Compiled, breathe: Watching['breathe']) => Promis
  * wait for.
  */
 export async function watchPlan({ plan, out, standing }: Watched, session: Session, round: Round): Promise<ExitStatus> {
-  settleForRounds();
+  settleForLongRun();
   const folder = folderOf(plan, session);
   const parse = rememberingParse();
   const compiled = (): Compiled => compileAt(plan, session, standing, parse);
@@ -45,6 +45,7 @@ export async function watchPlan({ plan, out, standing }: Watched, session: Sessi
     };
     status = await turn();
     if (status === WRONG_COMMAND) return status;
+    settleForRounds();
     await session.err.write(`footfall: watching ${folder}; Ctrl-C ends it\n`);
     while ((await watching.next()) === 'saved') status = (await turn()) ?? status;
     return status ?? (await refuse(session, NOTHING_BUILT));

@@ -15,14 +15,15 @@ export function settleForLongRun(): void {
   setFlagsFromString('--max-inlined-bytecode-size-cumulative=200');
   setFlagsFromString('--incremental-marking');
   setFlagsFromString('--semi-space-growth-factor=2');
+  // What a squad was compiled with is kept for a while: the less often it is marked as alive the better.
+  setFlagsFromString('--heap-growing-percent=150');
 }
 
 /**
- * As `settleForLongRun`, for who does nearly the same again and again: what is new each time is soon old, so the heap may
- * grow further before all that is alive is marked, and code that pays is found late enough.
+ * For who has done a long run and does a part of it again and again: what pays to be optimised has been by now, and of the
+ * rest each round runs too little.
  */
 export function settleForRounds(): void {
   settleForLongRun();
-  setFlagsFromString('--heap-growing-percent=150');
-  setFlagsFromString('--interrupt-budget=400000');
+  setFlagsFromString('--interrupt-budget=4000000');
 }

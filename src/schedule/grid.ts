@@ -176,47 +176,51 @@ function leastTrained(absences: readonly Absence[]): Trained {
   return absences.some((absence) => absence.trained === 'some') ? 'some' : 'full';
 }
 
+/** All fields of a cell are named, so that all cells have one shape: a season asks them thousands of times. */
 function layDay(facts: Facts, day: Day, weekStarts: Day): DayCell {
   const competition = facts.matchDays.get(day);
   const test = facts.tests.find((one) => one.day === day);
-  const open = openSlots(facts, day, competition);
-  const bar = open.bar ?? barFor(facts, day, weekStarts, open.slots);
+  const slots: Slot[] = [];
+  const bar = openSlots(facts, day, competition, slots) ?? barFor(facts, day, weekStarts, slots);
   return {
     day,
-    slots: open.slots,
+    slots: slots.length === 0 ? NO_SLOTS : slots,
     usable: bar === undefined,
-    ...(bar === undefined ? {} : { barred: bar.why, ...(bar.span === undefined ? {} : { barredBy: bar.span }) }),
+    barred: bar?.why,
+    barredBy: bar?.span,
     practiceJumps: practiceOn(facts, day),
     matchJumps: matchJumpsOn(facts, day),
-    testContacts: facts.tests.reduce((sum, one) => (one.day === day ? sum + one.contacts : sum), 0),
-    ...(competition === undefined ? {} : { competition }),
-    ...(test === undefined ? {} : { test }),
+    testContacts:
+      test === undefined ? 0 : facts.tests.reduce((sum, one) => (one.day === day ? sum + one.contacts : sum), 0),
+    plannedJumps: undefined,
+    competition,
+    test,
   };
 }
 
+const NO_SLOTS: readonly Slot[] = [];
+
 interface Bar {
   readonly why: Barred;
-  readonly span?: Span;
+  readonly span?: Span | undefined;
 }
 
-function openSlots(
-  facts: Facts,
-  day: Day,
-  competition: Competition | undefined,
-): { readonly slots: readonly Slot[]; readonly bar?: Bar } {
-  if (!holds(facts.season, day)) return { slots: [], bar: { why: 'out-of-season' } };
-  if (competition !== undefined) return { slots: [], bar: { why: 'competition', span: competition.span } };
+/** Adds the slots that are open, or gives what bars the day. */
+function openSlots(facts: Facts, day: Day, competition: Competition | undefined, open: Slot[]): Bar | undefined {
+  if (!holds(facts.season, day)) return OUT_OF_SEASON;
+  if (competition !== undefined) return { why: 'competition', span: competition.span };
   const away = facts.athlete.away.find((absence) => holds(absence.range, day));
-  if (away !== undefined) return { slots: [], bar: { why: 'away', span: away.span } };
+  if (away !== undefined) return { why: 'away', span: away.span };
   const due = (facts.slotsByWeekday[weekdayOf(day)] ?? []).filter((slot) => holds(slot.range, day));
-  if (due.length === 0) return { slots: [], bar: { why: 'no-slot' } };
+  if (due.length === 0) return NO_SLOT;
   const closures = facts.closures.filter((closure) => holds(closure.range, day));
-  const slots = due.filter((slot) => !closures.some((closure) => closes(closure, slot)));
+  for (const slot of due) if (!closures.some((closure) => closes(closure, slot))) open.push(slot);
   const closure = closures[0];
-  return slots.length === 0 && closure !== undefined
-    ? { slots, bar: { why: 'closed', span: closure.span } }
-    : { slots };
+  return open.length === 0 && closure !== undefined ? { why: 'closed', span: closure.span } : undefined;
 }
+
+const OUT_OF_SEASON: Bar = { why: 'out-of-season', span: undefined };
+const NO_SLOT: Bar = { why: 'no-slot', span: undefined };
 
 function closes(closure: Closure, slot: Slot): boolean {
   return closure.places === undefined || closure.places.includes(slot.place.id);

@@ -29,16 +29,16 @@ export interface DayCell {
   readonly slots: readonly Slot[];
   readonly usable: boolean;
   /** Set when not usable. */
-  readonly barred?: Barred;
+  readonly barred?: Barred | undefined;
   /** The line of the plan that bars it, where one does. */
-  readonly barredBy?: Span;
+  readonly barredBy?: Span | undefined;
   readonly practiceJumps: number;
   readonly matchJumps: number;
   readonly testContacts: number;
   /** All three as the plan has them, where the record stands in their place. */
-  readonly plannedJumps?: number;
-  readonly competition?: Competition;
-  readonly test?: TestDay;
+  readonly plannedJumps?: number | undefined;
+  readonly competition?: Competition | undefined;
+  readonly test?: TestDay | undefined;
 }
 
 export interface WeekCells {

@@ -49,21 +49,23 @@ function placeInRun(run: readonly LoadableWeek[]): readonly number[] {
 }
 
 function bestFrom(week: LoadableWeek, at: number, inRow: number, later: readonly Placing[]): Placing {
-  const load = add(later[inRow + 1] ?? NONE, { breaches: inRow + 1 > week.mostInRow ? 1 : 0 });
-  const easy = add(later[0] ?? NONE, { breaches: inRow < week.leastBetween ? 1 : 0, deload: week, at });
-  if (week.pinned !== undefined) return week.pinned ? easy : load;
+  const load = loading(later[inRow + 1] ?? NONE, inRow + 1 > week.mostInRow);
+  if (week.pinned === false) return load;
+  const easy = resting(later[0] ?? NONE, week, at, inRow < week.leastBetween);
+  if (week.pinned === true) return easy;
   return better(easy, load) ? easy : load;
 }
 
-function add(rest: Placing, step: { breaches: number; deload?: LoadableWeek; at?: number }): Placing {
-  const { deload, at } = step;
-  const breaches = rest.breaches + step.breaches;
-  if (deload === undefined || at === undefined) {
-    const { count, onTests, onPhaseEnds, weeks } = rest;
-    return { breaches, count, onTests, onPhaseEnds, weeks };
-  }
+/** A loading week before the rest: mostly the very same placing. */
+function loading(rest: Placing, isBreach: boolean): Placing {
+  if (!isBreach) return rest;
+  const { breaches, count, onTests, onPhaseEnds, weeks } = rest;
+  return { breaches: breaches + 1, count, onTests, onPhaseEnds, weeks };
+}
+
+function resting(rest: Placing, deload: LoadableWeek, at: number, isBreach: boolean): Placing {
   return {
-    breaches,
+    breaches: rest.breaches + (isBreach ? 1 : 0),
     count: rest.count + 1,
     onTests: rest.onTests + (deload.tests > 0 ? 1 : 0),
     onPhaseEnds: rest.onPhaseEnds + (deload.endsPhase ? 1 : 0),
