@@ -130,7 +130,7 @@ function halfPoints(
 /** An exercise that came or went, before it is known whether it only moved to another day. */
 type DayPoint = Point & { readonly day?: Day };
 
-/** What went on one day and came on another is told as a move. */
+/** What went on one day and came on another is told as a move; two exercises that changed places, as two. */
 function withMoves(found: readonly DayPoint[]): readonly Point[] {
   const left = [...found];
   return found.flatMap((point): readonly Point[] => {
@@ -138,14 +138,37 @@ function withMoves(found: readonly DayPoint[]): readonly Point[] {
     if (index === -1) return [];
     left.splice(index, 1);
     const { day, ...told } = point;
+    const swapped = left.find((one) => isReverseOf(one, point));
+    if (day !== undefined && swapped?.day !== undefined) {
+      left.splice(left.indexOf(swapped), 1);
+      return [movedTo(told.before, day, swapped.day), movedTo(told.after, swapped.day, day)];
+    }
     const other = day === undefined ? undefined : left.find((one) => isBackOf(one, point));
     if (day === undefined || other?.day === undefined) return [told];
     left.splice(left.indexOf(other), 1);
     const [from, to] = told.after === NONE ? [day, other.day] : [other.day, day];
     const subject = told.after === NONE ? told.before : told.after;
-    return [{ kind: 'move', subject, before: dayWords(from), after: dayWords(to) }];
+    return [movedTo(subject, from, to)];
   });
 }
+
+const movedTo = (subject: string, from: Day, to: Day): Point => ({
+  kind: 'move',
+  subject,
+  before: dayWords(from),
+  after: dayWords(to),
+});
+
+/** The same exercises the other way round on another day. */
+const isReverseOf = (one: DayPoint, other: DayPoint): boolean =>
+  one.day !== other.day &&
+  one.kind === other.kind &&
+  one.subject === '' &&
+  other.subject === '' &&
+  other.before !== NONE &&
+  other.after !== NONE &&
+  one.before === other.after &&
+  one.after === other.before;
 
 const isBackOf = (one: DayPoint, other: DayPoint): boolean =>
   one.day !== undefined &&

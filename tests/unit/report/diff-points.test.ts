@@ -72,6 +72,14 @@ describe('a week that changed', () => {
     expect(told(plain, less)).toEqual(['contacts : 60 > 45', 'drill : Pogo > none']);
   });
 
+  it('tells two exercises that changed places as moved, not as one for the other and back', () => {
+    const before = week(session('2027-01-05', 'snap-down', pogo), session('2027-01-07', 'snap-down', tuck));
+    const after = week(session('2027-01-05', 'snap-down', tuck), session('2027-01-07', 'snap-down', pogo));
+    expect(told(before, after)).toEqual(['move Pogo: Tue 5 Jan > Thu 7 Jan', 'move Tuck jump: Thu 7 Jan > Tue 5 Jan']);
+    const same = week(session('2027-01-05', 'snap-down', tuck), session('2027-01-07', 'snap-down', tuck));
+    expect(told(before, same)).toEqual(['drill : Pogo > Tuck jump']);
+  });
+
   it('has no sessions any more when it is over, which is nothing to tell', () => {
     expect(told(plain, { ...plain, done: true, sessions: [] })).toEqual([]);
     expect(told(plain, { ...plain, contacts: 30, done: true, sessions: [] })).toEqual(['contacts : 60 > 30']);
