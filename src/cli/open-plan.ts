@@ -9,6 +9,7 @@ import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import { readDocuments } from '../language/read-documents.ts';
 import { bornLeftOut } from '../plan/born-left-out.ts';
 import { noFirstDrop } from '../plan/no-first-drop.ts';
+import { returningCompetes } from '../plan/returning-competes.ts';
 import type { Parse } from '../read/known-texts.ts';
 import type { Documents } from '../read/types.ts';
 import type { Day } from '../util/days.ts';
@@ -46,7 +47,16 @@ export function compileAt(
   const build = hasErrors(diagnostics) ? undefined : compiled.value;
   const plan = { files: documents.value.files, folder: folderOf(path, session) };
   if (build === undefined) return { plan, diagnostics };
-  return { plan, diagnostics: [...diagnostics, ...bornLeftOut(build.plan), ...noFirstDrop(build.plan)], build };
+  return {
+    plan,
+    diagnostics: [
+      ...diagnostics,
+      ...bornLeftOut(build.plan),
+      ...noFirstDrop(build.plan),
+      ...returningCompetes(build.plan),
+    ],
+    build,
+  };
 }
 
 /** Without an entry file there is nothing to compile, and the reading has said why. */

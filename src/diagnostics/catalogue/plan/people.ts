@@ -2,6 +2,7 @@
 // ../plan.ts.
 
 import type { Entries } from '../../entry.ts';
+import { counted } from '../../../util/counted.ts';
 import { heightWords, kiloWords } from '../../../util/quantities.ts';
 import type { Units } from '../../../util/quantities.ts';
 
@@ -193,6 +194,17 @@ export const peopleEntries = {
       `no birth is written for ${athletes}: planned for as adults, with a short name on pages that others may read`,
     help: () => 'write `born:`, the year at least',
   },
+  'plan/returning-competes': {
+    severity: 'notice',
+    summary: 'somebody on the way back who is counted into competitions',
+    explanation:
+      'Before the last stage of a return is signed nobody is back in full. The competition counts all the same: its jumps are among those of the week, the days around it are kept free, and it stands on the card. Where the athlete is not to take part, name those who do.',
+    bad: 'athletes: { mira: { squad: seniors, returning: { stage: 2, of: 4, since: 2027-01-04, signed: physio } } }',
+    good: 'competitions: [{ name: League round, date: 2027-03-27, prepare: through, jumps: 0, squads: [seniors] }]\nathletes: { mira: { squad: juniors, returning: { stage: 2, of: 4, since: 2027-01-04, signed: physio } } }',
+    message: ({ athlete, stage, of, competition, date, more }: ReturningCompetes) =>
+      `${athlete} ${stage === 0 ? 'has no stage of the return signed' : `stands at stage ${stage} of ${of} of the return`} on ${date}, and is counted into ${competition}${more === 0 ? '' : ` and ${counted(more, 'further competition', 'further competitions')}`}`,
+    help: () => 'name who takes part with `squads:` or `athletes:` of the competition, or leave it if that is meant',
+  },
   'plan/no-first-drop': {
     severity: 'notice',
     summary: 'a clearance for drops without a box to begin on',
@@ -233,4 +245,14 @@ type ImpossibleMax = {
   readonly kilos: number;
   readonly most: number;
   readonly units: Units;
+};
+
+type ReturningCompetes = {
+  readonly athlete: string;
+  readonly stage: number;
+  readonly of: number;
+  /** The first, and how many follow. */
+  readonly competition: string;
+  readonly date: string;
+  readonly more: number;
 };
