@@ -9,8 +9,8 @@ const LONGEST_WORD = 100;
 
 /**
  * The candidate with the fewest edits (letters put in, left out, changed, two neighbours swapped) from `word`, letter
- * case and the difference between `-`, `_` and a space aside; undefined if none is near. Of equally near ones the first
- * in the order of their text. Time grows with the number of candidates: for thousands of words against thousands of
+ * case and the difference between `-`, `_` and a space aside; undefined if none is near. Of equally near ones the one of
+ * which the word only lacks letters, as typing does that most, then the first in the order of their text. Time grows with the number of candidates: for thousands of words against thousands of
  * candidates, ask only for the first few.
  */
 export function nearest(word: string, candidates: Iterable<string>): string | undefined {
@@ -21,15 +21,25 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   let bestDistance = most + 1;
   for (const candidate of candidates) {
     const distance = editDistance(wanted, folded(candidate), bestDistance);
-    if (
-      distance < bestDistance ||
-      (distance === bestDistance && distance <= most && best !== undefined && candidate < best)
-    ) {
+    const isAsNear = distance === bestDistance && distance <= most && best !== undefined;
+    if (distance < bestDistance || (isAsNear && isLikelier(candidate, best ?? '', wanted))) {
       best = candidate;
       bestDistance = distance;
     }
   }
   return best;
+}
+
+function isLikelier(candidate: string, best: string, wanted: string): boolean {
+  const [lacks, bestLacks] = [candidate, best].map((one) => hasInOrder(folded(one), wanted));
+  return lacks === bestLacks ? candidate < best : lacks === true;
+}
+
+/** Whether a text has the letters of another in their order, with others between. */
+function hasInOrder(text: string, letters: string): boolean {
+  let found = 0;
+  for (const letter of text) if (letter === letters.charAt(found)) found += 1;
+  return found === letters.length;
 }
 
 /** `did you mean "…"?`, or undefined if nothing known is near. */

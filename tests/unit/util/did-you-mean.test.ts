@@ -35,6 +35,13 @@ describe('editDistance', () => {
 });
 
 describe('nearest', () => {
+  it('takes of equally near ones the one whose letter was left out', () => {
+    expect(nearest('limts', ['lifts', 'limits', 'level'])).toBe('limits');
+    expect(nearest('limts', ['limits', 'lifts', 'level'])).toBe('limits');
+    // Neither lacks a letter: the first in the order of their text.
+    expect(nearest('lixts', ['limts', 'lifts'])).toBe('lifts');
+  });
+
   const keys = ['contacts-a-session', 'contacts-a-week', 'sessions-a-week', 'level', 'mass', 'now', 'born'];
 
   it.each([
