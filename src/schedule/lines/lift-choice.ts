@@ -27,12 +27,17 @@ export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSecond
           suits(lift, place) &&
           lift.unstable !== true &&
           lift.eccentricSeconds <= mostEccentricSeconds &&
+          !isLoweredTooLong(lift, ladder) &&
           liftBar(lift, ladder, phase) === undefined,
       ),
     );
 }
 
 const CHOICES_KEPT = 20_000;
+
+/** A plan may allow less than the library, of what loads the legs. */
+const isLoweredTooLong = ({ lower, held, eccentricSeconds }: Lift, { standing }: Ladder): boolean =>
+  lower && held !== true && eccentricSeconds > standing.values.mostLoweringSeconds;
 
 /** The gate, or the kit the place lacks, that bars a lift; undefined when it may be done. */
 export function liftBar(lift: Lift, ladder: Ladder, phase: PhaseId): Refusal | undefined {

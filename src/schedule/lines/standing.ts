@@ -47,6 +47,8 @@ export interface GateValues {
   readonly youthMostPercent: number;
   readonly youthClearedPercent: number;
   readonly youthLeastReps: number;
+  /** Longest that a lift for the legs is lowered, in seconds. */
+  readonly mostLoweringSeconds: number;
 }
 
 /** The lift whose maximum the strength for drops is measured by. */
@@ -87,6 +89,7 @@ export function gateValues(book: RuleBook, range: DayRange): GateValues {
     youthMostPercent: value('youth-load', 'most'),
     youthClearedPercent: value('youth-load', 'cleared'),
     youthLeastReps: value('youth-load', 'least-reps'),
+    mostLoweringSeconds: getRuleValue(book, 'eccentric-tempo', 'most', range),
   };
   return { key: shortKey(JSON.stringify(values)), ...values };
 }

@@ -288,6 +288,29 @@ describe('without a maximum', () => {
   });
 });
 
+test('no lift for the legs is lowered for longer than a plan allows', () => {
+  const lowered = (most: number): number => {
+    const parameters = new Map([['most', most]]);
+    const rule = {
+      rule: 'eccentric-tempo' as const,
+      parameters,
+      range: ALWAYS,
+      who: EVERYBODY,
+      because: 'so',
+      span: HERE,
+    };
+    const made = LIFTING_PHASES.flatMap((phase) =>
+      makeLines(athlete('intermediate'), weeks(phase, 4), { ruleChanges: [rule] }).value.flat(),
+    );
+    const lifts = made.flatMap((session) => session.lines).map(({ exercise }) => getLift(exercise));
+    return Math.max(
+      ...lifts.map(({ lower, held, eccentricSeconds }) => (lower && held !== true ? eccentricSeconds : 0)),
+    );
+  };
+  expect(lowered(5)).toBeGreaterThan(3);
+  expect(lowered(3)).toBeLessThanOrEqual(3);
+});
+
 describe('the maximum behind a load', () => {
   const by = (line: BuiltLine | undefined): readonly string[] => line?.reasons.map((reason) => reason.by) ?? [];
   const dated = (on: number): Athlete => athlete('advanced', { lifts: new Map([max('back-squat', 100, { on })]) });
