@@ -21,6 +21,8 @@ import { emptyBuild, stressBuild } from './stress-build.ts';
 import { exampleBuild, putOnDisk, writtenFiles } from './written.ts';
 
 const MINUTES = 60_000;
+/** Words that stand below a board whose place has a long name. */
+const FOOT_WORDS = 20;
 
 /** The builds, and which of their pages are printed: a few of each kind. */
 const BUILDS: readonly { readonly name: string; readonly paper: Paper; readonly pages: readonly string[] }[] = [
@@ -209,6 +211,9 @@ describe.runIf(haveAll('chromium', 'pdfinfo', 'pdftotext', 'pdftohtml', 'pdftopp
       // Forty athletes in five groups may run over; a real squad's board is laid out page by page.
       const laidOut = await boardPagesOn();
       if (laidOut > 0 && !name.startsWith('stress')) expect(size.pages).toBe(laidOut);
+      // No page holds the foot of a board and nothing else.
+      const least = Math.min(...pages.map((words) => words.length));
+      if (laidOut > 0) expect(least).toBeGreaterThan(FOOT_WORDS);
       expect(await unnamedOnFirst()).toEqual([]);
       if (/^(athletes|weeks)/u.test(path) && size.pages > 1)
         expect(await sheetsOnPage()).toEqual({ sheets: size.pages, cut: 0 });

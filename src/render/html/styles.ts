@@ -182,7 +182,7 @@ ${SHARES.map((share) => `.share-${10 * share} > .reminders { flex: ${share}; }`)
 .board > * + .cues, .board > .bars, .board > .listed, .board > .across { margin-top: ${mm(m.gap)}; }
 .cues li { font-size: 9.5pt; line-height: ${mm(m.cueLine)}; }
 .elsewhere { font-size: 10pt; font-weight: bold; line-height: ${mm(m.cueLine)}; margin-top: ${mm(m.gap)}; }
-.board > footer { border-top: 1px solid #000; line-height: ${mm(m.smallLine)}; padding-top: 0.6mm; margin-top: ${mm(m.gap)}; }
+.board > footer { break-before: avoid; border-top: 1px solid #000; line-height: ${mm(m.smallLine)}; padding-top: 0.6mm; margin-top: ${mm(m.gap)}; }
 .beside > footer { margin-top: 0; }
 ${narrow(`.board { zoom: 1; }
 .beside, .across, .bars, .across > .reminders { display: block; }
