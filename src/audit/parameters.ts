@@ -3,10 +3,10 @@
 
 import type { Athlete, DayRange, Plan } from '../plan/types.ts';
 import type { Level } from '../library/types.ts';
-import { appliesTo } from '../plan/applies.ts';
 import { getRuleValue, ruleBook } from '../plan/rule-book.ts';
 import { findParameter, getDefault } from '../library/rules.ts';
 import type { RuleId } from '../library/rules.ts';
+import { itemsOf } from '../plan/items-of.ts';
 
 /** A parameter's value in a week, in the unit of the rule table. */
 export type Parameter<T> = (week: { readonly range: DayRange }) => T;
@@ -18,9 +18,7 @@ export interface Parameters {
 
 /** The rules' numbers as they stand for the athlete. A parameter that the rule table doesn't have throws. */
 export function readParameters(plan: Plan, athlete: Athlete): Parameters {
-  const changed = new Set(
-    plan.ruleChanges.filter((change) => appliesTo(change.who, athlete)).map((change) => change.rule),
-  );
+  const changed = new Set(itemsOf(plan, athlete).ruleChanges.map(({ rule }) => rule));
   if (changed.size === 0) return DEFAULTS;
   const book = ruleBook(plan, athlete);
   return {

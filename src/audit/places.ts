@@ -4,10 +4,11 @@ import type { RelatedPlace } from '../diagnostics/types.ts';
 import type { Pin } from '../plan/types.ts';
 import type { RuleId } from '../library/rules.ts';
 import type { Span } from '../source/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { overlap } from '../plan/applies.ts';
 import type { LineReading } from './line-reading.ts';
 import type { SessionReading } from './session-reading.ts';
 import type { SeasonReading, WeekReading } from './season-reading.ts';
+import { itemsOf } from '../plan/items-of.ts';
 
 /** The line of a plan that a compiled line was written in, if it was. */
 export function writtenPlace({ line }: LineReading): Span | undefined {
@@ -67,7 +68,7 @@ function writtenJumps(week: WeekReading): Span | undefined {
 
 /** The lines that changed a rule for the week. */
 export function ruleChangePlaces(season: SeasonReading, week: WeekReading, rule: RuleId): readonly RelatedPlace[] {
-  return season.plan.ruleChanges
-    .filter((one) => one.rule === rule && overlap(one.range, week.range) && appliesTo(one.who, season.athlete))
+  return itemsOf(season.plan, season.athlete)
+    .ruleChanges.filter((one) => one.rule === rule && overlap(one.range, week.range))
     .map((one) => ({ span: one.span, message: 'the rule is changed here' }));
 }

@@ -2,11 +2,12 @@
 // adapted volume and by the rules on coming back. A week of transition is a rest that was meant, and no time away.
 
 import type { Athlete, Closure, Limit, Plan, Slot, Trained } from '../plan/types.ts';
-import { appliesTo, holds, overlap } from '../plan/applies.ts';
+import { holds, overlap } from '../plan/applies.ts';
 import { limitsOn } from '../plan/athlete-facts.ts';
 import { weekdayOf } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import type { RunAway, WeekReading } from './season-reading.ts';
+import { itemsOf } from '../plan/items-of.ts';
 
 /** The run that a week belongs to, or undefined where the athlete isn't away; one for each week. */
 export function runsAway(
@@ -45,7 +46,7 @@ const LEAST_FIRST: readonly Trained[] = ['none', 'some', 'full'];
  */
 function leastTrained(plan: Plan, athlete: Athlete, slots: readonly Slot[], week: WeekReading): Trained {
   const { range } = week;
-  const closures = plan.closures.filter((one) => overlap(one.range, range) && appliesTo(one.who, athlete));
+  const closures = itemsOf(plan, athlete).closures.filter((one) => overlap(one.range, range));
   const away = athlete.away.filter((one) => overlap(one.range, range));
   if (isLimitAlone(athlete, slots, week, closures)) return 'none';
   const concerned = closures.filter(

@@ -4,7 +4,7 @@
 
 import type { Diagnostic, Staged } from '../diagnostics/types.ts';
 import type { BuiltSession } from '../build/types.ts';
-import { appliesTo, overlap } from '../plan/applies.ts';
+import { overlap } from '../plan/applies.ts';
 import { directionsOf } from '../plan/sport-of.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import type { RuleBook } from '../plan/rule-book.ts';
@@ -29,6 +29,9 @@ import { openWorkshop } from './lines/workshop.ts';
 import type { Groups } from './lines/workshop.ts';
 import type { WeekLoads } from './reload-season.ts';
 import type { AthleteSchedule, KindWeek } from './types.ts';
+import { daysWritten } from './contacts/week-programme.ts';
+import { PERCENT } from '../util/units.ts';
+import { itemsOf } from '../plan/items-of.ts';
 
 export type { Groups } from './lines/workshop.ts';
 
@@ -69,14 +72,15 @@ interface Report {
 function traineeOf(plan: Plan, groups: Groups, schedule: AthleteSchedule, reports: Map<string, Report>): Trainee {
   const { athlete } = schedule.grid;
   const book = ruleBook(plan, athlete);
+  const { always, uses } = itemsOf(plan, athlete);
   return {
     plan,
     groups,
     athlete,
     book,
     pins: linePins(plan, athlete),
-    always: plan.always.filter((one) => appliesTo(one.who, athlete)),
-    uses: plan.uses.filter((use) => appliesTo(use.who, athlete)),
+    always,
+    uses,
     returns: returnsOf(schedule, book),
     known: knownDrills(groups.numberOf),
     history: loadHistory(),
@@ -111,7 +115,7 @@ function returnsOf(schedule: AthleteSchedule, book: RuleBook): readonly Day[] {
 
 /** Rules by week; looked up once for each run of weeks in which the same changes of the plan are in force. */
 function ruleLookup({ plan, athlete, book, groups }: Trainee): (starts: Day) => LineRules {
-  const changes = plan.ruleChanges.filter((change) => appliesTo(change.who, athlete));
+  const changes = itemsOf(plan, athlete).ruleChanges;
   const known = new Map<string, LineRules>();
   return (starts) => {
     const range = { from: starts, until: starts + DAYS_A_WEEK - 1 };
@@ -189,12 +193,12 @@ function isNovice({ now, levels }: Athlete): boolean {
 /** Kinds of week that move a block's loads on; the others repeat the week before. */
 const LOADING: ReadonlySet<string> = new Set(['load', 'hold']);
 
-const NO_SHARES = { vertical: 100, horizontal: 0, lateral: 0 };
+const NO_SHARES = { vertical: PERCENT, horizontal: 0, lateral: 0 };
 
 function aimOf(ofSport: DirectionShares | undefined, row: PhaseRow, rules: LineRules, contacts: number): Aim {
   const directions = ofSport ?? row.directions ?? NO_SHARES;
   const from = Math.max(row.fastShare?.from ?? 0, rules.fastLeast ?? 0);
-  const to = Math.min(row.fastShare?.to ?? 100, rules.fastMost ?? 100);
+  const to = Math.min(row.fastShare?.to ?? PERCENT, rules.fastMost ?? PERCENT);
   const fast = { from: Math.min(from, to), to };
   const key = `${directions.vertical}/${directions.horizontal}/${directions.lateral}/${fast.from}-${fast.to}/${rules.directionPoints}/${contacts}`;
   return { key, directions, fast, points: rules.directionPoints, contacts };
@@ -225,10 +229,9 @@ function weekSessions(trainee: Trainee, week: TrainingWeek): readonly MadeSessio
 /** What a programme writes for a day; of several programmes the first in the plan is the one followed. */
 function findWritten({ plan, uses }: Trainee, day: Day): Written | undefined {
   for (const use of uses) {
-    const number = (weekStart(plan, day) - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
-    const week = use.programme.weeks.find((one) => one.week === number);
-    if (week === undefined) continue;
-    const written = week.days.find((one) => one.day === weekdayOf(day));
+    const days = daysWritten(plan, use, weekStart(plan, day));
+    if (days === undefined) continue;
+    const written = days.find((one) => one.day === weekdayOf(day));
     return written === undefined ? undefined : { use, day: written };
   }
   return undefined;

@@ -3,7 +3,7 @@
 // none is, nobody could do better.
 
 import type { Competition } from '../../plan/types.ts';
-import { appliesTo, holds } from '../../plan/applies.ts';
+import { holds } from '../../plan/applies.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { isoDate, weekdayOf } from '../../util/days.ts';
 import type { Day } from '../../util/days.ts';
@@ -11,6 +11,7 @@ import { competitionBehind } from '../events.ts';
 import { painOn } from '../pain.ts';
 import { auditRule } from '../rule.ts';
 import type { SeasonReading, WeekReading } from '../season-reading.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 
 export const lastWeek = auditRule('last-week', (season, find) => {
   for (const peak of season.competitions) {
@@ -52,8 +53,7 @@ function isOpen(season: SeasonReading, day: Day): boolean {
 
 function slotIsOpen({ plan, athlete }: SeasonReading, slot: SeasonReading['slots'][number], day: Day): boolean {
   if (slot.use === 'lifts' || slot.day !== weekdayOf(day) || !holds(slot.range, day)) return false;
-  return !plan.closures.some(
-    ({ range, who, places }) =>
-      holds(range, day) && appliesTo(who, athlete) && (places === undefined || places.includes(slot.place.id)),
+  return !itemsOf(plan, athlete).closures.some(
+    ({ range, places }) => holds(range, day) && (places === undefined || places.includes(slot.place.id)),
   );
 }

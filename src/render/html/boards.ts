@@ -2,7 +2,7 @@
 // what, how often) is large; lists to tick stand at the side, or below where there are many names. The timetable itself is
 // board-timetable.ts; which parts stand on which page board-layout.ts.
 
-import type { Board } from '../../report/board.ts';
+import type { Board, BoardGroup } from '../../report/board.ts';
 import type { BoardOwn } from '../../report/board-rows.ts';
 import { CAUTIONS } from '../../report/cautions.ts';
 import type { Cue } from '../../report/board-watch.ts';
@@ -211,39 +211,27 @@ function roll({ groups }: Board): Element {
     'section',
     { class: 'roll' },
     h('h3', {}, 'Tick: in, out, did less'),
-    h(
-      'div',
-      { class: 'lists' },
-      groups.map(({ mark, people }) =>
-        h(
-          'table',
-          people.length > MANY_IN_GROUP ? { class: 'long' } : {},
-          h(
-            'thead',
-            {},
-            h(
-              'tr',
-              {},
-              h('th', { scope: 'col' }, mark === undefined ? 'Name' : groupMark(mark)),
-              ['in', 'out', 'less'].map((words) => h('th', { scope: 'col', class: 'tick' }, words)),
-            ),
-          ),
-          h(
-            'tbody',
-            {},
-            people.map((person) =>
-              h(
-                'tr',
-                {},
-                h('th', { scope: 'row' }, name(person)),
-                [1, 2, 3].map(() => h('td', { class: 'tick' }, box())),
-              ),
-            ),
-          ),
-        ),
-      ),
-    ),
+    h('div', { class: 'lists' }, groups.map(rollOfGroup)),
   );
+}
+
+function rollOfGroup({ mark, people }: BoardGroup): Element {
+  const ticks = ['in', 'out', 'less'];
+  const head = h(
+    'tr',
+    {},
+    h('th', { scope: 'col' }, mark === undefined ? 'Name' : groupMark(mark)),
+    ticks.map((words) => h('th', { scope: 'col', class: 'tick' }, words)),
+  );
+  const row = (person: string): Element =>
+    h(
+      'tr',
+      {},
+      h('th', { scope: 'row' }, name(person)),
+      ticks.map(() => h('td', { class: 'tick' }, box())),
+    );
+  const isLong = people.length > MANY_IN_GROUP;
+  return h('table', isLong ? { class: 'long' } : {}, h('thead', {}, head), h('tbody', {}, people.map(row)));
 }
 
 function cueList(cues: readonly Cue[]): Element | null {

@@ -50,6 +50,8 @@ export const CARD_MEASURES = {
   /** Where the boxes of a line stand in two rows. */
   lowBoxHeight: 4.6,
   boxesInARow: 4,
+  /** Between them and what stands beside them. */
+  boxGap: 0.4,
   /** Of more sets than these the rest is told by the dose alone. */
   mostBoxes: 16,
   number: 5.5,
@@ -216,7 +218,7 @@ function lineHeight(line: CardLine, session: CardSession, { column }: CardSpace)
   const text = column - m.number;
   const boxes = line.sets > m.boxesInARow ? 2 * m.lowBoxHeight : m.boxHeight;
   const beside = text - m.boxWidth * boxesAcross(line.sets);
-  const nameWidth = text - m.boxWidth * boxColumns(session) - doseWidth(line) - 0.4;
+  const nameWidth = text - m.boxWidth * boxColumns(session) - doseWidth(line) - m.boxGap;
   let height = linesNeeded(nameWords(line), nameWidth, CARD_TYPE.name) * m.nameLine;
   for (const words of detailLines(line)) {
     const top = height;

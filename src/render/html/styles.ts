@@ -70,7 +70,7 @@ function cardRules(paper: Paper): string {
   const m = CARD_MEASURES;
   const { half, column } = cardSpace(paper);
   const boxColumns = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((across) => [
-    `.across-${across} .what { width: ${mm(column - m.number - across * m.boxWidth - 0.4)}; }`,
+    `.across-${across} .what { width: ${mm(column - m.number - across * m.boxWidth - m.boxGap)}; }`,
     `.boxes.of-${across} { width: ${mm(across * m.boxWidth + 0.1)}; }`,
   ]);
   return `

@@ -24,7 +24,7 @@ export function weekProgramme(plan: Plan, athlete: Athlete, week: WeekCells): We
   const { uses, pins } = itemsOf(plan, athlete);
   const rests = pinsWith(pins, 'rest');
   for (const use of uses) {
-    const days = daysWritten(plan, use, week);
+    const days = daysWritten(plan, use, week.starts);
     if (days === undefined) continue;
     const open = week.cells.filter((cell) => cell.slots.length > 0 && !rests.some((pin) => holds(pin.range, cell.day)));
     return { span: use.span, sessions: open.flatMap((cell) => sessionOn(plan, days, cell)) };
@@ -32,9 +32,9 @@ export function weekProgramme(plan: Plan, athlete: Athlete, week: WeekCells): We
   return undefined;
 }
 
-/** The days that a programme has for a week; undefined where it doesn't reach it. */
-export function daysWritten(plan: Plan, use: ProgrammeUse, week: WeekCells): readonly ProgrammeDay[] | undefined {
-  const number = (week.starts - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
+/** The days that a programme has for the week that starts with a day; undefined where it doesn't reach it. */
+export function daysWritten(plan: Plan, use: ProgrammeUse, starts: Day): readonly ProgrammeDay[] | undefined {
+  const number = (starts - weekStart(plan, use.from)) / DAYS_A_WEEK + 1;
   return use.programme.weeks.find((one) => one.week === number)?.days;
 }
 

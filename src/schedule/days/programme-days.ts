@@ -22,7 +22,7 @@ export interface WrittenDay {
 /** The days written for this week, in order; undefined when none of the programmes reaches it. */
 export function writtenDays(season: SeasonDays, week: WeekCells): readonly WrittenDay[] | undefined {
   for (const use of season.uses) {
-    const written = daysWritten(season.plan, use, week);
+    const written = daysWritten(season.plan, use, week.starts);
     if (written === undefined) continue;
     return week.cells.flatMap((cell) => {
       const day = written.find((one) => one.day === weekdayOf(cell.day));

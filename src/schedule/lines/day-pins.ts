@@ -1,9 +1,10 @@
 // What a coach has pinned for the lines of one athlete on one day: drills and lifts swapped, left out, kept, added, sets
 // and loads set. Of two pins for one exercise the later in the plan counts. Looked up for every session.
 
-import { appliesTo, holds } from '../../plan/applies.ts';
+import { holds } from '../../plan/applies.ts';
 import type { Athlete, Part, Pin, PinEffect, Plan, WrittenLine } from '../../plan/types.ts';
 import type { Day } from '../../util/days.ts';
+import { itemsOf } from '../../plan/items-of.ts';
 
 export interface Pinned<T> {
   readonly value: T;
@@ -30,7 +31,7 @@ export const NO_PINS: DayPins = {
 
 /** The pins of the plan that touch this athlete's lines. */
 export function linePins(plan: Plan, athlete: Athlete): readonly Pin[] {
-  return plan.pins.filter((pin) => pin.effects.some(touchesLines) && appliesTo(pin.who, athlete));
+  return itemsOf(plan, athlete).pins.filter(({ effects }) => effects.some(touchesLines));
 }
 
 function touchesLines(effect: PinEffect): boolean {

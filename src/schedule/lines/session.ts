@@ -3,7 +3,7 @@
 // week's shares, the known drills and the loads for the next.
 
 import type { BuiltLine, BuiltSession, Reason } from '../../build/types.ts';
-import type { Part, ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
+import type { ProgrammeDay, ProgrammeUse } from '../../plan/types.ts';
 import { sparePlaces } from '../../library/leg-sparing.ts';
 import { findPhaseLifting, LIFTING, sessionPatterns } from '../../library/lifting.ts';
 import type { PhaseLifting } from '../../library/lifting.ts';
@@ -35,6 +35,7 @@ import type { Trainee, TrainingWeek } from './trainee.ts';
 import type { WrittenContext } from './written-lines.ts';
 import { writtenDrafts } from './written-lines.ts';
 import { PERCENT, SECONDS_A_MINUTE } from '../../util/units.ts';
+import { PARTS } from '../../library/types.ts';
 
 export interface SessionPlace {
   readonly session: ScheduledSession;
@@ -247,8 +248,6 @@ function mostLoaded(week: TrainingWeek, session: ScheduledSession, contacts: num
   if (hurt || session.primer || !session.heavyAllowed || contacts < LIFTING.loadedJumpFromContacts) return 0;
   return Math.floor((contacts * LIFTING.loadedJumpShare) / PERCENT);
 }
-
-const PARTS: readonly Part[] = ['prepare', 'jumps', 'lifts', 'trunk'];
 
 /** By part, and within a part the generated lines before the coach's own; a pair stays together. */
 function inOrder(added: AddedLines, jumps: readonly Draft[], lifting: readonly Draft[]): readonly Draft[] {
