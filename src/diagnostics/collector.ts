@@ -5,6 +5,7 @@ import { problem } from './problem.ts';
 import type { Details } from './problem.ts';
 import type { Code } from './catalogue.ts';
 import type { Diagnostic } from './types.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
 
 export interface Collector {
   /** Makes a diagnostic and keeps it. */
@@ -53,13 +54,11 @@ const identityOf = ({ code, span, message, athlete, week }: Diagnostic): string 
 
 const compare = (a: Diagnostic, b: Diagnostic, entryFile: string | undefined): number =>
   fileRank(a, entryFile) - fileRank(b, entryFile) ||
-  compareText(a.span?.file ?? '', b.span?.file ?? '') ||
+  byCodeUnit(a.span?.file ?? '', b.span?.file ?? '') ||
   (a.span?.start ?? 0) - (b.span?.start ?? 0) ||
-  compareText(a.code, b.code) ||
+  byCodeUnit(a.code, b.code) ||
   (a.span?.end ?? 0) - (b.span?.end ?? 0) ||
-  compareText(a.message, b.message);
+  byCodeUnit(a.message, b.message);
 
 const fileRank = ({ span }: Diagnostic, entryFile: string | undefined): number =>
   span === undefined ? 0 : span.file === entryFile ? 1 : 2;
-
-const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -6,6 +6,7 @@ import { extendLibrary } from '../library/index.ts';
 import type { Library } from '../library/index.ts';
 import { DAYS_A_WEEK, startOfWeek } from '../util/days.ts';
 import type { Athlete, DayRange, Plan, ProgrammeUse, Season, Slot } from '../plan/types.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
 import { inSeason } from './open-ranges.ts';
 import { plainText } from './plain.ts';
 import type { Edit, EditSection } from './types.ts';
@@ -80,8 +81,7 @@ function byId<T extends { readonly id: string }>(
   return new Map(listed(mix, section, [...of(mix.before).values()]).map((item) => [item.id, item]));
 }
 
-const bySlot = (a: Slot, b: Slot): number =>
-  a.day - b.day || (a.at ?? 0) - (b.at ?? 0) || (a.id < b.id ? -1 : Number(a.id > b.id));
+const bySlot = (a: Slot, b: Slot): number => a.day - b.day || (a.at ?? 0) - (b.at ?? 0) || byCodeUnit(a.id, b.id);
 
 const withProgramme = (use: ProgrammeUse, programmes: Plan['programmes']): ProgrammeUse => ({
   ...use,
@@ -89,7 +89,7 @@ const withProgramme = (use: ProgrammeUse, programmes: Plan['programmes']): Progr
 });
 
 const rows = <T extends { readonly day: number; readonly athlete: string }>(all: readonly T[]): readonly T[] =>
-  all.toSorted((a, b) => a.day - b.day || (a.athlete < b.athlete ? -1 : Number(a.athlete > b.athlete)));
+  all.toSorted((a, b) => a.day - b.day || byCodeUnit(a.athlete, b.athlete));
 
 /** An object with one member as another has it, or without it where the other has none. */
 function withField<T extends object>(base: T, from: object, fields: readonly string[]): T {

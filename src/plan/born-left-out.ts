@@ -2,7 +2,7 @@
 
 import { problem } from '../diagnostics/problem.ts';
 import type { Diagnostic } from '../diagnostics/types.ts';
-import { idsOf } from './resolve-athletes.ts';
+import { idsInWords } from './ids-in-words.ts';
 import type { Plan } from './types.ts';
 
 /** One notice for all of them: the rules that protect children don't hold for anybody without an age. */
@@ -11,5 +11,5 @@ export function bornLeftOut({ athletes }: Pick<Plan, 'athletes'>): readonly Diag
   const [first] = left;
   if (first === undefined) return [];
   const path = `athletes.${first.id}`;
-  return [problem('plan/born-left-out', { span: first.span, path, params: { athletes: idsOf(left) } })];
+  return [problem('plan/born-left-out', { span: first.span, path, params: { athletes: idsInWords(left) } })];
 }

@@ -4,8 +4,9 @@
 import { entriesOf, nodeOf } from '../language/authored.ts';
 import type { Item } from '../language/authored.ts';
 import type { Step } from '../language/nodes.ts';
-import { isBound } from './scope.ts';
-import type { KnownNames, Scope } from './scope.ts';
+import { isBound } from './bind-names.ts';
+import type { KnownNames } from './bind-names.ts';
+import type { Scope } from './scope.ts';
 
 /** Reports unknown names under these keys, anywhere within the fields of an item that couldn't be read. */
 export function reportBrokenNames(scope: Scope, item: Item<object>, known: ReadonlyMap<string, KnownNames>): void {

@@ -6,7 +6,7 @@ import type { Diagnostic } from '../diagnostics/types.ts';
 import { isDrop } from '../library/drill-facts.ts';
 import { ALLOTTING } from '../library/families.ts';
 import { itemsOf } from './items-of.ts';
-import { idsOf } from './resolve-athletes.ts';
+import { idsInWords } from './ids-in-words.ts';
 import type { Athlete, PinEffect, Plan, ProgrammeUse, TrainingPlace } from './types.ts';
 
 /** One notice for all of them. */
@@ -14,7 +14,7 @@ export function noFirstDrop(plan: Plan): readonly Diagnostic[] {
   const barred = plan.athletes.filter((athlete) => isCleared(plan, athlete) && !hasFirstBox(plan, athlete));
   const [first] = barred;
   if (first === undefined) return [];
-  const params = { athletes: idsOf(barred), cm: ALLOTTING.firstDropCm, units: plan.season.units };
+  const params = { athletes: idsInWords(barred), cm: ALLOTTING.firstDropCm, units: plan.season.units };
   return [problem('plan/no-first-drop', { span: first.span, path: `athletes.${first.id}`, params })];
 }
 

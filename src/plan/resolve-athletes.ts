@@ -1,9 +1,9 @@
 // Athletes with their squads' fields under their own and the defaults filled in. Called by resolve.ts. A field of the
 // athlete's takes the place of the squad's, but limits and time away add up: what bars something is never put aside.
 
+import { idsInWords } from './ids-in-words.ts';
 import { at } from '../language/authored.ts';
 import type { Item, Located } from '../language/authored.ts';
-import { inWords } from '../util/in-words.ts';
 import type { MapFields } from '../language/sections.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { DEFAULT_NOW } from '../library/levels.ts';
@@ -16,7 +16,8 @@ import { ageOn, levelOn, nameKey } from './athlete-facts.ts';
 import { noteNowOverCeiling } from './now-over-ceiling.ts';
 import { isWritten, resolveFields } from './resolve-fields.ts';
 import type { Fields } from './resolve-fields.ts';
-import { byCodeUnit, isBound, namesOf } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
+import { isBound, namesOf } from './bind-names.ts';
 import type { Scope } from './scope.ts';
 import { maximaOfSquad, noteSharedMaxima, withMaximaMarked } from './shared-maxima.ts';
 import type { MaximaOfSquad } from './shared-maxima.ts';
@@ -244,22 +245,14 @@ function noteLeftOut(scope: Scope, left: readonly LeftOut[]): void {
   const inIdOrder = left.toSorted((a, b) => byCodeUnit(a.id, b.id));
   const levelless = inIdOrder.filter(({ level }) => level);
   if (levelless[0] !== undefined) {
-    scope.report(problem('plan/level-left-out', { ...at(levelless[0].item), params: { athletes: idsOf(levelless) } }));
+    scope.report(
+      problem('plan/level-left-out', { ...at(levelless[0].item), params: { athletes: idsInWords(levelless) } }),
+    );
   }
   for (const [level, { contactsASession, sessionsAWeek }] of Object.entries(DEFAULT_NOW)) {
     const nowless = inIdOrder.filter(({ now }) => now === level);
     if (nowless[0] === undefined) continue;
-    const params = { athletes: idsOf(nowless), level, contacts: contactsASession, sessions: sessionsAWeek };
+    const params = { athletes: idsInWords(nowless), level, contacts: contactsASession, sessions: sessionsAWeek };
     scope.report(problem('plan/now-left-out', { ...at(nowless[0].item), params }));
   }
 }
-
-const MOST_NAMED = 6;
-
-/** Their ids as a list in words; of many the first. */
-export const idsOf = (left: readonly { readonly id: string }[]): string =>
-  inWords(
-    left.map(({ id }) => id),
-    'and',
-    MOST_NAMED,
-  );

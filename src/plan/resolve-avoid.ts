@@ -5,8 +5,10 @@ import type { Located } from '../language/authored.ts';
 import { inWords } from '../util/in-words.ts';
 import { AVOID_WORDS } from '../language/shapes/athletes.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
-import { isBound, namesOf, sortedUnique } from './scope.ts';
-import type { KnownNames, Scope } from './scope.ts';
+import { isBound, namesOf } from './bind-names.ts';
+import { sortedUnique } from './in-order.ts';
+import type { KnownNames } from './bind-names.ts';
+import type { Scope } from './scope.ts';
 import type { Avoid } from './types.ts';
 
 /** Undefined when a word isn't known. */

@@ -7,17 +7,9 @@ import type { ListFields } from '../language/sections.ts';
 import { TEST_NAMES } from '../language/known-names.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { isoDate, WEEKDAY_NAMES } from '../util/days.ts';
-import {
-  boundNames,
-  inOrder,
-  isBound,
-  namesOf,
-  rangeOf,
-  reportEndBeforeStart,
-  seasonWords,
-  warnOutside,
-  whoOf,
-} from './scope.ts';
+import { boundNames, isBound, namesOf, whoOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
+import { rangeOf, reportEndBeforeStart, seasonWords, warnOutside } from './ranges.ts';
 import type { Scope } from './scope.ts';
 import type { Closure, Competition, Practice, Slot, TestDay, TrainingPlace } from './types.ts';
 

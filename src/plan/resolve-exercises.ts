@@ -12,7 +12,7 @@ import type { Library } from '../library/index.ts';
 import { DIRECTIONS } from '../library/types.ts';
 import type { DirectionShares, Drill, KitId, Lift, LiftPattern } from '../library/types.ts';
 import { didYouMean } from '../util/did-you-mean.ts';
-import { byCodeUnit } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
 import { PERCENT } from '../util/units.ts';
 
 type Report = (diagnostic: Diagnostic) => void;

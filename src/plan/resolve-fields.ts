@@ -14,8 +14,12 @@ import type { Day } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
 import { avoidable, resolveAvoid } from './resolve-avoid.ts';
 import { resolveSport } from './resolve-sport.ts';
-import { boundNames, byCodeUnit, inOrder, isKeyBound, namesOf, rangeOf, warnOutside } from './scope.ts';
-import type { RangeKeys, Scope } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
+import { boundNames, isKeyBound, namesOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
+import { rangeOf, warnOutside } from './ranges.ts';
+import type { RangeKeys } from './ranges.ts';
+import type { Scope } from './scope.ts';
 import type { Athlete, Away, DayRange, LevelStep, LiftMax, Limit, ReturnStage, Sourced, Volume } from './types.ts';
 
 export type FieldsItem = Item<MapFields<'squads'>>;

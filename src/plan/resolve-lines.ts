@@ -11,7 +11,10 @@ import { problem } from '../diagnostics/problem.ts';
 import { isoDate } from '../util/days.ts';
 import type { Weekday } from '../util/days.ts';
 import { reportBrokenNames } from './broken-names.ts';
-import { byCodeUnit, inOrder, isBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
+import { isBound, namesOf, whoOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
+import { rangeOf, warnOutside } from './ranges.ts';
 import type { Scope } from './scope.ts';
 import type { Always, Programme, ProgrammeDay, ProgrammeUse, ProgrammeWeek, WrittenLine } from './types.ts';
 

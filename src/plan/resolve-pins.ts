@@ -8,8 +8,12 @@ import { problem } from '../diagnostics/problem.ts';
 import { VOLUME } from '../library/volume.ts';
 import { isoDate } from '../util/days.ts';
 import { reportBrokenLines, resolveLines } from './resolve-lines.ts';
-import { boundNames, byCodeUnit, inOrder, isBound, isKeyBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
-import type { KnownNames, Scope } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
+import { boundNames, isBound, isKeyBound, namesOf, whoOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
+import { rangeOf, warnOutside } from './ranges.ts';
+import type { KnownNames } from './bind-names.ts';
+import type { Scope } from './scope.ts';
 import type { Part, Pin, PinEffect, WrittenLine } from './types.ts';
 import { groupsByKey } from '../util/grouped.ts';
 

@@ -8,7 +8,7 @@ import { problem } from '../diagnostics/problem.ts';
 import { KIT_IDS } from '../library/kit.ts';
 import { STEP_WITHOUT_PLATES_GRAMS } from '../library/plates.ts';
 import type { KitId } from '../library/types.ts';
-import { byCodeUnit } from './scope.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
 import type { Scope } from './scope.ts';
 import type { Kit, TrainingPlace } from './types.ts';
 

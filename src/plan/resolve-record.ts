@@ -11,7 +11,8 @@ import { isoDate, startOfWeek } from '../util/days.ts';
 import type { Day } from '../util/days.ts';
 import { isMeasureSound } from './test-measures.ts';
 import { withoutRepeats, withoutSurplus } from './repeated-rows.ts';
-import { inOrder, isBound, namesOf } from './scope.ts';
+import { isBound, namesOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
 import type { Scope } from './scope.ts';
 import type { DoneRow, SeasonRecord, TestRow } from './types.ts';
 

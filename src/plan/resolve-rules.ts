@@ -9,7 +9,9 @@ import { findRule, getRule, RULE_IDS } from '../library/rules.ts';
 import type { RuleId, RuleRow } from '../library/rules.ts';
 import type { RuleParameter } from '../library/types.ts';
 import { inWords } from '../util/in-words.ts';
-import { inOrder, isBound, namesOf, rangeOf, warnOutside, whoOf } from './scope.ts';
+import { isBound, namesOf, whoOf } from './bind-names.ts';
+import { inOrder } from './in-order.ts';
+import { rangeOf, warnOutside } from './ranges.ts';
 import type { Scope } from './scope.ts';
 import type { RuleChange, Waiver } from './types.ts';
 

@@ -11,7 +11,7 @@ import type { SportProfile } from '../library/types.ts';
 import { DAYS_A_WEEK, isoDate, startOfWeek } from '../util/days.ts';
 import type { Day, Weekday } from '../util/days.ts';
 import { resolveSport } from './resolve-sport.ts';
-import { reportEndBeforeStart } from './scope.ts';
+import { reportEndBeforeStart } from './ranges.ts';
 import type { DayRange, Origin, Season } from './types.ts';
 import type { Units } from '../util/quantities.ts';
 

@@ -23,7 +23,7 @@ import { resolveRecord } from './resolve-record.ts';
 import { resolveRuleChanges, resolveWaivers } from './resolve-rules.ts';
 import { resolveSeason } from './resolve-season.ts';
 import type { SeasonFrame } from './resolve-season.ts';
-import { limitedGuesses } from './scope.ts';
+import { limitedGuesses } from './bind-names.ts';
 import type { Scope } from './scope.ts';
 import type { DayRange, Plan } from './types.ts';
 

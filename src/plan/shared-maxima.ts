@@ -1,10 +1,10 @@
 // Maxima that a squad gives its athletes. What somebody lifts is one person's: for the grown it is taken as it is written,
 // and told; nobody young gets kilos by it. Called by resolve-athletes.ts.
 
+import { idsInWords } from './ids-in-words.ts';
 import { at } from '../language/authored.ts';
 import { problem } from '../diagnostics/problem.ts';
 import { getDefault } from '../library/rules.ts';
-import { inWords } from '../util/in-words.ts';
 import { ageOn } from './athlete-facts.ts';
 import type { Fields } from './resolve-fields.ts';
 import type { Scope } from './scope.ts';
@@ -37,8 +37,6 @@ export function withMaximaMarked(fields: Fields): Fields {
   return { ...fields, lifts: new Map(lifts) };
 }
 
-const MOST_NAMED = 6;
-
 /** Told once for each squad that gives maxima to somebody. */
 export function noteSharedMaxima(scope: Scope, shared: readonly MaximaOfSquad[]): void {
   const bySquad = groupsByKey(shared, ({ squad }) => squad);
@@ -46,11 +44,7 @@ export function noteSharedMaxima(scope: Scope, shared: readonly MaximaOfSquad[])
     const members = bySquad.get(squad);
     if (members === undefined) continue;
     const idsOf = (isYoung: boolean): string =>
-      inWords(
-        members.flatMap(({ athlete, young }) => (young === isYoung ? athlete : [])),
-        'and',
-        MOST_NAMED,
-      );
+      idsInWords(members.flatMap(({ athlete, young }) => (young === isYoung ? { id: athlete } : [])));
     const params = { squad, grown: idsOf(false), young: idsOf(true) };
     scope.report(problem('plan/maxima-of-squad', { ...at(item, 'lifts'), params }));
   }

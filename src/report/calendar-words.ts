@@ -24,6 +24,7 @@ export const shortWeekdayName = (day: Day): string => weekdayName(day).slice(0, 
 /** The day of the month, from 1. */
 export const dayOfMonth = (day: Day): number => calendarDateOf(day).day;
 
+/** `2027`. */
 export const yearOf = (day: Day): number => calendarDateOf(day).year;
 
 /** `4 Jan`. */

@@ -7,6 +7,7 @@ import type { Level, PhaseId, WeekKind } from '../library/types.ts';
 import { appliesTo } from '../plan/applies.ts';
 import { levelOn } from '../plan/athlete-facts.ts';
 import type { Plan } from '../plan/types.ts';
+import { byCodeUnit } from '../util/by-code-unit.ts';
 import type { Day } from '../util/days.ts';
 import { createEvents } from './glance-events.ts';
 import type { EventRow, PeakEvent } from './glance-events.ts';
@@ -106,7 +107,7 @@ export function createGlance(build: Pick<Build, 'plan' | 'mark' | 'weeks'>, sele
     });
   };
   const finish = (): Glance => {
-    const all = gatherings.toSorted((a, b) => compare(a.squad ?? '', b.squad ?? ''));
+    const all = gatherings.toSorted((a, b) => byCodeUnit(a.squad ?? '', b.squad ?? ''));
     const athletes = all.reduce((count, { members }) => count + members.length, 0);
     const shared = sharedEvents(all);
     return {
@@ -148,8 +149,6 @@ function cellOf(week: BuiltWeek, blocked: ReadonlySet<number>): GlanceCell {
     blocked: blocked.has(week.week),
   };
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** The rows of events that are the same for every gathering. */
 function sharedEvents(gatherings: readonly Gathering[]): readonly EventRow[] {
