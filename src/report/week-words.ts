@@ -32,7 +32,7 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
   'session-ceiling': (week) => `a session may hold no more at this level${sessionsNote(week)}`,
   'slot-minutes': (week) => `no more fits the minutes of the slot${sessionsNote(week)}`,
   'deload-depth': (week) => `easy week: ${shareOfUsual(week)}`,
-  'taper-cut': (week) => `taper: ${shareOfUsual(week)}`,
+  'taper-cut': (week) => `taper: ${taperBeforeWords(week) ?? shareOfUsual(week)}`,
   'return-ramp': (week) =>
     week.contacts > week.adaptedBefore && week.adaptedBefore > 0
       ? `coming back: a step up from ${week.adaptedBefore}`
@@ -66,6 +66,12 @@ function underWayWords({ bounds }: Numbers): string | undefined {
   const { done, planned } =
     bounds.find(({ by, params }) => by === 'record' && params?.['done'] !== undefined)?.params ?? {};
   return done === undefined ? undefined : `the week was to have ${planned ?? 0}, and ${done} are on record already`;
+}
+
+/** Of a taper week whose sessions follow those of the taper week before. */
+function taperBeforeWords({ bounds }: Numbers): string | undefined {
+  const largest = bounds.find(({ by, params }) => by === 'taper-cut' && params?.['before'] !== undefined)?.params;
+  return largest === undefined ? undefined : `sessions near the ${largest['before'] ?? 0} of the taper week before`;
 }
 
 function shareOfUsual({ contacts, adaptedBefore }: Numbers): string {

@@ -22,6 +22,8 @@ import type { CeilingWeek } from './contacts/search.ts';
 import { meetPins } from './contacts/meet-pins.ts';
 import type { Met } from './contacts/meet-pins.ts';
 import { splitWeek } from './contacts/split.ts';
+import { largestBehind, taperBefore, underTaper } from './contacts/taper-sessions.ts';
+import type { TaperBefore } from './contacts/taper-sessions.ts';
 import type { Keep, WeekTerms } from './contacts/terms.ts';
 import type { Day } from '../util/days.ts';
 import type { SeasonTerms } from './season-terms.ts';
@@ -55,16 +57,22 @@ function describe({ grid, terms: asked, start }: Planned, { terms, contacts }: M
   const weeks: ContactsWeek[] = [];
   let adapted = start;
   let leastOfRun = Infinity;
+  let largest: number | undefined;
   for (const [index, one] of terms.entries()) {
     const opening = openingVolume(one, adapted);
     const found = contacts[index] ?? 0;
-    const planned = one.week === 'deload' ? underRun(one, found, leastOfRun) : found;
-    const run = planned < found ? leastOfRun : undefined;
+    const taper = taperBefore(one, largest);
+    const planned = one.week === 'deload' ? underRun(one, found, leastOfRun) : underTaper(one, found, taper);
+    const run = one.week === 'deload' && planned < found ? leastOfRun : undefined;
     // Of a week on record what counts.
     const counts = Math.min(planned, one.fixed?.earnsAtMost ?? Infinity);
     leastOfRun = one.week === 'load' ? Math.min(leastOfRun, counts) : Infinity;
     const after = nextVolume(one, opening, planned);
-    weeks.push(describeWeek(one, { planned, before: adapted, opening, after, ceiling: ceilingAt(most, index), run }));
+    const ceiling = ceilingAt(most, index);
+    const cut = planned < found;
+    const week = describeWeek(one, { planned, before: adapted, opening, after, ceiling, run, taper, cut });
+    weeks.push(week);
+    largest = largestBehind(one, sizesBehind(one, week, { planned, opening, taper }), largest);
     adapted = after;
   }
   if (weeks.length !== grid.weeks.length) throw new Error('contacts were planned for another number of weeks');
@@ -89,10 +97,13 @@ interface WeekVolume {
   readonly ceiling: CeilingWeek;
   /** The least loading week of its run, where a deload was cut under it. */
   readonly run: number | undefined;
+  /** What the taper week before leaves to a session, and whether the week was cut for that. */
+  readonly taper: TaperBefore | undefined;
+  readonly cut: boolean;
 }
 
 function describeWeek(terms: WeekTerms, volume: WeekVolume): ContactsWeek {
-  const bounds = [...boundsOf(terms, volume.opening), ...runBound(volume)];
+  const bounds = [...boundsOf(terms, volume.opening), ...runBound(volume), ...taperBound(terms, volume)];
   const target = terms.target ?? mostAllowed(terms, volume.opening);
   const boundBy = boundByOf(terms, volume.planned, bounds);
   return {
@@ -117,14 +128,32 @@ function runBound({ planned, run }: WeekVolume): readonly Bound[] {
   return run === undefined ? [] : [{ by: 'deload-depth', most: planned, params: { run } }];
 }
 
-function sessionSizes(terms: WeekTerms, volume: WeekVolume): readonly number[] {
+function taperBound({ possible, sessionOver = 0 }: WeekTerms, { planned, taper, cut }: WeekVolume): readonly Bound[] {
+  if (taper === undefined || !cut) return [];
+  const params = { session: taper.session, possible, before: taper.largest, percent: sessionOver };
+  return [{ by: 'taper-cut', most: planned, params }];
+}
+
+/** Of a week that is over as it was planned: what was done besides never leaves more to a later one, and as planned the same. */
+function sizesBehind(terms: WeekTerms, { contacts, sessions }: ContactsWeek, volume: SessionVolume): readonly number[] {
+  if (terms.fixed?.kind !== 'record') return sessions;
+  return shareOut(terms, { ...volume, planned: roundDown(terms.fixed.earnsAtMost ?? contacts) });
+}
+
+function sessionSizes(terms: WeekTerms, volume: SessionVolume): readonly number[] {
   if (terms.fixed?.kind === 'record') return [];
   if (terms.fixedSessions !== undefined) return terms.fixedSessions;
-  if (terms.primer) return volume.planned > 0 ? [volume.planned] : [];
-  const bound = Math.min(sessionBound(terms, volume.opening), terms.sessionCeiling);
+  return shareOut(terms, volume);
+}
+
+type SessionVolume = Pick<WeekVolume, 'planned' | 'opening' | 'taper'>;
+
+function shareOut(terms: WeekTerms, { planned, opening, taper }: SessionVolume): readonly number[] {
+  if (terms.primer) return planned > 0 ? [planned] : [];
+  const bound = Math.min(sessionBound(terms, opening), terms.sessionCeiling, taper?.session ?? Infinity);
   // What an easy week leaves of a small session may be too little to come for: the week then has fewer, and no more contacts.
-  const small = Math.min(VOLUME.smallestSession, loadingSessionBound(terms, volume.opening), terms.sessionCeiling);
-  return splitWeek(volume.planned, Math.max(bound, small), terms.sessionCeiling, terms.possible);
+  const small = Math.min(VOLUME.smallestSession, loadingSessionBound(terms, opening), terms.sessionCeiling);
+  return splitWeek(planned, Math.max(bound, small), terms.sessionCeiling, terms.possible);
 }
 
 function boundByOf(terms: WeekTerms, planned: number, bounds: readonly Bound[]): BoundBy {

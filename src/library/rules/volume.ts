@@ -103,12 +103,21 @@ export const VOLUME_RULES: readonly RuleRow[] = [
   },
   {
     id: 'taper-cut',
-    holds: 'The taper before a peak cuts the volume by about half and keeps the tiers of the weeks before it.',
+    holds:
+      'The taper before a peak cuts the volume by about half and keeps the tiers of the weeks before it; its last sessions are hardly larger than those of its week before.',
     parameters: [
       parameter('first', 60, 'percent', 'smaller', 'most of the first of two taper weeks, of the adapted volume'),
       parameter('last', 50, 'percent', 'smaller', 'most of the last taper week, of the adapted volume'),
       parameter('most-cut', 60, 'percent', 'smaller', 'deepest cut below the adapted volume'),
       parameter('least-cut', 40, 'percent', 'larger', 'smallest cut below the adapted volume'),
+      // What the shares of a week and of a session make of it: 75 % of the usual session over 60 % (C).
+      parameter(
+        'session-over',
+        25,
+        'percent',
+        'smaller',
+        'most of a session over the largest of the taper week before it',
+      ),
     ],
     severity: 'warning',
     waivable: true,

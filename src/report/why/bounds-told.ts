@@ -32,12 +32,12 @@ export function boundsTold({ bounds, boundBy, contacts, done }: BuiltWeek, place
       places: placesOf(bound.spans ?? [], places),
       held: bound === lowest && contacts <= bound.most,
       ...ruleMark(bound.rule ?? bound.by),
-      ...(WITHOUT_RULE.has(bound.by) ? { mark: 'C' as const } : {}),
+      ...(WITHOUT_RULE.has(bound.by) || bound.params?.['before'] !== undefined ? { mark: 'C' as const } : {}),
     }))
     .toSorted((a, b) => a.most - b.most);
 }
 
-/** Bounds whose numbers are nobody's rule: common practice. */
+/** Bounds whose numbers are nobody's rule: common practice, as is what a taper week leaves to the one behind it. */
 const WITHOUT_RULE: ReadonlySet<string> = new Set(['hold', 'slot-minutes', 'open-days']);
 
 function boundWords(bound: Bound): string {
@@ -87,6 +87,9 @@ function sessionRise(params: Params): string {
 
 function easy(params: Params): string {
   if (params['run'] !== undefined) return `under ${params['run']}, the least loading week of its run`;
+  if (params['before'] !== undefined) {
+    return `${sessions(params)}: ${params['percent']} % over ${params['before']}, the largest of the taper week before`;
+  }
   if (params['usual'] === undefined) return `${params['percent']} % of the usual ${params['adapted']}`;
   return `${sessions(params)}: ${params['percent']} % of the usual ${params['usual']}`;
 }

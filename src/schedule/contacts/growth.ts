@@ -96,6 +96,12 @@ export function sessionGrowthOf(facts: WeekFacts): SessionGrowth {
   return kind.kind === 'hold' ? { ...easy, by: 'hold' } : usual;
 }
 
+/** By how many per cent a session of a taper may be over the largest of the taper week before; undefined elsewhere. */
+export function sessionOverOf({ kind, book, range }: WeekFacts): number | undefined {
+  if (kind.kind !== 'taper' || book.waiver('taper-cut', range) !== undefined) return undefined;
+  return getRuleValue(book, 'taper-cut', 'session-over', range);
+}
+
 function sessionRise({ book, range }: WeekFacts): SessionGrowth {
   if (book.waiver('session-rise', range) !== undefined) return { kind: 'free' };
   return {

@@ -58,6 +58,8 @@ export interface WeekTerms {
   /** Per cent of A that is left before the week begins: the first rung of a ladder. */
   readonly openingPercent: number;
   readonly growth: Growth;
+  /** Per cent by which a session may be over the largest of the taper week before; in a taper alone. */
+  readonly sessionOver?: number | undefined;
   readonly sessionGrowth: SessionGrowth;
   readonly keep: Keep;
   /** Ceilings of one session that don't hang on A, the lowest first; and the one that counts. */

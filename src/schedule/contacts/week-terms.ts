@@ -17,7 +17,7 @@ import { closedBy, pinsIn, weekFacts } from './week-facts.ts';
 import type { WeekFacts } from './week-facts.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import { changedBy } from './changed-by.ts';
-import { growthOf, keepOf, openingPercent, sessionGrowthOf, weeklyRise } from './growth.ts';
+import { growthOf, keepOf, openingPercent, sessionGrowthOf, sessionOverOf, weeklyRise } from './growth.ts';
 import type { Aim, WeekTerms } from './terms.ts';
 
 /** The terms of one athlete's weeks. */
@@ -110,6 +110,7 @@ function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): Week
     openingPercent: openingPercent(facts),
     growth: growthOf(facts),
     sessionGrowth: sessionGrowthOf(facts),
+    sessionOver: sessionOverOf(facts),
     keep: keepOf(kind),
     sessionCeilings: ceilings,
     sessionCeiling,

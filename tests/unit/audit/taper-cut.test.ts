@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectFinding, expectSilent, found } from './found.ts';
-import { competition, day, drill, EVERYBODY, jumps, loading, place } from './make-build.ts';
+import { changed, competition, day, drill, EVERYBODY, jumps, loading, place } from './make-build.ts';
 import type { WeekSpec } from './make-build.ts';
 import type { Plan } from '../../../src/plan/types.ts';
 
@@ -66,6 +66,52 @@ describe('taper-cut', () => {
     const before = { phase: 'power', sessions: [{ on: 1, lines: [drill('tuck-jump', 4, 5)] }] } as const;
     const lost = { ...taper(0), sessions: [jumps(1, 20)] };
     expectSilent(RULE, { weeks: [before, lost], plan: { competitions: [competition(day(2, 3), 'peak')] } });
+  });
+
+  describe('the sessions of the last week', () => {
+    const taperOf = (...sessions: readonly number[]): WeekSpec => ({
+      kind: 'taper',
+      phase: 'power',
+      sessions: sessions.map((contacts, index) => jumps(index === 0 ? 1 : 3, contacts)),
+    });
+    const sessionsFound = (...weeks: readonly WeekSpec[]): readonly string[] =>
+      found(RULE, { now: [200, 2], weeks: [...weeks] }).flatMap(({ params, message }) =>
+        params['breach'] === 'session' ? [message] : [],
+      );
+
+    it('are at most a quarter over the largest of the week before, in whole steps', () => {
+      expectSilent(RULE, { weeks: [taperOf(50, 45), taperOf(65)] });
+      expectFinding(RULE, { weeks: [taperOf(50, 45), taperOf(66)] }, 2);
+      expectSilent(RULE, { weeks: [taperOf(70, 50), taperOf(90)] });
+    });
+
+    it('are told with both numbers, at the line', () => {
+      expect(sessionsFound(taperOf(30, 30), taperOf(41))).toEqual([
+        'ada: the taper week of 2027-01-11 has a session of 41 contacts, and at most 40 are wanted behind a taper week whose largest had 30',
+      ]);
+      const line = drill('small-jump', 1, 50, { origin: { kind: 'written', span: place(55) } });
+      const byHand = { ...taperOf(0), sessions: [{ on: 1, lines: [line] }] } as const;
+      expect(found(RULE, { weeks: [taperOf(30, 30), byHand] })[0]?.span).toEqual(place(55));
+    });
+
+    it('may be small whatever was before, and primers are none of it', () => {
+      expect(sessionsFound(taperOf(5), taperOf(15))).toEqual([]);
+      expect(sessionsFound(taperOf(5), taperOf(16))).toHaveLength(1);
+      const primer: WeekSpec = { kind: 'taper', phase: 'power', sessions: [jumps(1, 20, { kind: 'primer' })] };
+      expect(sessionsFound(taperOf(10), primer)).toEqual([]);
+    });
+
+    it('look behind a closed week and not behind another kind', () => {
+      expect(sessionsFound(taperOf(30), empty, taperOf(60))).toHaveLength(1);
+      expect(sessionsFound(taperOf(30), loading(50), taperOf(60))).toEqual([]);
+      expect(sessionsFound(loading(30), taperOf(60))).toEqual([]);
+    });
+
+    it('go by what a plan changes', () => {
+      const weeks = [taperOf(50, 45), taperOf(55)];
+      expectSilent(RULE, { weeks });
+      expectFinding(RULE, { weeks, plan: changed(RULE, { 'session-over': 0 }) }, 2);
+    });
   });
 
   it('leaves no part of a contact over', () => {

@@ -82,6 +82,7 @@ const DEFAULTS: Readonly<Record<string, number>> = {
   'taper-cut.first': 60,
   'taper-cut.last': 50,
   'taper-cut.most-cut': 60,
+  'taper-cut.session-over': 25,
   'taper-cut.least-cut': 40,
   'last-week.primer': 20,
   'return-ramp.short-from': 2,

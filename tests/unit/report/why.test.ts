@@ -8,6 +8,7 @@ import { createPalette } from '../../../src/render/palette.ts';
 import { renderWhy } from '../../../src/render/terminal/why.ts';
 import type { Advice } from '../../../src/report/why/advice.ts';
 import { reportWhy } from '../../../src/report/why.ts';
+import { whyContacts } from '../../../src/report/week-words.ts';
 import type { Why } from '../../../src/report/why.ts';
 import { EXAMPLES, filesOf, planWith } from './example-plans.ts';
 
@@ -110,4 +111,32 @@ test('a page of it holds the line, the mark and the lines to add', () => {
   expect(page).toContain('season.yaml:37');
   expect(page).toContain('(C, weekly-rise)');
   expect(page).toContain('waivers: [{ rule: weekly-rise, athletes: [oda], from: 2027-02-01');
+});
+
+test('a week of a peak that is held by the taper week before says so, in the table and with its bound', () => {
+  const plan = planWith({
+    'season.yaml': `footfall: 1
+season: { title: Spring, starts: 2027-01-04 }
+places: { hall: { kit: { boxes: [30 cm], hurdles: 8 } } }
+slots:
+  - { day: tuesday, minutes: 90, place: hall, use: jumps }
+  - { day: thursday, minutes: 90, place: hall, use: jumps }
+competitions: [{ name: Cup final, date: 2027-04-24, prepare: peak }]
+pins: [{ week: 2027-04-12, contacts-a-week: 60, because: exam week }]
+athletes: { mira: { level: advanced, born: 2003, now: { contacts-a-session: 100, sessions-a-week: 2 } } }
+`,
+  });
+  const [built] = compilePlan(plan).athletes;
+  const week = built?.weeks.at(-1);
+  if (built === undefined || week === undefined) throw new Error('no last week');
+  expect(week.sessions.map(({ contacts }) => contacts)).toEqual([40]);
+  expect(whyContacts(week)).toBe('taper: sessions near the 30 of the taper week before');
+  const [held] = reportWhy(plan, built, week, week.starts).bounds;
+  expect(held).toMatchObject({
+    by: 'taper-cut',
+    most: 40,
+    mark: 'C',
+    held: true,
+    words: '1 session of 40: 25 % over 30, the largest of the taper week before',
+  });
 });

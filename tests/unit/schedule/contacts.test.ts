@@ -369,3 +369,87 @@ it('a waived easy week leaves the weeks behind it on the A that it really leaves
   expect(built?.weeks[7]).toMatchObject({ kind: 'deload', contacts: 20, adapted: 20 });
   expect(built?.diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
 });
+
+describe('the sessions of the week of a peak', () => {
+  const FIRST = '2027-04-12';
+  const lastTwo = (change: Partial<Plan>, who: Athlete): readonly (readonly number[])[] =>
+    stages(season(change), who)
+      .contacts.slice(-2)
+      .map((week) => week.sessions);
+  const changed = (over: number): Pick<Plan, 'ruleChanges'> => ({
+    ruleChanges: [
+      {
+        rule: 'taper-cut',
+        parameters: new Map([['session-over', over]]),
+        range: ALWAYS,
+        who: EVERYBODY,
+        because: 'camp',
+        span: HERE,
+      },
+    ],
+  });
+
+  it('stay as the shares make them', () => {
+    expect(lastTwo({}, beginner)).toEqual([[50, 45], [60]]);
+    expect(lastTwo({}, athlete('advanced', 100))).toEqual([[75, 70, 70], [90]]);
+    expect(lastTwo({ slots: [slot(1), slot(4)] }, athlete('advanced', 100))).toEqual([[70, 70], [90]]);
+  });
+
+  it('are at most a quarter over those of the taper week before, where something held that one', () => {
+    const pinned = stages(season({ pins: [pin(FIRST, 60)] }), athlete('advanced', 100)).contacts;
+    expect(pinned.slice(-2).map((week) => week.sessions)).toEqual([[30, 30], [40]]);
+    expect(pinned.at(-1)).toMatchObject({ contacts: 40, boundBy: 'taper-cut' });
+    expect(pinned.at(-1)?.bounds).toContainEqual({
+      by: 'taper-cut',
+      most: 40,
+      params: { session: 40, possible: 1, before: 30, percent: 25 },
+    });
+  });
+
+  it('are so where the week before had days for more sessions than are usual', () => {
+    const from = { range: { from: day(FIRST), until: day('2027-04-25') } };
+    const slots = [slot(1), slot(3), slot(5, from)];
+    const [first = [], last = []] = lastTwo({ slots }, athlete('advanced', 100));
+    expect([first.length, last.length]).toEqual([3, 1]);
+    expect(last[0]).toBe(Math.ceil((1.25 * (first[0] ?? 0)) / 5) * 5);
+  });
+
+  it('are as small as a plan wants them', () => {
+    expect(lastTwo(changed(0), athlete('advanced', 100))).toEqual([[75, 70, 70], [75]]);
+  });
+
+  it('stay where the coach wrote their number or waived the rule', () => {
+    const who = athlete('advanced', 100);
+    expect(lastTwo({ pins: [pin(FIRST, 60), pin('2027-04-19', 80)] }, who)).toEqual([[30, 30], [80]]);
+    const range = { from: day('2027-04-19'), until: day('2027-04-25') };
+    const waivers = [{ rule: 'taper-cut', range, who: EVERYBODY, because: 'camp', span: HERE }] as const;
+    expect(lastTwo({ pins: [pin(FIRST, 60)], waivers }, who)[1]?.[0]).toBeGreaterThan(80);
+  });
+
+  it('look behind a closed week', () => {
+    const closures = [{ ...away(FIRST, '2027-04-18', 'full'), who: EVERYBODY }];
+    const sessions = stages(season({ closures, pins: [pin('2027-04-05', 60)] }), athlete('advanced', 100)).contacts;
+    expect(sessions.slice(-3).map((week) => week.sessions)).toEqual([[30, 30], [], [40]]);
+  });
+
+  it('go by the plan of a week before that is over, however it was done', () => {
+    const who = athlete('advanced', 100);
+    const last = (change: Partial<Plan>, sum: number): readonly number[] | undefined => {
+      const planned = stages(season(change), who).contacts.slice(0, -2);
+      const sums = [...planned.map(({ contacts }) => contacts), sum];
+      const done = sums.map((contacts, week) => ({
+        day: day('2027-01-05') + 7 * week,
+        athlete: who.id,
+        kind: 'session' as const,
+        contacts,
+        note: '',
+        span: HERE,
+      }));
+      const plan = season({ ...change, record: { done, tests: [] } });
+      return stages(plan, who, day('2027-04-19')).contacts.at(-1)?.sessions;
+    };
+    expect(last({}, 215)).toEqual([90]);
+    expect(last({}, 70)).toEqual([90]);
+    expect([40, 60, 200].map((sum) => last({ pins: [pin(FIRST, 60)] }, sum))).toEqual([[40], [40], [40]]);
+  });
+});

@@ -1,14 +1,15 @@
 // The first four stages, one behind the other, for the tests.
 
+import type { Day } from '../../../src/util/days.ts';
 import type { Athlete, Plan } from '../../../src/plan/types.ts';
 import { ruleBook } from '../../../src/plan/rule-book.ts';
 import { planContacts } from '../../../src/schedule/contacts.ts';
 import { seasonTerms } from '../../../src/schedule/season-terms.ts';
 
-export function stages(plan: Plan, athlete: Athlete) {
-  const season = seasonTerms(plan, athlete, undefined);
+export function stages(plan: Plan, athlete: Athlete, asOf?: Day) {
+  const season = seasonTerms(plan, athlete, asOf);
   const { grid, phases, kinds } = season;
-  const contacts = planContacts(plan, season, undefined);
+  const contacts = planContacts(plan, season, asOf);
   return {
     book: ruleBook(plan, athlete),
     grid,

@@ -106,31 +106,19 @@ export const volumeFindings = {
     severity: 'warning',
     summary: 'a taper that cuts too little, too much or the wrong thing',
     explanation:
-      'Before a peak the volume falls by about half while the kind of jumping stays: fewer sets of the same tiers. Half a taper leaves tired legs, and easier drills lose the edge.',
+      'Before a peak the volume falls by about half while the kind of jumping stays: fewer sets of the same tiers. Half a taper leaves tired legs, and easier drills lose the edge. The last sessions before the event are hardly larger than those of the taper week before: by a quarter at most, rounded up to five contacts, which is what the shares of a week and of a session make of it (common practice, no source). `session-over: 0 %` keeps them no larger.',
     bad: 'monday: [{ drill: hurdle-hop, sets: 10, reps: 8 }]\nwednesday: [{ drill: hurdle-hop, sets: 10, reps: 8 }]     # in the week of a peak',
     good: 'monday: [{ drill: hurdle-hop, sets: 10, reps: 5 }, { drill: high-hurdle-hop, sets: 2, reps: 5 }]\nwednesday: [{ drill: hurdle-hop, sets: 10, reps: 5 }, { drill: high-hurdle-hop, sets: 2, reps: 5 }]',
-    message: ({
-      athlete,
-      week,
-      breach,
-      found,
-      wanted,
-      adapted,
-    }: At & {
-      breach: 'little' | 'much' | 'tier';
-      found: number | string;
-      wanted: number | string;
-      adapted: number;
-    }) =>
-      breach === 'tier'
-        ? `${athlete}: the taper week of ${week} has nothing above the ${found} tier, and the weeks before it had ${wanted}`
-        : `${athlete}: the taper week of ${week} has ${found} contacts, and ${breach === 'little' ? 'at most' : 'at least'} ${wanted} are wanted for somebody used to ${adapted} a week`,
-    help: ({ breach }: { breach: 'little' | 'much' | 'tier' }) =>
-      breach === 'tier'
-        ? 'keep the drills and take sets off'
-        : breach === 'little'
-          ? 'take sets off'
-          : 'keep a few sets more',
+    message: ({ athlete, week, breach, found, wanted, adapted, before = 0 }: TaperCut) => {
+      const taper = `${athlete}: the taper week of ${week}`;
+      if (breach === 'tier')
+        return `${taper} has nothing above the ${found} tier, and the weeks before it had ${wanted}`;
+      if (breach === 'session') {
+        return `${taper} has a session of ${found} contacts, and at most ${wanted} are wanted behind a taper week whose largest had ${before}`;
+      }
+      return `${taper} has ${found} contacts, and ${breach === 'little' ? 'at most' : 'at least'} ${wanted} are wanted for somebody used to ${adapted} a week`;
+    },
+    help: ({ breach }: TaperCut) => TAPER_HELP[breach],
   },
   'rule/last-week': {
     severity: 'warning',
@@ -265,6 +253,22 @@ export const volumeFindings = {
       `write the maximum of ${lift} under \`lifts:\`, or leave the load out, and it goes by reps in reserve`,
   },
 } as const satisfies Entries;
+
+type TaperCut = At & {
+  readonly breach: 'little' | 'much' | 'tier' | 'session';
+  readonly found: number | string;
+  readonly wanted: number | string;
+  readonly adapted: number;
+  /** Contacts of the largest session of the taper week before, where that is what it is about. */
+  readonly before?: number;
+};
+
+const TAPER_HELP: Readonly<Record<TaperCut['breach'], string>> = {
+  little: 'take sets off',
+  much: 'keep a few sets more',
+  tier: 'keep the drills and take sets off',
+  session: 'take sets off the larger session',
+};
 
 type MaximumTooFar = {
   readonly athlete: string;
