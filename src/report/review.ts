@@ -18,6 +18,7 @@ import type { WeekDone } from './review/athlete-weeks.ts';
 import { bestJumpers } from './review/best-jumpers.ts';
 import type { BestJumpers } from './review/best-jumpers.ts';
 import { inOrderOfWeight } from './review/decisions.ts';
+import type { ToldDecision } from './review/decisions/decision.ts';
 import { groupsOf, lastGroups } from './review/jump-trends.ts';
 import { weeksBehind } from './review/review-day.ts';
 import { gathered } from './review/told-item.ts';
@@ -36,7 +37,7 @@ export interface Review {
   /** The week the day is in, from 1; absent behind the season. */
   readonly week?: number;
   readonly weeks: readonly BuildWeek[];
-  readonly decisions: readonly ToldItem[];
+  readonly decisions: readonly ToldDecision[];
   readonly exceptions: readonly ToldItem[];
   /** What stands in the week ahead and asks for no decision. */
   readonly ahead: readonly ToldItem[];

@@ -16,6 +16,7 @@ import type { Places } from '../places.ts';
 import { sheetsIn, weeksDone } from './athlete-weeks.ts';
 import type { SheetsOf, WeekDone } from './athlete-weeks.ts';
 import { decisionsAbout } from './decisions.ts';
+import type { ToldDecision } from './decisions/decision.ts';
 import { exceptionsAbout } from './exceptions.ts';
 import { jumpTrends } from './jump-trends.ts';
 import type { JumpTrend } from './jump-trends.ts';
@@ -67,7 +68,7 @@ export interface Common {
 
 export interface Reviewed {
   readonly review: AthleteReview;
-  readonly decisions: readonly ToldItem[];
+  readonly decisions: readonly ToldDecision[];
   readonly exceptions: readonly ToldItem[];
   readonly ahead: readonly ToldItem[];
 }
@@ -117,7 +118,7 @@ export function reviewAthlete(common: Common, athlete: Athlete): Reviewed {
 }
 
 /** Jumps stopped by pain, or a return that isn't through: nobody speaks of gains then. */
-const isHeldBack = ({ athlete, day }: Subject, decisions: readonly ToldItem[]): boolean =>
+const isHeldBack = ({ athlete, day }: Subject, decisions: readonly ToldDecision[]): boolean =>
   returnStageOn(athlete, day) !== undefined || decisions.some(({ kind }) => kind === 'pain stop');
 
 /** Asked for a week again, the same is given. */

@@ -2,6 +2,8 @@
 // of the folder beside it.
 
 import { blockedWeeks } from './decisions/blocked.ts';
+import { DECISION_KINDS } from './decisions/decision.ts';
+import type { ToldDecision } from './decisions/decision.ts';
 import { endingLimits } from './decisions/limits.ts';
 import { newMaximum, staleMaxima } from './decisions/maxima.ts';
 import { missingRecord } from './decisions/missing-record.ts';
@@ -12,10 +14,9 @@ import { leapUnderWay, recordLeap } from './decisions/record-leap.ts';
 import type { NewMaximum } from './new-maxima.ts';
 import type { Subject } from './subject.ts';
 import { gathered } from './told-item.ts';
-import type { ToldItem } from './told-item.ts';
 
 /** Of one athlete, in no order yet. */
-export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]): readonly ToldItem[] {
+export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]): readonly ToldDecision[] {
   return [
     ...painDecision(subject),
     ...blockedWeeks(subject),
@@ -30,21 +31,6 @@ export function decisionsAbout(subject: Subject, maxima: readonly NewMaximum[]):
   ];
 }
 
-const ORDER = [
-  'pain stop',
-  'pain hold',
-  'week blocked',
-  'record missing',
-  'record leap',
-  'return stage',
-  'limit ends',
-  'new maximum',
-  'old maximum',
-  'test missing',
-];
-
-const rank = ({ kind }: ToldItem): number => (ORDER.includes(kind) ? ORDER.indexOf(kind) : ORDER.length);
-
 /** Those that say the same as one, the gravest first, and within a kind in the order of the plan. */
-export const inOrderOfWeight = (items: readonly ToldItem[]): readonly ToldItem[] =>
-  gathered(items).toSorted((a, b) => rank(a) - rank(b));
+export const inOrderOfWeight = (items: readonly ToldDecision[]): readonly ToldDecision[] =>
+  gathered(items).toSorted((a, b) => DECISION_KINDS.indexOf(a.kind) - DECISION_KINDS.indexOf(b.kind));

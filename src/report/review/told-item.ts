@@ -2,6 +2,7 @@
 // athletes become one.
 
 import { grouped } from '../../util/grouped.ts';
+
 type Parts = readonly [before: string, own: string, after: string];
 
 export interface ToldItem {

@@ -3,10 +3,10 @@
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** One for each blocked week from the current one on, with its first error. */
-export function blockedWeeks(subject: Subject): readonly ToldItem[] {
+export function blockedWeeks(subject: Subject): readonly ToldDecision[] {
   const { built, week, places } = subject;
   const ahead = built.weeks.filter((one) => one.week >= (week?.week ?? Infinity) && built.blocked.has(one.week));
   return ahead.flatMap(({ starts }) => {

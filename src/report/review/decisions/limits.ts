@@ -6,10 +6,10 @@ import { limitWords } from '../../limit-words.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** One for each limit whose last day is within the review's days, before or behind. */
-export function endingLimits(subject: Subject): readonly ToldItem[] {
+export function endingLimits(subject: Subject): readonly ToldDecision[] {
   const { plan, athlete, day, places } = subject;
   return athlete.limits
     .filter(({ range }) => Math.abs(range.until - day) <= REVIEW.daysAhead)

@@ -11,11 +11,11 @@ import type { KiloChange, NewMaximum } from '../new-maxima.ts';
 import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
-import type { ToldItem } from '../told-item.ts';
 import { counted } from '../../../util/counted.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** One for a tested maximum, with the line to write and what changes with it; loads in the plan's units. */
-export function newMaximum(subject: Subject, found: NewMaximum): ToldItem {
+export function newMaximum(subject: Subject, found: NewMaximum): ToldDecision {
   const { plan, places, athlete } = subject;
   const { units } = plan.season;
   const { max, before, spans } = found;
@@ -50,7 +50,7 @@ function kiloWords(subject: Subject, { name, day, before, after }: KiloChange): 
 const nameOf = ({ plan }: Subject, id: string): string => exerciseName(plan.library, id).toLowerCase();
 
 /** Maxima that kilos of the days ahead rest on, and that are older than the rule test-stale has it. C. */
-export function staleMaxima(subject: Subject, renewed: ReadonlySet<string>): readonly ToldItem[] {
+export function staleMaxima(subject: Subject, renewed: ReadonlySet<string>): readonly ToldDecision[] {
   const { plan, athlete, day, places, built } = subject;
   const book = ruleBook(plan, athlete);
   const range = { from: day, until: day + REVIEW.daysAhead };

@@ -4,11 +4,11 @@ import { dayWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import { inParts } from '../told-item.ts';
-import type { ToldItem } from '../told-item.ts';
 import { counted } from '../../../util/counted.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** One at most, for all sessions together, with what the schedule takes in their place. */
-export function missingRecord(subject: Subject): readonly ToldItem[] {
+export function missingRecord(subject: Subject): readonly ToldDecision[] {
   const { behind, recent, built, athlete, places } = subject;
   const sessions = new Map([...behind.flatMap((week) => week.sessions), ...recent].map((one) => [one.day, one]));
   const missing = [...sessions.values()].filter(({ outcome }) => outcome === 'not recorded');

@@ -7,17 +7,17 @@ import { testNames } from '../../card.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import { inParts } from '../told-item.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** Those of the weeks looked back on without a result, then those of the days ahead. */
-export function missingTests(subject: Subject): readonly ToldItem[] {
+export function missingTests(subject: Subject): readonly ToldDecision[] {
   const { plan, athlete, day, behind } = subject;
   const from = behind[0]?.starts ?? day;
   const mine = plan.tests.filter(({ who }) => appliesTo(who, athlete));
   return mine.filter((test) => from <= test.day && test.day < day).flatMap((test) => withoutResult(subject, test));
 }
 
-function withoutResult(subject: Subject, test: TestDay): readonly ToldItem[] {
+function withoutResult(subject: Subject, test: TestDay): readonly ToldDecision[] {
   const { plan, athlete, places } = subject;
   if (athlete.away.some(({ range }) => holds(range, test.day))) return [];
   const missing = test.what.filter(

@@ -8,10 +8,10 @@ import { dayWords } from '../../calendar-words.ts';
 import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** By the last row with pain, as the rule pain-hold has it; G12 (S), as a rule C. */
-export function painDecision(subject: Subject): readonly ToldItem[] {
+export function painDecision(subject: Subject): readonly ToldDecision[] {
   const { plan, athlete, day, places } = subject;
   const row = lastPainBefore(doneBy(plan.record, athlete.id), Number.POSITIVE_INFINITY);
   const book = ruleBook(plan, athlete);

@@ -6,10 +6,10 @@ import { ruleWords } from '../rule-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
 import { inParts } from '../told-item.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** The same of the week under way, of which the sessions to come were cut. Notices of it are no decision. */
-export function leapUnderWay(subject: Subject): readonly ToldItem[] {
+export function leapUnderWay(subject: Subject): readonly ToldDecision[] {
   const { week: running, built, places } = subject;
   return built.diagnostics.flatMap((one) => {
     if (!isOf(one, 'schedule/week-over-plan') || one.severity !== 'warning') return [];
@@ -35,7 +35,7 @@ export function leapUnderWay(subject: Subject): readonly ToldItem[] {
 }
 
 /** One for each such week among those that are looked back on, whose rise nobody has waived. */
-export function recordLeap(subject: Subject): readonly ToldItem[] {
+export function recordLeap(subject: Subject): readonly ToldDecision[] {
   const { behind, built, places } = subject;
   return built.diagnostics.flatMap((one) => {
     if (!isOf(one, 'schedule/record-leap') || !behind.some(({ starts }) => starts === one.week)) return [];

@@ -6,10 +6,10 @@ import type { ReturnStage } from '../../../plan/types.ts';
 import { dateWords } from '../../calendar-words.ts';
 import { whoOf } from '../subject.ts';
 import type { Subject } from '../subject.ts';
-import type { ToldItem } from '../told-item.ts';
+import type { ToldDecision } from './decision.ts';
 
 /** One at most: the stage in force and who signed it. */
-export function returnStage(subject: Subject): readonly ToldItem[] {
+export function returnStage(subject: Subject): readonly ToldDecision[] {
   const { athlete, day, places } = subject;
   const stage = returnStageOn(athlete, day);
   if (stage === undefined) return [];
@@ -26,7 +26,7 @@ export function returnStage(subject: Subject): readonly ToldItem[] {
 }
 
 /** A return of which nothing is signed yet by that day. */
-function toBeSigned(subject: Subject, { since, signed, stage, of, span }: ReturnStage): ToldItem {
+function toBeSigned(subject: Subject, { since, signed, stage, of, span }: ReturnStage): ToldDecision {
   const counts = stage === 0 ? 'nothing is jumped' : `drills and volume are those of stage ${stage} of ${of}`;
   return {
     kind: 'return stage',
