@@ -67,14 +67,17 @@ export function holdWhatIsLeft(
   const { index, starts } = running;
   const written = sheets === undefined ? now : (plannedWeek(sheets, index) ?? now);
   // What is written by hand stands as it is, whatever the record says of it.
-  const planned = written.contacts.boundBy === 'programme' ? now : written;
-  const far = soFar(planned, rows, asOf);
+  const sheetsHad = written.contacts.boundBy === 'programme' ? now : written;
   const book = ruleBook(plan, athlete);
-  const held = holdRunningWeek(planned, now.contacts, far, hurtFrom(plan, athlete, book, { starts, asOf }));
+  const hurt = hurtFrom(plan, athlete, book, { starts, asOf });
+  const planned = holdBehindPain(sheetsHad, now.contacts, hurt);
+  const far = soFar(planned, rows, asOf);
+  const held = holdRunningWeek(planned, now.contacts, far);
+  const hurts = isHurt(now.contacts) && !isHurt(sheetsHad.contacts) && sheetsHad.contacts.boundBy !== 'programme';
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
   const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
   return {
-    contacts: contacts.with(index, held.contacts),
+    contacts: contacts.with(index, hurts ? { ...held.contacts, hurtsFrom: hurt.holds } : held.contacts),
     days: days.with(index, held.days),
     diagnostics: [
       ...findingsOnRunningWeek(athlete, starts, far, { planned, now: now.contacts, held, leapFrom: leap }),
@@ -114,25 +117,43 @@ const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): rea
  * that (common practice, no source), and by what it may have less `now`. What is written by hand stays, and a week that
  * pain stopped before it began has nothing to cut.
  */
-function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, upToNow: SoFar, hurt: HurtFrom): PlannedWeek {
+function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): PlannedWeek {
+  const [over, less] = [overOf(far), Math.max(0, planned.contacts.contacts - now.contacts)];
+  const left = jumpsLeft(planned.days, far.from);
   const { boundBy, contacts } = planned.contacts;
   if (boundBy === 'programme') return planned;
-  const stopped = now.contacts === 0 && now.boundBy === 'pain-hold';
-  const far = stopped ? startingAt(upToNow, hurt.stops, planned) : upToNow;
-  const [over, less] = [overOf(upToNow), Math.max(0, contacts - now.contacts)];
-  const left = jumpsLeft(planned.days, far.from);
-  const hurts = isHurt(now) && !isHurt(planned.contacts) ? { hurtsFrom: hurt.holds } : {};
+  const isCut = planned.contacts.underWay !== undefined;
   if (over + less === 0 || left.length === 0 || contacts === 0)
-    return { ...planned, contacts: { ...asPlanned(planned.contacts, now, far), ...hurts } };
+    return isCut ? planned : { ...planned, contacts: asPlanned(planned.contacts, now, far) };
   const sizes = sizesLeft(left, over + less, planned.contacts);
   // What leaves the week nothing weighs more than what was done over.
   const because = over > 0 && now.contacts > 0 ? reasonOf(far, planned.contacts) : lessBecause(planned.contacts, now);
+  return cutTo(sizes, planned, now, far, because);
+}
+
+/** What pain lets the week have less, taken from the days behind it, however late in the week the season is planned again. */
+function holdBehindPain(planned: PlannedWeek, now: ContactsWeek, { holds, stops }: HurtFrom): PlannedWeek {
+  const from = now.contacts === 0 ? stops : holds;
+  const less = planned.contacts.contacts - now.contacts;
+  const left = jumpsLeft(planned.days, from);
+  const isLess = now.boundBy === 'pain-hold' && planned.contacts.boundBy !== 'programme' && less > 0;
+  if (!isLess || left.length === 0) return planned;
+  const written = sumOf(planned.days.sessions.filter(({ day }) => day < from));
+  const sizes = sizesLeft(left, less, planned.contacts);
+  return cutTo(sizes, planned, now, { from, written }, lessBecause(planned.contacts, now));
+}
+
+function cutTo(
+  sizes: ReadonlyMap<ScheduledSession, number>,
+  planned: PlannedWeek,
+  now: ContactsWeek,
+  far: Pick<SoFar, 'from' | 'written'>,
+  because: Reason,
+): PlannedWeek {
+  const sessions = planned.days.sessions.flatMap((one) => heldSession(one, far.from, sizes, because));
   return {
-    contacts: { ...heldContacts(planned.contacts, now, far, sizes, because), ...hurts },
-    days: {
-      ...planned.days,
-      sessions: planned.days.sessions.flatMap((one) => heldSession(one, far.from, sizes, because)),
-    },
+    contacts: heldContacts(planned.contacts, now, far, sizes, because),
+    days: { ...planned.days, sessions },
   };
 }
 
@@ -142,7 +163,6 @@ interface HurtFrom {
   readonly stops: Day;
 }
 
-/** A sheet behind such a morning was made with it, however late in the week the season is planned again. */
 function hurtFrom(
   { record }: Plan,
   { id }: Athlete,
@@ -158,12 +178,6 @@ function hurtFrom(
   };
   return { holds: behind('hold'), stops: behind('stop') };
 }
-
-const startingAt = (far: SoFar, from: Day, { days }: PlannedWeek): SoFar => ({
-  ...far,
-  from,
-  written: sumOf(days.sessions.filter(({ day }) => day < from)),
-});
 
 const isHurt = ({ bounds }: ContactsWeek): boolean => bounds.some(({ by }) => by === 'pain-hold');
 
@@ -293,7 +307,7 @@ function lessBecause({ contacts: planned }: ContactsWeek, { boundBy, bounds }: C
 function heldContacts(
   { contacts: planned }: ContactsWeek,
   now: ContactsWeek,
-  { from, written }: SoFar,
+  { from, written }: Pick<SoFar, 'from' | 'written'>,
   sizes: ReadonlyMap<ScheduledSession, number>,
   because: Reason,
 ): ContactsWeek {

@@ -288,6 +288,28 @@ describe('a week under way that its own record plans otherwise', () => {
     expect(saturday.built.blocked.size).toBe(0);
   });
 
+  it('takes what was done over behind such a morning from the days to come alone', () => {
+    const change = { pins: [], slots: [slot(1), slot(3), slot(5)], athletes: [athlete('advanced', 60)] };
+    const phase: Pin = { ...PINNED, effects: [{ kind: 'phase', phase: 'power' }] };
+    const rows = (thursday: number): readonly DoneRow[] => [
+      on('2027-01-05', undefined, { pain: 4 }),
+      on('2027-01-07', thursday),
+    ];
+    const week = (thursday: number): BuiltWeek =>
+      found(season(rows(thursday), { ...change, pins: [phase] }), '2027-01-09').week;
+    const [, second = ['', 0], third = ['', 0]] = jumpsOf(week(0));
+    expect(third[1]).toBeGreaterThan(30);
+    expect(jumpsOf(week(second[1] + 10))).toEqual([jumpsOf(week(0))[0], second, [third[0], third[1] - 10]]);
+  });
+
+  it('rises no more behind a morning that holds, later in the week as well', () => {
+    const hurt = season([on('2027-01-05', undefined, { pain: 4 })], { pins: [] });
+    const [thursday, saturday] = [found(hurt), found(hurt, '2027-01-09')];
+    expect(saturday.week.sessions).toEqual(thursday.week.sessions);
+    expect(saturday.week.contacts).toBe(120);
+    expect(codes(saturday)).toEqual([]);
+  });
+
   it('rises no more than a pain that holds allows, its days so far among it', () => {
     const change = { pins: [] };
     const sheets = found(season([], change), MONDAY);
