@@ -13,6 +13,8 @@ export const VOLUME = {
   leftAfterTransition: 90,
   /** Rise of other jumping on the week before, in per cent, over which a loading week may not rise above A. */
   otherJumpsRise: 20,
+  /** Per cent of A that a week may have however many other jumps rise beside it. */
+  leastBesideOthers: 50,
   /** Per cent of the usual session that a session may have in a taper, hold or deload week. */
   easySession: 75,
   /** Per cent of A that a week of hold may have. */

@@ -2,6 +2,7 @@
 
 import type { BoundBy, BuiltWeek } from '../build/types.ts';
 import type { WeekKind } from '../library/types.ts';
+import { VOLUME } from '../library/volume.ts';
 
 const KIND_WORDS: Readonly<Record<WeekKind, string>> = {
   load: 'build',
@@ -37,7 +38,8 @@ const WHY: Readonly<Record<BoundBy, (week: Numbers) => string>> = {
     week.contacts > week.adaptedBefore && week.adaptedBefore > 0
       ? `coming back: a step up from ${week.adaptedBefore}`
       : `coming back: ${shareOfUsual(week)} for now`,
-  'all-jumps-rise': ({ otherJumps }) => `no rise: other jumps rose, to ${otherJumps}`,
+  'all-jumps-rise': ({ otherJumps, contacts, adaptedBefore }) =>
+    `${contacts + VOLUME.step <= adaptedBefore ? 'less' : 'no rise'}: other jumps rose, to ${otherJumps}`,
   'youth-ceiling': () => 'a session may hold no more at this age',
   limit: () => "the athlete's own limit",
   'open-days': ({ possible }) =>

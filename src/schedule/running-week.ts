@@ -185,7 +185,8 @@ const isHurt = ({ bounds }: ContactsWeek): boolean => bounds.some(({ by }) => by
 function asPlanned(planned: ContactsWeek, now: ContactsWeek, { from }: SoFar): ContactsWeek {
   const { contacts, boundBy, reasons } = planned;
   if (planned === now || contacts <= now.contacts) return { ...now, contacts };
-  return { ...now, contacts, boundBy, reasons, underWay: { from, planned: contacts, wereLeft: 0 } };
+  const most = Math.max(contacts, now.most);
+  return { ...now, contacts, most, boundBy, reasons, underWay: { from, planned: contacts, wereLeft: 0 } };
 }
 
 interface FoundRunning {
@@ -313,10 +314,13 @@ function heldContacts(
 ): ContactsWeek {
   const contacts = [...sizes.values()].reduce((sum, size) => sum + size, written);
   const wereLeft = [...sizes.keys()].reduce((sum, session) => sum + session.contacts, 0);
-  const told = { ...because, params: { ...because.params, contacts, most: now.most } };
+  // What the days so far had stands, also where it is more than the week may have now.
+  const most = Math.max(contacts, now.most);
+  const told = { ...because, params: { ...because.params, contacts, most } };
   return {
     ...now,
     contacts,
+    most,
     boundBy: because.by === 'record' ? 'record' : now.boundBy,
     underWay: { from, planned, wereLeft },
     bounds: because.by === 'record' ? [...now.bounds, boundOf(because, contacts)] : now.bounds,

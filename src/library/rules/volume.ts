@@ -59,10 +59,10 @@ export const VOLUME_RULES: readonly RuleRow[] = [
   {
     id: 'all-jumps-rise',
     holds:
-      'All jumping of a week, in sessions, practice, matches and tests, stays near the mean of the weeks before it.',
+      'All jumping of a week, in sessions, practice, matches and tests, stays near what the athlete is used to and the mean of other jumps in the weeks before it.',
     parameters: [
-      parameter('most', 130, 'percent', 'smaller', "most jumps of a week, in per cent of the earlier weeks' mean"),
-      parameter('weeks', 4, 'weeks', 'larger', 'how many weeks back the mean reaches'),
+      parameter('most', 130, 'percent', 'smaller', 'most jumps of a week, in per cent of what is usual'),
+      parameter('weeks', 4, 'weeks', 'larger', 'how many weeks back the mean of other jumps reaches'),
     ],
     severity: 'warning',
     waivable: true,

@@ -47,7 +47,10 @@ function boundWords(bound: Bound): string {
 const WORDS: Readonly<Record<BoundRule, (params: Params) => string>> = {
   'weekly-rise': ({ adapted, percent, contacts }) =>
     `${adapted} and ${percent} % more, or ${contacts} contacts more, whichever is more`,
-  'all-jumps-rise': ({ adapted }) => `other jumps rise this week, so no more than the usual ${adapted}`,
+  'all-jumps-rise': ({ adapted, percent, usual, other }) =>
+    other === undefined
+      ? `other jumps rise this week, so no more than the usual ${adapted}`
+      : `${percent} % of the usual ${adapted} and ${usual} in practice, matches and tests, less the ${other} of this week; never under half of what is usual`,
   'session-rise': sessionRise,
   'session-ceiling': (params) => `${sessions(params)} at this level`,
   'slot-minutes': (params) => `${sessions(params)} in ${numberOf(params, 'minutes')} minutes`,

@@ -4,7 +4,7 @@
 import type { Bound, BoundRule } from '../../build/types.ts';
 import { VOLUME } from '../../library/volume.ts';
 import { PERCENT } from '../../util/units.ts';
-import type { WeekTerms } from './terms.ts';
+import type { AllJumps, WeekTerms } from './terms.ts';
 
 /** Largest multiple of the step of contacts that is not over `contacts`. */
 export function roundDown(contacts: number): number {
@@ -51,13 +51,24 @@ function sessionAt(sessionGrowth: WeekTerms['sessionGrowth'], usualSessions: num
   return roundDown(Math.max(share(PERCENT + sessionGrowth.percent, usual), usual + sessionGrowth.contacts));
 }
 
+/**
+ * What other jumps leave of all that the athlete may do in the week, and no less than a share of A: the rest of a steep
+ * rise is practice, which no plan of contacts can cut. Common practice (C).
+ */
+function besideOthers({ percent, weeks, before, other }: AllJumps, adapted: number): number {
+  const all = Math.floor((percent * (adapted * weeks + before)) / (PERCENT * weeks));
+  return Math.max(all - other, share(VOLUME.leastBesideOthers, adapted));
+}
+
 /** The most the week may have, a multiple of the step; never negative. */
 export function mostAllowed(terms: WeekTerms, adapted: number): number {
   // Without a day there is nothing, however much a waiver would leave to a session.
   if (terms.possible === 0 && !terms.primer) return 0;
   let most = growthBound(terms, adapted);
-  if (!terms.primer)
+  if (!terms.primer) {
     most = Math.min(most, terms.possible * Math.min(sessionBound(terms, adapted), terms.sessionCeiling));
+    if (terms.allJumps !== undefined) most = Math.min(most, besideOthers(terms.allJumps, adapted));
+  }
   for (const bound of terms.weekCeilings) most = Math.min(most, bound.most);
   return Math.max(0, roundDown(most));
 }
@@ -69,6 +80,7 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   if (terms.held !== undefined) bounds.push({ ...terms.held, most: adapted, params: { adapted } });
   bounds.push(...terms.weekCeilings);
   if (terms.primer) return bounds;
+  if (terms.allJumps !== undefined) bounds.push(besideOthersTold(terms.allJumps, adapted));
   const { possible } = terms;
   for (const { by, rule, most, params, otherwise, spans } of terms.sessionCeilings) {
     const told = Object.assign({}, params, { session: most, possible });
@@ -77,6 +89,12 @@ export function boundsOf(terms: WeekTerms, adapted: number): readonly Bound[] {
   const session = sessionBound(terms, adapted);
   if (session !== Infinity) bounds.push(sessionTold(terms, session, adapted));
   return bounds;
+}
+
+function besideOthersTold(allJumps: AllJumps, adapted: number): Bound {
+  const { percent, weeks, before, other, spans = [] } = allJumps;
+  const params = { percent, adapted, usual: Math.round(before / weeks), other };
+  return { by: 'all-jumps-rise', most: besideOthers(allJumps, adapted), params, spans };
 }
 
 function growthTold(growth: Exclude<WeekTerms['growth'], { kind: 'free' }>, adapted: number): Bound {

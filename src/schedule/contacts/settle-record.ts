@@ -35,14 +35,16 @@ export interface Settling {
  */
 export function settleRecord({ terms, sheets, adapted, recorded, leapOf }: Settling): readonly WeekTerms[] {
   const settled = [...terms];
-  const plannedAt = plannedContacts(sheets);
+  const [onSheets, asKnown] = [plannedContacts(sheets), plannedContacts(terms)];
   let state = adapted;
   let last: number | undefined;
   for (const [index, record] of recorded.entries()) {
     const week = terms[index];
     if (week === undefined) break;
-    const planned = plannedAt(index, state);
-    const contacts = countedContacts(week, planned, state, record, last);
+    const planned = onSheets(index, state);
+    // Of a week in which it began to hurt less counts where no number is written.
+    const known = week === sheets[index] ? planned : Math.min(planned, asKnown(index, state));
+    const contacts = countedContacts(week, known, state, record, last);
     if (record.sessions > 0) last = Math.min(contacts, planned);
     const span = record.rows[0]?.span;
     const { fixedSessions: _, ...rest } = week;

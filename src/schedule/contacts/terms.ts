@@ -45,6 +45,17 @@ export type Keep =
   /** A percentage of A, whatever was done. */
   | { readonly kind: 'fade'; readonly leftPercent: number };
 
+/** What all jumping of a week is measured by where practice, matches and tests rise over the weeks before. */
+export interface AllJumps extends Written {
+  /** Most of all jumps, in per cent of what the athlete is used to. */
+  readonly percent: number;
+  /** So many weeks before, and their other jumps together. */
+  readonly weeks: number;
+  readonly before: number;
+  /** Other jumps of the week itself. */
+  readonly other: number;
+}
+
 export interface WeekTerms {
   readonly week: WeekKind;
   readonly phase: PhaseId;
@@ -88,6 +99,8 @@ export interface WeekTerms {
         readonly span?: Span;
       }
     | undefined;
+  /** Practice, matches and tests rise over the weeks before, and leave less of the week. */
+  readonly allJumps?: AllJumps | undefined;
   /** The week may not rise over A: something hurt, or nobody knows what was done. */
   readonly held?: { readonly by: 'pain-hold' | 'record'; readonly spans: readonly Span[] };
   /** Sizes of a programme's sessions. */

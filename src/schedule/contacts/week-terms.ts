@@ -10,6 +10,7 @@ import type { RuleBook } from '../../plan/rule-book.ts';
 import type { Plan, Who } from '../../plan/types.ts';
 import { PERCENT } from '../../util/units.ts';
 import type { AthleteGrid, AthletePhases, KindWeek } from '../types.ts';
+import { allJumpsOf } from './all-jumps.ts';
 import { mostAllowed, roundDown, share } from './bounds.ts';
 import { possibleSessions } from './possible.ts';
 import { sessionCeilings } from './session-ceilings.ts';
@@ -18,7 +19,7 @@ import type { WeekFacts } from './week-facts.ts';
 import type { WeekProgramme } from './week-programme.ts';
 import { changedBy } from './changed-by.ts';
 import { growthOf, keepOf, openingPercent, sessionGrowthOf, sessionOverOf, weeklyRise } from './growth.ts';
-import type { Aim, WeekTerms } from './terms.ts';
+import type { Aim, AllJumps, WeekTerms } from './terms.ts';
 
 /** The terms of one athlete's weeks. */
 export function weekTerms(
@@ -41,7 +42,7 @@ export function weekTerms(
   );
   let jumped = 0;
   const terms = facts.map((one, index) => {
-    const week = termsOf(one, possible[index] ?? 0, jumped);
+    const week = termsOf(one, possible[index] ?? 0, jumped, allJumpsOf(facts, index));
     jumped += canJump(week) ? 1 : 0;
     return week;
   });
@@ -90,7 +91,7 @@ function daysApart({ book, range }: WeekFacts): number {
   return getRuleValue(book, 'session-spacing', 'apart', range);
 }
 
-function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): WeekTerms {
+function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number, allJumps: AllJumps | undefined): WeekTerms {
   const { kind, phase, level, frequency, decisive } = facts;
   const primer = facts.usable.length === 0 && kind.kind !== 'empty' && kind.kind !== 'transition';
   const ceilings = sessionCeilings(facts, jumpedBefore);
@@ -112,6 +113,7 @@ function termsOf(facts: WeekFacts, possible: number, jumpedBefore: number): Week
     sessionGrowth: sessionGrowthOf(facts),
     sessionOver: sessionOverOf(facts),
     keep: keepOf(kind),
+    allJumps,
     sessionCeilings: ceilings,
     sessionCeiling,
     weekCeilings: primer

@@ -127,6 +127,7 @@ function mostEver(terms: WeekTerms, opening: number): number {
 function boundWeek(week: Week, tight?: string[]): string[] | undefined {
   const { program, terms, opening, planned, plannedMost, index } = week;
   boundGrowth(week, tight);
+  if (!terms.primer) boundBesideOthers(week, tight);
   if (terms.held !== undefined) {
     atMost(program, [...planned, [-1, opening.name]], 0);
     if (tight !== undefined) tight.push(noStep(week, 'h', [...planned, [-1, opening.name]], 1 - STEP, opening.most));
@@ -180,6 +181,30 @@ function boundGrowth(week: Week, tight: string[] | undefined): void {
   atLeast(program, [...byNumber, [-(least + opening.most), name]], -opening.most);
   tight.push(name);
 }
+
+/** Within all jumping, or within the share of A that stays. */
+function boundBesideOthers(week: Week, tight: string[] | undefined): void {
+  const { program, terms, opening, planned, plannedMost, index } = week;
+  if (terms.allJumps === undefined) return;
+  const { percent, weeks, before, other } = terms.allJumps;
+  const times = PERCENT * weeks;
+  const all: readonly Part[] = [...scaled(planned, times), [-percent * weeks, opening.name]];
+  const beside = percent * before - times * other;
+  const least: readonly Part[] = [...scaled(planned, PERCENT), [-VOLUME.leastBesideOthers, opening.name]];
+  const choice = whole(program, `o${index}`, 1);
+  atMost(program, [...all, [-Math.max(0, times * plannedMost - beside), choice]], beside);
+  atMost(program, [...least, [PERCENT * plannedMost, choice]], PERCENT * plannedMost);
+  if (tight === undefined) return;
+  // One more step is over both.
+  const slack = percent * weeks * opening.most + Math.abs(beside);
+  const name = noStep(week, 'a', all, beside + 1 - times * STEP, slack);
+  const bound = VOLUME.leastBesideOthers * opening.most;
+  atLeast(program, [...least, [-(1 - PERCENT * STEP + bound), name]], -bound);
+  tight.push(name);
+}
+
+const scaled = (parts: readonly Part[], by: number): readonly Part[] =>
+  parts.map(([times, name]): Part => [times * by, name]);
 
 /** V stays within as many equal sessions as are possible, each in whole steps. */
 function boundSessions(week: Week, tight: string[] | undefined): void {

@@ -44,7 +44,15 @@ function fits(week: WeekTerms, opening: number, planned: number): boolean {
   if (planned === 0) return true;
   if (planned < 0 || week.weekCeilings.some(({ most }) => planned > most)) return false;
   if (week.held !== undefined && planned > opening) return false;
+  if (!week.primer && !fitsBesideOthers(week, opening, planned)) return false;
   return fitsGrowth(week, opening, planned) && (week.primer || fitsSessions(week, opening, planned));
+}
+
+function fitsBesideOthers({ allJumps }: WeekTerms, opening: number, planned: number): boolean {
+  if (allJumps === undefined) return true;
+  const { percent, weeks, before, other } = allJumps;
+  const isWithin = (planned + other) * weeks * PERCENT <= percent * (opening * weeks + before);
+  return isWithin || planned * PERCENT <= VOLUME.leastBesideOthers * opening;
 }
 
 function fitsGrowth({ growth }: WeekTerms, opening: number, planned: number): boolean {

@@ -38,8 +38,8 @@ describe('all-jumps-rise', () => {
     expectSilent(RULE, { ...spec, weeks: [loading(200), loading(120, { kind: 'deload' })] });
   });
 
-  it('keeps all jumping near the mean of four weeks', () => {
-    // The mean is 300, and 390 is three tenths more.
+  it('keeps all jumping near what is usual, A and the mean of other jumps of four weeks', () => {
+    // A is 200 and the mean 100, and 390 is three tenths more than both.
     expectSilent(RULE, season([200, 200, 200, 200, 200], [100, 100, 100, 100, 190]));
     expectFinding(RULE, season([200, 200, 200, 200, 200], [100, 100, 100, 100, 191]), 5);
   });
@@ -80,8 +80,31 @@ describe('all-jumps-rise', () => {
     });
   });
 
+  it('takes an easy week for no less than what is usual', () => {
+    const spec = season([200, 200, 200, 120, 200], [100, 100, 100, 100, 190]);
+    const easy = spec.weeks.with(3, loading(120, { kind: 'deload' }));
+    expectSilent(RULE, { ...spec, weeks: easy });
+  });
+
+  it('measures by no more other jumps than were planned', () => {
+    const spec = season([200, 200, 200, 200, 200], [100, 100, 100, 0, 191]);
+    const slip = { day: day(4, 0), practiceJumps: 900, plannedJumps: 100 };
+    const days = [...(spec.days ?? []).filter((one) => one.day !== slip.day), slip];
+    const late = found(RULE, { ...spec, days }).filter(({ week }) => week === day(5, 0));
+    expect(late[0]?.params).toMatchObject({ most: 390 });
+  });
+
+  it('is a notice where the plan has cut to half and other jumps alone are within it', () => {
+    const severity = (contacts: number, practice: number): unknown =>
+      found(RULE, season([200, 200, 200, 200, contacts], [100, 100, 100, 100, practice]))[0]?.severity;
+    expect(severity(100, 291)).toBe('notice');
+    expect(severity(101, 291)).toBe('warning');
+    expect(severity(100, 390)).toBe('notice');
+    expect(severity(100, 391)).toBe('warning');
+  });
+
   it('leaves no part of a jump over', () => {
-    // A mean of 300.5 allows 390.65 jumps.
+    // What is usual is 300.5, and it allows 390.65 jumps.
     const days = (last: number) => [100, 100, 100, 102, last];
     expectSilent(RULE, season([200, 200, 200, 200, 200], days(190)));
     expect(found(RULE, season([200, 200, 200, 200, 200], days(191)))[0]?.params['most']).toBe(390);

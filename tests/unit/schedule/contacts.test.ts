@@ -118,17 +118,52 @@ describe('what holds a week', () => {
     expect(bounds({ ruleChanges: [budget], practice: [practice] })[0]).toBe('budget');
   });
 
+  const practiceOf = (jumps: number, from = '2027-02-01') => ({
+    practice: [
+      { day: 0 as const, jumps, range: { from: day(from), until: day('2027-04-25') }, who: EVERYBODY, span: HERE },
+    ],
+  });
+  /** The fifth week, in which practice begins; A is what four weeks have come to. */
+  const fifthOf = (change: Partial<Plan>) => {
+    const week = stages(season(change), beginner).contacts[4];
+    if (week === undefined) throw new Error('no fifth week');
+    return week;
+  };
+  const inFives = (contacts: number): number => 5 * Math.floor(contacts / 5);
+
   it('is other jumping that rises at once', () => {
-    const practice = {
-      day: 0 as const,
-      jumps: 80,
-      range: { from: day('2027-02-01'), until: day('2027-04-25') },
-      who: EVERYBODY,
-      span: HERE,
-    };
-    expect(bounds({ practice: [practice] })[4]).toBe('all-jumps-rise');
-    const week = stages(season({ practice: [practice] }), beginner).contacts[4];
-    expect(week?.contacts).toBe(5 * Math.floor((week?.adaptedBefore ?? 0) / 5));
+    expect(bounds(practiceOf(20))[4]).toBe('all-jumps-rise');
+    const week = fifthOf(practiceOf(20));
+    expect(week.contacts).toBe(inFives(week.adaptedBefore));
+  });
+
+  it('is what practice leaves of three tenths more than usual, and half of what is usual at the least', () => {
+    const usual = fifthOf(practiceOf(80)).adaptedBefore;
+    const most = Math.floor(1.3 * usual);
+    for (const jumps of [50, 80]) {
+      expect(fifthOf(practiceOf(jumps))).toMatchObject({
+        adaptedBefore: usual,
+        boundBy: 'all-jumps-rise',
+        contacts: inFives(most - jumps),
+      });
+    }
+    for (const jumps of [120, 400]) expect(fifthOf(practiceOf(jumps)).contacts).toBe(inFives(usual / 2));
+    // The ceiling line knows of it: it promises nothing that the week can't have.
+    expect(fifthOf(practiceOf(120)).most).toBeLessThan(fifthOf(practiceOf(20)).most);
+  });
+
+  it('is not practice that was there before, nor before four weeks are known', () => {
+    expect(fifthOf(practiceOf(120, '2027-01-04')).boundBy).not.toBe('all-jumps-rise');
+    const fourth = (from: string) => stages(season(practiceOf(120, from)), beginner).contacts[3];
+    const bound = fourth('2027-01-25')?.bounds.filter(({ by }) => by === 'all-jumps-rise');
+    expect(bound?.every(({ params }) => params?.['other'] === undefined)).toBe(true);
+  });
+
+  it('is no practice where the rise is waived', () => {
+    const range = { from: day('2027-02-01'), until: day('2027-02-07') };
+    const waivers = [{ rule: 'all-jumps-rise' as const, range, who: EVERYBODY, because: 'camp', span: HERE }];
+    const week = fifthOf({ ...practiceOf(120), waivers });
+    expect(week.contacts).toBeGreaterThan(week.adaptedBefore);
   });
 
   it('is the closed hall, though the ceiling of a session is waived', () => {

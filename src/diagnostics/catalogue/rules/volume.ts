@@ -54,13 +54,13 @@ export const volumeFindings = {
     severity: 'warning',
     summary: 'all jumping together rises too fast',
     explanation:
-      'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near the mean of the weeks before it.',
+      'Practice, matches and tests load the same tendons as sessions do. In a week in which they rise clearly, planned contacts stay where they were; and all jumping of a week stays near what is usual, which is what the athlete is used to and the mean of the practice, matches and tests of the weeks before. Planned contacts are cut for it down to half; it is a notice where that is done and other jumps alone are within it.',
     bad: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 160, from: 2027-02-15 }]',
     good: 'practice: [{ day: monday, jumps: 60 }, { day: wednesday, jumps: 20, from: 2027-02-15 }]',
     message: ({ athlete, week, held, found, most, before, after }: At & JumpsOfWeek) =>
       held
         ? `${athlete}, week of ${week}: practice, matches and tests rise from ${before} to ${after} jumps, and ${contacts(found)} are planned where ${most} are the most`
-        : `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, and ${most} are the most after a mean of ${before} in the weeks before`,
+        : `${athlete}, week of ${week}: ${counted(found, 'jump', 'jumps')} of every kind, and ${most} are the most where ${before} are usual`,
     help: ({ held, most, ...week }: JumpsOfWeek) =>
       held ? `plan ${most} contacts or fewer, or let practice rise more slowly` : fewerJumps({ most, ...week }),
   },
