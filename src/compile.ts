@@ -106,7 +106,9 @@ function compileAthlete(
   const barred = new Set([...unwritten, ...audit.unwritten]);
   if (barred.size > unwritten.size) return compileAthlete(context, weeks, athlete, barred);
   const diagnostics = [...built.diagnostics, ...audit.diagnostics];
-  return { ...built, diagnostics, freed: audit.freed, blocked: blockedWeeks(built, diagnostics) };
+  const { weeks: written, days } = built;
+  const blocked = blockedWeeks(built, diagnostics);
+  return { athlete, weeks: written, days, diagnostics, blocked, freed: audit.freed };
 }
 
 /** Numbers of the weeks with an error in them. */

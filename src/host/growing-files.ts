@@ -28,6 +28,8 @@ export interface FilesToWrite {
 
 /** Text is kept back until so many characters are there. */
 const MOST_PENDING = 256 * 1024;
+/** Late bytes hold hardly anything until they are made, and a file is opened for all that waits at once. */
+const LATE_PENDING = 256;
 /** Shorter texts are put together. Long ones aren't: one text of many long ones would be copied once more. */
 const SHORT = 1024;
 
@@ -58,7 +60,7 @@ export function growingFiles(folder: string): FilesToWrite {
     const file = files.get(name) ?? { hash: createHash('sha256'), pieces: [] };
     files.set(name, file);
     addPiece(file.pieces, piece);
-    pending += piece.length;
+    pending += waiting(piece);
     if (pending >= MOST_PENDING) flush();
   };
   const finish = (): ReadonlyMap<string, string> => {
@@ -67,6 +69,10 @@ export function growingFiles(folder: string): FilesToWrite {
   };
   return { append, finish };
 }
+
+/** How much memory a piece holds while it waits, about. */
+const waiting = (piece: Piece): number =>
+  typeof piece === 'string' || piece instanceof Uint8Array ? piece.length : LATE_PENDING;
 
 /** Makes a folder that isn't known as `made`. */
 function makeFolder(path: string, made: Set<string>): void {

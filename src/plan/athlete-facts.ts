@@ -20,7 +20,7 @@ export function levelOn(athlete: Pick<Athlete, 'levels'>, day: Day): Level {
  * Age in whole years on a day, by the latest birthday the plan allows (so a year alone reads as its 31 December);
  * undefined when no birth is written.
  */
-export function ageOn(athlete: Pick<Athlete, 'born'>, day: Day): number | undefined {
+export function ageOn(athlete: { readonly born?: Athlete['born'] | undefined }, day: Day): number | undefined {
   if (athlete.born === undefined) return undefined;
   const born = calendarDateOf(athlete.born.latest);
   const now = calendarDateOf(day);
@@ -35,7 +35,7 @@ export function ageThrough(athlete: Pick<Athlete, 'born'>, { from, until }: DayR
 }
 
 /** The limits in force on a day. */
-export function limitsOn(athlete: Athlete, day: Day): readonly Limit[] {
+export function limitsOn(athlete: Pick<Athlete, 'limits'>, day: Day): readonly Limit[] {
   if (athlete.limits.length === 0) return athlete.limits;
   return athlete.limits.filter((limit) => holds(limit.range, day));
 }
@@ -50,7 +50,7 @@ export function limitedIn(athlete: Athlete, range: DayRange): boolean {
  * stage. Before the first `since` nothing is signed: the first stage of all counts where a later one is to be signed, and
  * stage 0, in which nobody jumps, where even the first is still to be.
  */
-export function returnStageOn(athlete: Athlete, day: Day): ReturnStage | undefined {
+export function returnStageOn(athlete: Pick<Athlete, 'returning'>, day: Day): ReturnStage | undefined {
   const first = athlete.returning[0];
   if (first === undefined) return undefined;
   if (day < first.since) return beforeSigned(first);

@@ -1,15 +1,17 @@
 // Who is given the same season as somebody else. A squad is full of athletes of whom the last stage asks the same, and
 // who differ by name, birthday and mass alone, or by the kilos of their maxima. Called by build-athlete.ts for each athlete.
 
-import { ageThrough } from '../plan/athlete-facts.ts';
+import { ageOn, ageThrough, levelOn } from '../plan/athlete-facts.ts';
 import { itemsOf } from '../plan/items-of.ts';
 import type { AthleteItems } from '../plan/items-of.ts';
 import { maximaText } from '../plan/maxima-text.ts';
 import { ruleBook } from '../plan/rule-book.ts';
 import { directionsKey, directionsOf } from '../plan/sport-of.ts';
 import type { Athlete, DayRange, Pin, Plan } from '../plan/types.ts';
+import type { Day } from '../util/days.ts';
 import { lineRules } from './lines/line-rules.ts';
 import { isGate, standingOn } from './lines/standing.ts';
+import type { Body } from './lines/standing.ts';
 import type { Groups } from './lines/workshop.ts';
 import type { AthleteSchedule } from './types.ts';
 
@@ -55,9 +57,9 @@ function bodyKey(plan: Plan, { usualRules }: Groups, athlete: Athlete, { from, u
   const own = drops ? `${age}/${athlete.massGrams ?? ''}/${maximaText(athlete.lifts)}` : age;
   if (items.ruleChanges.some(({ rule }) => isGate(rule))) return own;
   const { gates } = usualRules(() => lineRules(ruleBook(plan, athlete), { from, until: from }));
-  const asked = drops ? athlete : { ...athlete, massGrams: ANY_MASS_GRAMS };
+  const asked = drops ? athlete : ofAnyMass(athlete);
   const first = standingOn(asked, from, gates).key;
-  return first === standingOn(asked, until, gates).key ? first : `${first}|${own}`;
+  return isSteady(athlete, from, until) || first === standingOn(asked, until, gates).key ? first : `${first}|${own}`;
 }
 
 /**
@@ -71,5 +73,16 @@ function mayDrop({ cleared }: Athlete, { pins, always, uses, waivers }: AthleteI
 const namesDrills = ({ effects }: Pin): boolean =>
   effects.some(({ kind }) => kind === 'swap' || kind === 'keep' || kind === 'add');
 
+function ofAnyMass({ id, levels, born, lifts, cleared, limits, returning }: Athlete): Body {
+  return { id, levels, born, massGrams: ANY_MASS_GRAMS, lifts, cleared, limits, returning };
+}
+
 /** The same for all of whom it isn't asked. */
 const ANY_MASS_GRAMS = 1;
+
+/** Nothing that a standing is worked out from is another at the end: two of them needn't be compared. */
+const isSteady = (athlete: Athlete, from: Day, until: Day): boolean =>
+  athlete.limits.length === 0 &&
+  athlete.returning.length === 0 &&
+  levelOn(athlete, from) === levelOn(athlete, until) &&
+  ageOn(athlete, from) === ageOn(athlete, until);

@@ -34,8 +34,8 @@ export function buildAthlete(
   unwritten?: ReadonlySet<Day>,
 ): BuiltAthlete {
   const first = firstStages(athlete, unwritten);
-  const season = seasonOf(plan, groups, first);
-  return { athlete, ...season, blocked: NOTHING, freed: NOTHING };
+  const { weeks, days, diagnostics } = seasonOf(plan, groups, first);
+  return { athlete, weeks, days, diagnostics, blocked: NOTHING, freed: NOTHING };
 }
 
 const NOTHING: ReadonlySet<never> = new Set();

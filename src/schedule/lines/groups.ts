@@ -17,7 +17,7 @@ import type { FamilyOption } from './family-choice.ts';
 import { chooseFamilies } from './family-choice.ts';
 import type { Ladder, Ladders, Rung } from './ladders.ts';
 import { setWaiting } from './minutes.ts';
-import type { Standing } from './standing.ts';
+import type { Body, Standing } from './standing.ts';
 import { gateValues, standingOn } from './standing.ts';
 import { PERCENT } from '../../util/units.ts';
 
@@ -133,8 +133,7 @@ function countMembers(plan: Plan): ReadonlyMap<string | undefined, Squad> {
   const values = plan.athletes[0] === undefined ? undefined : gateValues(ruleBook(unchanged, plan.athletes[0]), season);
   if (values === undefined) return new Map();
   for (const athlete of plan.athletes) {
-    const sound: Athlete = { ...athlete, limits: [], returning: [] };
-    const standing = standingOn(sound, plan.season.starts, values);
+    const standing = standingOn(sound(athlete), plan.season.starts, values);
     const squad = squads.get(athlete.squad) ?? { people: 0, parties: new Map() };
     squads.set(athlete.squad, squad);
     squad.people += 1;
@@ -149,6 +148,13 @@ function countMembers(plan: Plan): ReadonlyMap<string | undefined, Squad> {
   return new Map(
     [...squads].map(([id, { people, parties }]) => [id, { id: id ?? '', parties: inOrder(parties), people }]),
   );
+}
+
+/** The athlete without what is of a while. */
+function sound(athlete: Athlete): Body {
+  if (athlete.limits.length === 0 && athlete.returning.length === 0) return athlete;
+  const { id, levels, born, massGrams, lifts, cleared } = athlete;
+  return { id, levels, born, massGrams, lifts, cleared, limits: [], returning: [] };
 }
 
 function inOrder(parties: Counting['parties']): readonly Party[] {

@@ -103,8 +103,14 @@ function shortKey(text: string): string {
   return known;
 }
 
+/** What of an athlete a standing is worked out from. */
+export interface Body extends Pick<Athlete, 'id' | 'levels' | 'lifts' | 'cleared' | 'limits' | 'returning'> {
+  readonly born?: Athlete['born'] | undefined;
+  readonly massGrams?: number | undefined;
+}
+
 /** Where the athlete stands on a day, by the gates' numbers in force. */
-export function standingOn(athlete: Athlete, day: Day, values: GateValues): Standing {
+export function standingOn(athlete: Body, day: Day, values: GateValues): Standing {
   const level = levelOn(athlete, day);
   const years = ageOn(athlete, day);
   const age = ageBand(years, values);
@@ -113,7 +119,7 @@ export function standingOn(athlete: Athlete, day: Day, values: GateValues): Stan
   const strength = strengthBand(athlete, values);
   const limits = limitsOn(athlete, day);
   const stage = returnStageOn(athlete, day);
-  const cleared = [...athlete.cleared].sort().join(',');
+  const cleared = athlete.cleared.size === 0 ? '' : [...athlete.cleared].sort().join(',');
   const bands = `${level}|${age}|${youngLifter ? 'y' : ''}|${heavy ? 'h' : ''}|${strength}|${cleared}`;
   const own = limits.length === 0 && stage === undefined ? '' : ownKey(athlete, limits, stage);
   return {
@@ -145,7 +151,7 @@ export function standings(athlete: Athlete, season: DayRange): (day: Day, values
 }
 
 /** Limits and stages carry places of the plan, which are the athlete's own. */
-function ownKey(athlete: Athlete, limits: readonly Limit[], stage: ReturnStage | undefined): string {
+function ownKey(athlete: Body, limits: readonly Limit[], stage: ReturnStage | undefined): string {
   const places = limits.map((limit) => `${limit.span.file}:${limit.span.start}`).join(',');
   return `${athlete.id}:${places}:${stage === undefined ? '' : `${stage.stage}/${stage.of}@${stage.since}`}`;
 }
@@ -156,7 +162,7 @@ function ageBand(years: number | undefined, values: GateValues): Standing['age']
   return years < values.dropAgeClearedUnder ? 'youth' : 'grown';
 }
 
-function strengthBand(athlete: Athlete, values: GateValues): Standing['strength'] {
+function strengthBand(athlete: Body, values: GateValues): Standing['strength'] {
   const max = athlete.lifts.get(STRENGTH_LIFT);
   if (max === undefined || athlete.massGrams === undefined) return 'unknown';
   const share = (max.grams * PERCENT) / athlete.massGrams;
