@@ -190,6 +190,29 @@ const DAYS: Readonly<Record<1 | 2 | 3, readonly (readonly PatternPlace[])[]>> = 
   ],
 };
 
+/**
+ * The trunk lift that opens the choice of a phase: another one in each block of a path, as holds have no load to go on from.
+ * From power on it stays, so that nothing is new near a competition. All of them need no kit and are for everybody; those
+ * of each side take longer, so strength has none. Lifts of the other patterns stay all season: their loads step up from
+ * the week before, and legs get sore of what is new. C.
+ */
+const TRUNK_OF_PHASE: Partial<Record<PhaseId, string>> = {
+  foundation: 'plank',
+  hypertrophy: 'side-plank',
+  strength: 'plank',
+  'strength-power': 'dead-bug',
+  power: 'side-plank',
+  sharpening: 'side-plank',
+  maintenance: 'side-plank',
+  hold: 'side-plank',
+};
+
+/** Lifts with that of the phase in front, where it is among them. */
+export function inTurn<T extends { readonly id: string }>(lifts: readonly T[], phase: PhaseId): readonly T[] {
+  const first = lifts.find(({ id }) => id === TRUNK_OF_PHASE[phase]);
+  return first === undefined ? lifts : [first, ...lifts.filter((lift) => lift !== first)];
+}
+
 /** How far along the path of phases each is; those of a season in play count as the phase whose work they keep. */
 const PHASE_RANK: Readonly<Record<PhaseId, number>> = {
   closed: 0,

@@ -4,6 +4,7 @@
 
 import { SLOW_HINGE_SECONDS } from '../../library/leg-sparing.ts';
 import type { Lift, PhaseId } from '../../library/types.ts';
+import { inTurn } from '../../library/lifting.ts';
 import type { PatternPlace } from '../../library/lifting.ts';
 import { boundedCache } from './bounded-cache.ts';
 import type { Refusal } from './gates.ts';
@@ -22,13 +23,16 @@ export function liftChoice(lifts: ReadonlyMap<string, Lift>, mostEccentricSecond
   const cache = boundedCache<readonly Lift[]>(CHOICES_KEPT);
   return (place, ladder, phase) =>
     cache(`${ladder.number}|${phase}|${place.pattern}|${place.depth ?? ''}|${place.brisk ?? ''}`, () =>
-      (patterns.get(place.pattern) ?? []).filter(
-        (lift) =>
-          suits(lift, place) &&
-          lift.unstable !== true &&
-          lift.eccentricSeconds <= mostEccentricSeconds &&
-          !isLoweredTooLong(lift, ladder) &&
-          liftBar(lift, ladder, phase) === undefined,
+      inTurn(
+        (patterns.get(place.pattern) ?? []).filter(
+          (lift) =>
+            suits(lift, place) &&
+            lift.unstable !== true &&
+            lift.eccentricSeconds <= mostEccentricSeconds &&
+            !isLoweredTooLong(lift, ladder) &&
+            liftBar(lift, ladder, phase) === undefined,
+        ),
+        phase,
       ),
     );
 }
