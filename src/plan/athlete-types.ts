@@ -2,7 +2,7 @@
 
 import type { Span } from '../source/types.ts';
 import type { Day } from '../util/days.ts';
-import type { Level } from '../library/types.ts';
+import type { Cycle, Direction, Level, Tier } from '../library/types.ts';
 import type { DayRange, Origin, Sourced } from './common-types.ts';
 import type { Trained } from './calendar-types.ts';
 
@@ -33,9 +33,9 @@ export interface LiftMax {
 export type Avoid =
   | { readonly kind: 'drops' }
   | { readonly kind: 'single-leg' }
-  | { readonly kind: 'direction'; readonly id: string }
-  | { readonly kind: 'cycle'; readonly id: string }
-  | { readonly kind: 'tier'; readonly id: string }
+  | { readonly kind: 'direction'; readonly id: Direction }
+  | { readonly kind: 'cycle'; readonly id: Exclude<Cycle, 'none'> }
+  | { readonly kind: 'tier'; readonly id: Tier }
   | { readonly kind: 'family'; readonly id: string }
   | { readonly kind: 'drill'; readonly id: string }
   | { readonly kind: 'pattern'; readonly id: string }

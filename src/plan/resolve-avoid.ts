@@ -3,7 +3,7 @@
 
 import type { Located } from '../language/authored.ts';
 import { inWords } from '../util/in-words.ts';
-import { AVOID_WORDS } from '../language/shapes/athletes.ts';
+import { AVOID_WORDS, AVOIDABLE_CYCLES, AVOIDABLE_WORK } from '../language/shapes/athletes.ts';
 import { DIRECTIONS, TIERS } from '../library/types.ts';
 import { isBound, namesOf } from './bind-names.ts';
 import { sortedUnique } from './in-order.ts';
@@ -27,15 +27,19 @@ export function avoidable({ library, patterns }: Scope): KnownNames {
 }
 
 function meaningsOf({ library, patterns }: Scope, word: string): readonly Avoid[] {
-  const kinds: readonly (readonly [Exclude<Avoid['kind'], 'drops' | 'single-leg'>, boolean])[] = [
-    ['direction', DIRECTIONS.some((direction) => direction === word)],
-    ['cycle', word === 'fast' || word === 'slow'],
-    ['tier', TIERS.some((tier) => tier === word)],
-    ['family', library.families.has(word)],
-    ['drill', library.drills.has(word)],
-    ['pattern', patterns.has(word)],
-    ['lift', library.lifts.has(word)],
+  const { families, drills, lifts } = library;
+  return [
+    ...named(AVOIDABLE_WORK, word).map((kind) => ({ kind })),
+    ...named(DIRECTIONS, word).map((id) => ({ kind: 'direction', id }) as const),
+    ...named(AVOIDABLE_CYCLES, word).map((id) => ({ kind: 'cycle', id }) as const),
+    ...named(TIERS, word).map((id) => ({ kind: 'tier', id }) as const),
+    ...(families.has(word) ? [{ kind: 'family', id: word } as const] : []),
+    ...(drills.has(word) ? [{ kind: 'drill', id: word } as const] : []),
+    ...(patterns.has(word) ? [{ kind: 'pattern', id: word } as const] : []),
+    ...(lifts.has(word) ? [{ kind: 'lift', id: word } as const] : []),
   ];
-  const named = kinds.flatMap(([kind, isOne]): Avoid[] => (isOne ? [{ kind, id: word }] : []));
-  return word === 'drops' || word === 'single-leg' ? [{ kind: word }, ...named] : named;
 }
+
+/** Those of the words that are this one. */
+const named = <W extends string>(words: readonly W[], word: string): readonly W[] =>
+  words.filter((one) => one === word);

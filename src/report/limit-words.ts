@@ -1,6 +1,7 @@
 // Limits in words: what they bar and up to when, never why. Said the same on cards, boards, sheets and the physio's page.
 
 import { isKindOf } from '../library/lift-facts.ts';
+import type { Cycle, Direction, Tier } from '../library/types.ts';
 import type { Avoid, Limit, Plan } from '../plan/types.ts';
 import { dateWords } from './calendar-words.ts';
 import { exerciseName } from './exercise-words.ts';
@@ -23,17 +24,16 @@ export function barredWords(
   ];
 }
 
-const DIRECTION_WORDS: Readonly<Record<string, string>> = {
+const DIRECTION_WORDS: Readonly<Record<Direction, string>> = {
   vertical: 'upward jumps',
   horizontal: 'forward jumps',
   lateral: 'sideways jumps',
 };
-const CYCLE_WORDS: Readonly<Record<string, string>> = {
+const CYCLE_WORDS: Readonly<Record<Exclude<Cycle, 'none'>, string>> = {
   fast: 'jumps off short contacts',
   slow: 'jumps with a dip before them',
-  none: 'jumps from a pause, no landings',
 };
-const TIER_WORDS: Readonly<Record<string, string>> = {
+const TIER_WORDS: Readonly<Record<Tier, string>> = {
   low: 'jumps',
   moderate: 'jumps but the easiest',
   high: 'jumps of the hardest kind',
@@ -48,11 +48,11 @@ function avoidWords({ library, season }: Plan, avoid: Avoid): string {
     case 'single-leg':
       return SINGLE_LEG;
     case 'direction':
-      return DIRECTION_WORDS[avoid.id] ?? avoid.id;
+      return DIRECTION_WORDS[avoid.id];
     case 'cycle':
-      return CYCLE_WORDS[avoid.id] ?? avoid.id;
+      return CYCLE_WORDS[avoid.id];
     case 'tier':
-      return TIER_WORDS[avoid.id] ?? avoid.id;
+      return TIER_WORDS[avoid.id];
     case 'drill':
       return exerciseName(library, avoid.id, season.units).toLowerCase();
     case 'lift':

@@ -5,7 +5,7 @@ import type { Avoid, Limit } from '../../plan/types.ts';
 import { isSingleLeg } from '../../library/drill-facts.ts';
 import { LOADED_JUMP_COUNTS_AS } from '../../library/lifting.ts';
 import { TIERS } from '../../library/types.ts';
-import type { Direction, Drill, Lift, Tier } from '../../library/types.ts';
+import type { Drill, Lift, Tier } from '../../library/types.ts';
 import { limitsOn } from '../../plan/athlete-facts.ts';
 import { holds } from '../../plan/applies.ts';
 import { isoDate } from '../../util/days.ts';
@@ -65,7 +65,7 @@ function bars(avoid: Avoid, reading: LineReading, lifts: ReadonlyMap<string, Lif
     case 'single-leg':
       return drill === undefined ? lift !== undefined && isOneLegged(lift) : isSingleLeg(drill);
     case 'direction':
-      return (jumpOf(reading)?.direction[avoid.id as Direction] ?? 0) > 0;
+      return (jumpOf(reading)?.direction[avoid.id] ?? 0) > 0;
     case 'cycle':
       return jumpOf(reading)?.cycle === avoid.id;
     case 'tier':
@@ -88,8 +88,8 @@ const jumpOf = ({ drill, lift }: LineReading): Pick<Drill, 'direction' | 'cycle'
   drill ?? (lift?.pattern === 'loaded-jump' ? LOADED_JUMP_COUNTS_AS : undefined);
 
 /** Who may do no jumps of a tier may do none of a harder one. */
-const isAsHard = (tier: Tier | undefined, barred: string): boolean =>
-  tier !== undefined && TIERS.indexOf(tier) >= TIERS.indexOf(barred as Tier);
+const isAsHard = (tier: Tier | undefined, barred: Tier): boolean =>
+  tier !== undefined && TIERS.indexOf(tier) >= TIERS.indexOf(barred);
 
 /**
  * Whether a lift is the one that is barred or a kind of it, by the lifts whose maxima stand behind one another or by what

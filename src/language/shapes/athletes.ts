@@ -39,7 +39,9 @@ const levelShape = either(isWord, levelWord, levelSteps).describe(
 );
 
 /** What a limit may avoid beside the ids of drills, families, lifts and patterns. */
-export const AVOID_WORDS: readonly string[] = ['drops', 'single-leg', ...DIRECTIONS, 'fast', 'slow', ...TIERS];
+export const AVOIDABLE_WORK = ['drops', 'single-leg'] as const;
+export const AVOIDABLE_CYCLES = ['fast', 'slow'] as const;
+export const AVOID_WORDS: readonly string[] = [...AVOIDABLE_WORK, ...DIRECTIONS, ...AVOIDABLE_CYCLES, ...TIERS];
 
 const limitShape = group({
   ...rangeKeys,

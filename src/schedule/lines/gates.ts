@@ -151,10 +151,7 @@ function limitRefusal(limits: readonly Limit[], bars: (avoid: Avoid) => boolean)
 }
 
 /** A tier that is to be avoided bars those above it too. */
-function reaches(tier: Tier, avoided: string): boolean {
-  const from = TIERS.findIndex((one) => one === avoided);
-  return from >= 0 && TIERS.indexOf(tier) >= from;
-}
+const reaches = (tier: Tier, avoided: Tier): boolean => TIERS.indexOf(tier) >= TIERS.indexOf(avoided);
 
 function barsDrill(avoid: Avoid, drill: Drill): boolean {
   switch (avoid.kind) {
@@ -163,7 +160,7 @@ function barsDrill(avoid: Avoid, drill: Drill): boolean {
     case 'single-leg':
       return drill.legs !== 'both';
     case 'direction':
-      return directionShare(drill.direction, avoid.id) > 0;
+      return drill.direction[avoid.id] > 0;
     case 'cycle':
       return drill.cycle === avoid.id;
     case 'tier':
@@ -187,7 +184,7 @@ function barsLift(avoid: Avoid, lift: Lift): boolean {
     case 'single-leg':
       return lift.lower && (lift.pattern === 'single-leg' || lift.each === true);
     case 'direction':
-      return lift.pattern === 'loaded-jump' && directionShare(LOADED_JUMP_COUNTS_AS.direction, avoid.id) > 0;
+      return lift.pattern === 'loaded-jump' && LOADED_JUMP_COUNTS_AS.direction[avoid.id] > 0;
     case 'cycle':
       return lift.pattern === 'loaded-jump' && LOADED_JUMP_COUNTS_AS.cycle === avoid.id;
     case 'tier':
@@ -197,10 +194,6 @@ function barsLift(avoid: Avoid, lift: Lift): boolean {
     case 'drill':
       return false;
   }
-}
-
-function directionShare(shares: Drill['direction'], id: string): number {
-  return id === 'vertical' || id === 'horizontal' || id === 'lateral' ? shares[id] : 0;
 }
 
 /** What keeps a drill from being done at a place: its ground, unless that is waived, and its kit. */

@@ -9,7 +9,7 @@ import { findPhaseLifting } from '../../../src/library/lifting.ts';
 import { getPhase } from '../../../src/library/phases.ts';
 import { LEVELS } from '../../../src/library/types.ts';
 import type { Drill, KitId, Level, PhaseId } from '../../../src/library/types.ts';
-import type { Athlete, Plan } from '../../../src/plan/types.ts';
+import type { Athlete, Avoid, Plan } from '../../../src/plan/types.ts';
 import { chooseGroups, scheduleLines } from '../../../src/schedule/lines.ts';
 import {
   athlete,
@@ -61,23 +61,24 @@ const anAthlete = fc
     mass: fc.constantFrom(undefined, 55_000, 110_000),
     squat: fc.constantFrom(undefined, 60, 150),
     cleared: fc.subarray(['drops', 'single-leg-high', 'loads', 'drop-jump-30']),
-    barred: fc.constantFrom(undefined, 'drops', 'single-leg', 'lateral', 'fast', 'high'),
+    avoid: fc.constantFrom<readonly Avoid[]>(
+      [],
+      [{ kind: 'drops' }],
+      [{ kind: 'single-leg' }],
+      [{ kind: 'direction', id: 'lateral' }],
+      [{ kind: 'cycle', id: 'fast' }],
+      [{ kind: 'tier', id: 'high' }],
+    ),
   })
-  .map(({ level, born, mass, squat, cleared, barred }): Athlete =>
+  .map(({ level, born, mass, squat, cleared, avoid }): Athlete =>
     athlete(level, {
       ...(born === undefined ? {} : { born: bornOn(born) }),
       ...(mass === undefined ? {} : { massGrams: mass }),
       lifts: new Map(squat === undefined ? [] : [max('back-squat', squat)]),
       cleared: new Set(cleared),
-      limits: barred === undefined ? [] : [limit([avoidOf(barred)])],
+      limits: avoid.length === 0 ? [] : [limit(avoid)],
     }),
   );
-
-function avoidOf(word: string) {
-  if (word === 'drops' || word === 'single-leg') return { kind: word } as const;
-  if (word === 'lateral') return { kind: 'direction', id: word } as const;
-  return word === 'fast' ? ({ kind: 'cycle', id: word } as const) : ({ kind: 'tier', id: word } as const);
-}
 
 const aWeek = fc
   .record({
