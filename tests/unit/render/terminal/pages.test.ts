@@ -46,7 +46,7 @@ describe('the season at a glance', () => {
     expect(lines.at(-1)).toBe('Numbers are planned jump contacts a week;  - easy week.');
   });
 
-  test('shows the matches of all once, those of some with those', () => {
+  test('shows the competitions of all once, those of some with those', () => {
     const game = (
       name: string,
       date: string,
@@ -69,14 +69,14 @@ describe('the season at a glance', () => {
       plan,
     );
     expect(lines.slice(5)).toEqual([
-      'peak                       sat',
+      'peak                         sat',
       '',
-      'juniors     |strength ---------',
-      'matches          sat',
-      'ADA          50   50   50   50',
+      'juniors       |strength ---------',
+      'competitions       sat',
+      'ADA            50   50   50   50',
       '',
-      'seniors     |strength ---------',
-      'BEA          50   50   50   50',
+      'seniors       |strength ---------',
+      'BEA            50   50   50   50',
       '',
       'Peaks: Final, Sat 30 Jan',
       'Numbers are planned jump contacts a week.',
