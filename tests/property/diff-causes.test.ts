@@ -22,7 +22,9 @@ import { EVERYBODY, HERE } from '../unit/schedule/make-plan.ts';
 import { randomPlan } from './random-plan.ts';
 
 const PATIENCE = 180_000;
-const RUNS = 12;
+const RUNS = 16;
+/** In some plans the edits change nothing that is told by itself. */
+const LEAST_CHECKED = 12;
 
 /** One edit each; which of them a diff's edit is, is known by its section and field. */
 interface ByHand {
@@ -149,7 +151,7 @@ describe('an edit that a change is told under', { timeout: PATIENCE }, () => {
       }),
       { numRuns: RUNS },
     );
-    expect(checked).toBeGreaterThanOrEqual(RUNS);
+    expect(checked).toBeGreaterThanOrEqual(LEAST_CHECKED);
   });
 
   it('is one of a set that leads from the one build to the other', () => {
