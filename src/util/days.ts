@@ -60,17 +60,20 @@ export function dayOf({ year, month, day }: CalendarDate): Day {
 /** Dates of a few seasons are asked for again and again: remembered up to here, then from anew. */
 const MOST_REMEMBERED = 4_096;
 
-const dates = new Map<Day, CalendarDate>();
+function remembered<T>(make: (day: Day) => T): (day: Day) => T {
+  const made = new Map<Day, T>();
+  return (day) => {
+    const known = made.get(day);
+    if (known !== undefined) return known;
+    const fresh = make(day);
+    if (made.size >= MOST_REMEMBERED) made.clear();
+    made.set(day, fresh);
+    return fresh;
+  };
+}
 
 /** The calendar date of a day. */
-export function calendarDateOf(day: Day): CalendarDate {
-  const known = dates.get(day);
-  if (known !== undefined) return known;
-  const date = dateOf(day);
-  if (dates.size >= MOST_REMEMBERED) dates.clear();
-  dates.set(day, date);
-  return date;
-}
+export const calendarDateOf = remembered(dateOf);
 
 function dateOf(day: Day): CalendarDate {
   const date = new Date(day * MILLISECONDS_A_DAY);
@@ -86,17 +89,8 @@ export function parseIsoDate(text: string): Day | undefined {
   return date.day > daysInMonth(date.year, date.month) ? undefined : dayOf(date);
 }
 
-const isoDates = new Map<Day, string>();
-
 /** `YYYY-MM-DD`; years 0 to 9999. */
-export function isoDate(day: Day): string {
-  const known = isoDates.get(day);
-  if (known !== undefined) return known;
-  const text = isoText(day);
-  if (isoDates.size >= MOST_REMEMBERED) isoDates.clear();
-  isoDates.set(day, text);
-  return text;
-}
+export const isoDate = remembered(isoText);
 
 function isoText(day: Day): string {
   const { year, month, day: dayOfMonth } = calendarDateOf(day);
