@@ -72,7 +72,7 @@ export function holdWhatIsLeft(
   const hurt = hurtFrom(plan, athlete, book, { starts, asOf });
   const planned = holdBehindPain(sheetsHad, now.contacts, hurt);
   const far = soFar(planned, rows, asOf);
-  const held = holdRunningWeek(planned, now.contacts, far);
+  const held = holdRunningWeek(planned, now.contacts, far, sheetsHad.contacts);
   const hurts = isHurt(now.contacts) && !isHurt(sheetsHad.contacts) && sheetsHad.contacts.boundBy !== 'programme';
   const usual = openingVolume(of, planned.contacts.adaptedBefore);
   const leap = isRiseWaived(of) ? Infinity : leapFrom(usual, leapIn(book, grid, index));
@@ -80,7 +80,13 @@ export function holdWhatIsLeft(
     contacts: contacts.with(index, hurts ? { ...held.contacts, hurtsFrom: hurt.holds } : held.contacts),
     days: days.with(index, held.days),
     diagnostics: [
-      ...findingsOnRunningWeek(athlete, starts, far, { planned, now: now.contacts, held, leapFrom: leap }),
+      ...findingsOnRunningWeek(athlete, starts, far, {
+        planned,
+        sheetsHad: sheetsHad.contacts,
+        now: now.contacts,
+        held,
+        leapFrom: leap,
+      }),
       ...nearDone(athlete, book, { starts, asOf, days: held.days, rows: far.rows }),
     ],
   };
@@ -117,7 +123,7 @@ const rowsOf = ({ record }: Plan, { id }: Athlete, starts: Day, until: Day): rea
  * that (common practice, no source), and by what it may have less `now`. What is written by hand stays, and a week that
  * pain stopped before it began has nothing to cut.
  */
-function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): PlannedWeek {
+function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar, sheetsHad: ContactsWeek): PlannedWeek {
   const [over, less] = [overOf(far), Math.max(0, planned.contacts.contacts - now.contacts)];
   const left = jumpsLeft(planned.days, far.from);
   const { boundBy, contacts } = planned.contacts;
@@ -127,7 +133,7 @@ function holdRunningWeek(planned: PlannedWeek, now: ContactsWeek, far: SoFar): P
     return isCut ? planned : { ...planned, contacts: asPlanned(planned.contacts, now, far) };
   const sizes = sizesLeft(left, over + less, planned.contacts);
   // What leaves the week nothing weighs more than what was done over.
-  const because = over > 0 && now.contacts > 0 ? reasonOf(far, planned.contacts) : lessBecause(planned.contacts, now);
+  const because = over > 0 && now.contacts > 0 ? reasonOf(far, sheetsHad) : lessBecause(sheetsHad, now);
   return cutTo(sizes, planned, now, far, because);
 }
 
@@ -190,8 +196,9 @@ function asPlanned(planned: ContactsWeek, now: ContactsWeek, { from }: SoFar): C
 }
 
 interface FoundRunning {
-  /** As its sheets had it. */
+  /** As its sheets had it, but for what a painful morning of the week took away. */
   readonly planned: PlannedWeek;
+  readonly sheetsHad: ContactsWeek;
   readonly now: ContactsWeek;
   readonly held: PlannedWeek;
   readonly leapFrom: number;
@@ -205,10 +212,10 @@ function findingsOnRunningWeek(
   athlete: Athlete,
   starts: Day,
   far: SoFar,
-  { planned, now, held, leapFrom }: FoundRunning,
+  { planned, sheetsHad, now, held, leapFrom }: FoundRunning,
 ): readonly Diagnostic[] {
   const largest = largestOf(far.rows);
-  const { boundBy, contacts: wanted } = planned.contacts;
+  const { boundBy, contacts: wanted } = sheetsHad;
   // What stops the week came with what was done of it, or beside it.
   const isStopped = now.contacts === 0 && (now.boundBy === 'pain-hold' || now.boundBy === 'budget');
   if (overOf(far) === 0 || largest === undefined || isStopped) return [];

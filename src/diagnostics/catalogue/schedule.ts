@@ -201,7 +201,7 @@ export const scheduleEntries = {
     severity: 'notice',
     summary: 'more done in the week under way than written',
     explanation:
-      'The record has more contacts for the days of this week so far than their sheets. What is left of the week is cut by as much, down to none, so that the whole of it stays at what it was planned at; what was done less is not made up for. Less than 5 contacts over is no difference, as nobody counts that exactly. Sessions written by hand stay as they are. It is a warning where what is done so far is already too far above the usual to count in full. Look at the row, and mend it if its number is a slip. When the week is over it counts as it was done.',
+      'The record has more contacts for the days of this week so far than their sheets. What is left of the week is cut by as much, down to none, so that the whole of it stays at what it was planned at; what was done less is not made up for. Less than 5 contacts over is no difference, as nobody counts that exactly. Sessions written by hand stay as they are. It is a warning where what is done so far is already too far above the usual to count in full. Look at the row, and mend it if its number is a slip. When the week is over it counts for no more than it was planned at.',
     bad: '2027-01-05,mira,session,160,,,,',
     good: '2027-01-05,mira,session,60,,,,',
     message: ({ athlete, week, until, done, written, planned, ...rest }: WeekOverPlan) =>
